@@ -1,0 +1,5 @@
+/** The port: a model in, a closed family of answers out. */
+@NullMarked
+package panade.solver;
+
+import org.jspecify.annotations.NullMarked;
