@@ -1,0 +1,24 @@
+package panade.document;
+
+import java.util.List;
+import panade.domain.Origin;
+
+/**
+ * One thing wrong with a document.
+ *
+ * @param origin where
+ * @param what what is wrong, with the offending words; no final full stop
+ * @param advice lines below it: what was expected and what to write instead
+ */
+public record Problem(Origin origin, String what, List<String> advice) {
+    public Problem {
+        advice = List.copyOf(advice);
+    }
+
+    /** The message as printed: place, pointer and fault on the first line, advice indented below. */
+    public String text() {
+        var place = origin.file() + ":" + origin.line() + ":" + origin.column() + ": " + origin.pointer();
+        var first = place + ": " + what + ".";
+        return advice.isEmpty() ? first : first + "\n    " + String.join("\n    ", advice);
+    }
+}

@@ -1,0 +1,69 @@
+package panade.document;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+import panade.domain.Origin;
+
+/** Collects what is wrong while documents are read, so that all of it can be told at once. */
+final class Problems {
+    private final List<Problem> found = new ArrayList<>();
+    private final Map<String, Integer> fileOrder = new LinkedHashMap<>();
+
+    /** Fixes the place of a file in the order of the messages. */
+    void opened(String file) {
+        fileOrder.putIfAbsent(file, fileOrder.size());
+    }
+
+    /** Notes a problem. */
+    void add(Origin origin, String what, String... advice) {
+        opened(origin.file());
+        found.add(new Problem(origin, what, List.of(advice)));
+    }
+
+    /** Notes an unknown name, with the nearest valid one where it looks like a slip. */
+    void unknown(Origin origin, String what, String name, Collection<String> valid, String expected) {
+        var suggestion = nearest(name, valid).map(near -> "Did you mean \"" + near + "\"?");
+        if (suggestion.isPresent()) {
+            add(origin, what, expected, suggestion.get());
+        } else {
+            add(origin, what, expected);
+        }
+    }
+
+    boolean none() {
+        return found.isEmpty();
+    }
+
+    int count() {
+        return found.size();
+    }
+
+    /** All problems, file by file in the order of opening, then by line and column. */
+    List<Problem> inOrder() {
+        return found.stream()
+                .distinct()
+                .sorted(Comparator.comparing((Problem problem) ->
+                                fileOrder.getOrDefault(problem.origin().file(), Integer.MAX_VALUE))
+                        .thenComparing(problem -> problem.origin().line())
+                        .thenComparing(problem -> problem.origin().column()))
+                .toList();
+    }
+
+    /** The valid name closest to a slip: the same but for case, or at most a third of its letters away. */
+    static Optional<String> nearest(String name, Collection<String> valid) {
+        int most = Math.max(1, name.length() / 3);
+        var distance = new LevenshteinDistance(most);
+        var lower = name.toLowerCase(Locale.ROOT);
+        return valid.stream()
+                .filter(other -> distance.apply(lower, other.toLowerCase(Locale.ROOT)) >= 0)
+                .min(Comparator.comparing((String other) -> distance.apply(lower, other.toLowerCase(Locale.ROOT)))
+                        .thenComparing(Comparator.naturalOrder()));
+    }
+}

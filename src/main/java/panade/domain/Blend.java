@@ -1,0 +1,34 @@
+package panade.domain;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A blend: what goes in, where, from whom.
+ *
+ * @param lines stage by stage, heaviest first; shares sum to one
+ */
+public record Blend(List<Line> lines) {
+    /**
+     * One line of a blend.
+     *
+     * @param use ingredient and stage
+     * @param offer whose goods
+     * @param share of the batch, kilogram per kilogram
+     * @param costPerKg money per kilogram of batch that this line costs
+     */
+    public record Line(Use use, Offer offer, BigFraction share, BigFraction costPerKg) {}
+
+    /** Money per kilogram of batch. */
+    public BigFraction costPerKg() {
+        return lines.stream().map(Line::costPerKg).reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    /** Share of the batch that an ingredient makes up over all stages. */
+    public BigFraction shareOf(String ingredient) {
+        return lines.stream()
+                .filter(line -> line.use().ingredient().equals(ingredient))
+                .map(Line::share)
+                .reduce(BigFraction.ZERO, BigFraction::add);
+    }
+}

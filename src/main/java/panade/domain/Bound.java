@@ -1,0 +1,40 @@
+package panade.domain;
+
+import org.jspecify.annotations.Nullable;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
+
+/**
+ * A floor, a ceiling or both on something that can be measured.
+ *
+ * @param name what the brief calls it, or its selector and limits as written
+ * @param path where a result points to: a JSON Pointer into the document that states it
+ * @param of what is measured
+ * @param per what it is measured against; null for the whole batch. In a stage it is that stage's mass.
+ * @param min the floor; null when there is none
+ * @param max the ceiling; null when there is none
+ * @param state {@code raw}, or {@code cooked} for a bound that holds after the cooking loss
+ * @param origin where it was written
+ */
+public record Bound(
+        String name,
+        String path,
+        Measure of,
+        @Nullable Measure per,
+        @Nullable Quantity min,
+        @Nullable Quantity max,
+        String state,
+        Origin origin) {
+
+    /** The unit its value is told in: the ceiling's, or else the floor's. */
+    public Unit unit() {
+        var limit = max != null ? max : min;
+        return limit == null ? of.unit() : limit.unit();
+    }
+
+    /** Whether a limit is a weight in the batch, whatever the bound is relative to otherwise. */
+    public static boolean isAmount(Quantity limit) {
+        return limit.unit().dimension() == Dimension.MASS;
+    }
+}

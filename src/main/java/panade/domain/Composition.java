@@ -1,0 +1,60 @@
+package panade.domain;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What each ingredient holds of each property, with the set's and the brief's assumptions applied. A stated value wins,
+ * then a sum, then what the trait, the brief or the set says to assume, then {@code "others": 0}.
+ */
+public final class Composition {
+    private final IngredientSet set;
+    private final Map<String, BigFraction> assume;
+
+    /** The composition of a set under the brief's own assumptions, which go before the set's. */
+    public Composition(IngredientSet set, Map<String, BigFraction> assumedByBrief) {
+        this.set = set;
+        var merged = new HashMap<>(set.assume());
+        merged.putAll(assumedByBrief);
+        this.assume = Map.copyOf(merged);
+    }
+
+    /** The property's number in its own unit; empty when it is unknown. */
+    public Optional<BigFraction> stated(String ingredientId, String propertyId) {
+        var ingredient = set.ingredient(ingredientId);
+        var stated = ingredient.values().get(propertyId);
+        if (stated != null) {
+            return Optional.of(stated);
+        }
+        var property = set.property(propertyId);
+        var summed = property.sum().isEmpty() ? Optional.<BigFraction>empty() : sum(ingredientId, property);
+        return summed.or(() -> Optional.ofNullable(property.absent()))
+                .or(() -> Optional.ofNullable(assume.get(propertyId)))
+                .or(() -> coveredByOthers(ingredient, property));
+    }
+
+    /** The property per kilogram of ingredient, in the base unit of its dimension; empty when it is unknown. */
+    public Optional<BigFraction> base(String ingredientId, String propertyId) {
+        var unit = set.property(propertyId).unit();
+        return stated(ingredientId, propertyId).map(number -> number.multiply(unit.factor()));
+    }
+
+    private Optional<BigFraction> sum(String ingredientId, Property property) {
+        var total = BigFraction.ZERO;
+        for (var part : property.sum().entrySet()) {
+            var number = stated(ingredientId, part.getKey());
+            if (number.isEmpty()) {
+                return Optional.empty();
+            }
+            total = total.add(number.get().multiply(part.getValue()));
+        }
+        return Optional.of(total);
+    }
+
+    private static Optional<BigFraction> coveredByOthers(Ingredient ingredient, Property property) {
+        boolean covered = ingredient.othersAreZero() && property.sum().isEmpty();
+        return covered ? Optional.of(BigFraction.ZERO) : Optional.empty();
+    }
+}

@@ -1,0 +1,66 @@
+package panade.domain;
+
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A pantry: ingredients by id, the properties they may have by id, and what to assume of unstated components.
+ *
+ * @param title the pantry's name
+ * @param source where its values come from
+ * @param assume value of a component that an ingredient leaves out, in the component's unit
+ * @param properties all INFOODS components and the set's own traits
+ * @param ingredients in the order of the document
+ */
+public record IngredientSet(
+        String title,
+        String source,
+        Map<String, BigFraction> assume,
+        Map<String, Property> properties,
+        Map<String, Ingredient> ingredients) {
+
+    /** The ingredient and every other lot of it, however many steps away. */
+    public Set<String> withVariants(String id) {
+        var named = new LinkedHashSet<String>();
+        named.add(id);
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            for (var ingredient : ingredients.values()) {
+                if (ingredient.variantOf() != null && named.contains(ingredient.variantOf())) {
+                    grew |= named.add(ingredient.id());
+                }
+            }
+        }
+        return named;
+    }
+
+    /** Ids of all ingredients that are of that kind. */
+    public Set<String> ofKind(String kind) {
+        var ids = new LinkedHashSet<String>();
+        ingredients.values().stream()
+                .filter(ingredient -> ingredient.kinds().contains(kind))
+                .forEach(ingredient -> ids.add(ingredient.id()));
+        return ids;
+    }
+
+    /** The ingredient with that id, which must exist. */
+    public Ingredient ingredient(String id) {
+        return known(ingredients.get(id), id);
+    }
+
+    /** The property with that id, which must exist. */
+    public Property property(String id) {
+        return known(properties.get(id), id);
+    }
+
+    private static <T> T known(@Nullable T found, String id) {
+        if (found == null) {
+            throw new IllegalArgumentException("not in the ingredient set: " + id);
+        }
+        return found;
+    }
+}

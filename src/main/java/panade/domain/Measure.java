@@ -1,0 +1,53 @@
+package panade.domain;
+
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.quantity.Unit;
+
+/**
+ * Something that can be read off a batch and grows with the amounts in it: the mass of some ingredients, or what they
+ * bring of some properties.
+ *
+ * @param name what an unnamed bound on it is called, such as {@code NA+K}
+ * @param unit the unit it is naturally told in; its dimension says how it is measured
+ * @param parts added up
+ */
+public record Measure(String name, Unit unit, List<Part> parts) {
+    /**
+     * A weighted sum over ingredients within one stage or all of them.
+     *
+     * @param properties weight of each property counted; empty when plain mass is counted
+     * @param ingredients weight of each ingredient counted; others count nothing
+     * @param stage the only stage looked at; null for all
+     */
+    public record Part(
+            Map<String, BigFraction> properties,
+            Map<String, BigFraction> ingredients,
+            @Nullable String stage) {
+        /** What a kilogram of the ingredient in that stage adds, in base units. */
+        BigFraction perKg(Use use, Composition composition) {
+            var weight = ingredients.getOrDefault(use.ingredient(), BigFraction.ZERO);
+            boolean seen = stage == null || stage.equals(use.stage());
+            if (!seen || weight.signum() == 0 || properties.isEmpty()) {
+                return seen ? weight : BigFraction.ZERO;
+            }
+            var content = BigFraction.ZERO;
+            for (var property : properties.entrySet()) {
+                var value = composition.base(use.ingredient(), property.getKey());
+                content = content.add(property.getValue().multiply(value.orElseThrow()));
+            }
+            return weight.multiply(content);
+        }
+    }
+
+    /** What a kilogram of the ingredient in that stage adds, in base units; every value needed must be known. */
+    public BigFraction perKg(Use use, Composition composition) {
+        var total = BigFraction.ZERO;
+        for (var part : parts) {
+            total = total.add(part.perKg(use, composition));
+        }
+        return total;
+    }
+}

@@ -1,0 +1,27 @@
+package panade.domain;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.quantity.Quantity;
+
+/**
+ * A supplier's price for an ingredient as bought, before trimming.
+ *
+ * @param ingredient its id
+ * @param supplier whose offer it is
+ * @param pricePerKg money per kilogram as bought
+ * @param pack the smallest quantity sold; null when any quantity is
+ * @param minimum the smallest order; null when there is none
+ * @param available the most that can be had; null when there is no end to it
+ * @param note free text
+ * @param origin the row it was read from
+ */
+public record Offer(
+        String ingredient,
+        String supplier,
+        BigFraction pricePerKg,
+        @Nullable Quantity pack,
+        @Nullable Quantity minimum,
+        @Nullable Quantity available,
+        String note,
+        Origin origin) {}

@@ -1,0 +1,11 @@
+package panade.domain;
+
+/**
+ * Where something was written.
+ *
+ * @param file the document's path as the user would type it
+ * @param line counted from 1; 0 when the whole document is meant
+ * @param column counted from 1, in characters
+ * @param pointer JSON Pointer (RFC 6901) into the document
+ */
+public record Origin(String file, int line, int column, String pointer) {}
