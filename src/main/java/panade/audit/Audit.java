@@ -1,0 +1,97 @@
+package panade.audit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Blend;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Measure;
+import panade.domain.Offer;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
+
+/** Reads bounds off a blend line by line, as a cook with a scale would, and says which of them it breaks. */
+public final class Audit {
+    private final Brief brief;
+    private final Blend blend;
+
+    /** The audit of a blend against a brief. */
+    public Audit(Brief brief, Blend blend) {
+        this.brief = brief;
+        this.blend = blend;
+    }
+
+    /** How much there is of a measure in a kilogram of batch, in base units. */
+    public BigFraction amount(Measure measure) {
+        var total = BigFraction.ZERO;
+        for (var line : blend.lines()) {
+            total = total.add(line.share().multiply(measure.perKg(line.use(), brief.composition())));
+        }
+        return total;
+    }
+
+    /** A bound's value in its own unit; empty where it is nothing over nothing. */
+    public Optional<BigFraction> value(Bound bound) {
+        return valueIn(bound, bound.unit());
+    }
+
+    private Optional<BigFraction> valueIn(Bound bound, Unit unit) {
+        var amount = amount(bound.of());
+        if (unit.dimension() == Dimension.MASS) {
+            return Optional.of(unit.fromBase(amount.multiply(brief.batch().base())));
+        }
+        if (bound.per() == null) {
+            return Optional.of(unit.fromBase(amount));
+        }
+        var per = amount(bound.per());
+        return per.signum() == 0 ? Optional.empty() : Optional.of(unit.fromBase(amount.divide(per)));
+    }
+
+    /**
+     * How far a limit is from being broken, in a kilogram of batch and base units: zero when it binds, negative when it
+     * is broken.
+     */
+    public BigFraction slack(Bound bound, Quantity limit, boolean isMin) {
+        var amount = amount(bound.of());
+        var allowed = allowed(bound, limit);
+        return isMin ? amount.subtract(allowed) : allowed.subtract(amount);
+    }
+
+    private BigFraction allowed(Bound bound, Quantity limit) {
+        if (Bound.isAmount(limit)) {
+            return limit.base().divide(brief.batch().base());
+        }
+        return bound.per() == null ? limit.base() : limit.base().multiply(amount(bound.per()));
+    }
+
+    /** Share of the batch's weight bought under an offer, before trimming. */
+    public BigFraction bought(Offer offer) {
+        var used = blend.lines().stream()
+                .filter(line -> line.offer().equals(offer))
+                .map(Blend.Line::share)
+                .reduce(BigFraction.ZERO, BigFraction::add);
+        return used.divide(brief.set().ingredient(offer.ingredient()).usable());
+    }
+
+    /** Names of every bound and every offer that the blend breaks; empty when it keeps them all. */
+    public List<String> broken() {
+        var bounds = brief.bounds().stream()
+                .filter(bound -> breaks(bound, bound.min(), true) || breaks(bound, bound.max(), false))
+                .map(Bound::name);
+        var offers = brief.offers().stream().filter(this::breaks).map(Offer::ingredient);
+        return Stream.concat(bounds, offers).toList();
+    }
+
+    private boolean breaks(Bound bound, @Nullable Quantity limit, boolean isMin) {
+        return limit != null && slack(bound, limit, isMin).signum() < 0;
+    }
+
+    private boolean breaks(Offer offer) {
+        var available = offer.available();
+        return available != null && bought(offer).multiply(brief.batch().base()).compareTo(available.base()) > 0;
+    }
+}

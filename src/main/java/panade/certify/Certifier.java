@@ -1,0 +1,75 @@
+package panade.certify;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.ExactSimplex.Ending;
+import panade.model.LinearModel;
+import panade.solver.SolverAnswer;
+
+/**
+ * Turns a solver's claim into a proved verdict. The claimed basis is solved again in exact arithmetic and pivoted on
+ * where it is off by a hair; without a claim the exact simplex starts from nothing. What comes out is checked against
+ * the model by {@link Certificate}.
+ */
+public final class Certifier {
+    /** The name told when no solver helped. */
+    public static final String EXACT_ENGINE = "exact simplex";
+
+    private Certifier() {}
+
+    /** What can be proved of the model, given what a solver of that name says of it. */
+    public static Verdict certify(LinearModel model, SolverAnswer answer, String solverName) {
+        var tableau = new Tableau(model);
+        var engine = EXACT_ENGINE;
+        if (answer instanceof SolverAnswer.Optimal optimal) {
+            tableau.bringIn(optimal.basis());
+            engine = solverName;
+        }
+        var simplex = new ExactSimplex(tableau);
+        var ending = simplex.run();
+        if (ending == Ending.OPTIMAL) {
+            return optimum(model, tableau, engine);
+        }
+        return ending == Ending.INFEASIBLE
+                ? impossible(model, tableau, simplex.stuckLine(), engine)
+                : new Verdict.NoLimit(engine);
+    }
+
+    private static Verdict optimum(LinearModel model, Tableau tableau, String engine) {
+        var point = tableau.point();
+        var multipliers = signed(model, tableau.multipliers(tableau.objective())).stream()
+                .map(value -> value.divide(tableau.costScale()))
+                .toList();
+        return Certificate.provesOptimal(model, point, multipliers)
+                ? new Verdict.Optimum(model, point, multipliers, engine, tableau)
+                : new Verdict.Unproven("the exact check of the least-cost blend failed");
+    }
+
+    /** The stuck line reads: a slack is negative, and nothing that may grow lifts it. */
+    private static Verdict impossible(LinearModel model, Tableau tableau, int line, String engine) {
+        var raw = new ArrayList<>(tableau.multipliers(line));
+        int basic = tableau.basic(line);
+        if (basic >= model.columns().size()) {
+            int row = basic - model.columns().size();
+            raw.set(row, tableau.slackScale(row).negate());
+        }
+        boolean rises = tableau.constant(line).signum() > 0;
+        var multipliers = signed(model, raw).stream()
+                .map(value -> rises ? value : value.negate())
+                .toList();
+        return Certificate.provesImpossible(model, multipliers)
+                ? new Verdict.Impossible(multipliers, engine)
+                : new Verdict.Unproven("the exact check that no blend exists failed");
+    }
+
+    /** Slacks of ceilings count downwards: their multipliers change sign. */
+    private static List<BigFraction> signed(LinearModel model, List<BigFraction> slackMultipliers) {
+        var multipliers = new ArrayList<BigFraction>();
+        for (int i = 0; i < slackMultipliers.size(); i++) {
+            boolean most = model.rows().get(i).sense() == LinearModel.Sense.AT_MOST;
+            multipliers.add(most ? slackMultipliers.get(i).negate() : slackMultipliers.get(i));
+        }
+        return multipliers;
+    }
+}

@@ -1,0 +1,75 @@
+package panade.certify;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Moves about among the points that all cost the least. */
+final class Extremes {
+    private Extremes() {}
+
+    /** The least or most of a linear form over the columns among all least-cost points. */
+    static BigFraction over(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
+        var tableau = optimum.tableau().copy();
+        var line = new ArrayList<BigFraction>();
+        for (int j = 0; j < tableau.columns(); j++) {
+            var weight = form.getOrDefault(j, BigFraction.ZERO);
+            line.add(most ? weight.negate() : weight);
+        }
+        var scale = Integers.scaleOf(line);
+        tableau.setDirection(Integers.whole(line, scale));
+        descend(tableau);
+        var value = tableau.value(tableau.constant(tableau.direction())).divide(scale);
+        return most ? value.negate() : value;
+    }
+
+    /** Whether any of the nonbasic variables can rise above zero at no cost. */
+    static boolean canGrow(Verdict.Optimum optimum, Set<Integer> variables) {
+        for (int variable : variables) {
+            var tableau = optimum.tableau().copy();
+            tableau.setDirectionToVariable(variable);
+            descend(tableau);
+            if (tableau.constant(tableau.direction()).signum() != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Primal steps on the second objective through places that cost nothing; lowest index first (Bland), so it ends.
+     */
+    private static void descend(Tableau tableau) {
+        int place = freePlace(tableau);
+        while (place >= 0) {
+            int line = leaving(tableau, place);
+            if (line < 0) {
+                throw new ArithmeticException("a form has no end over the least-cost points");
+            }
+            tableau.pivot(line, place);
+            place = freePlace(tableau);
+        }
+    }
+
+    private static int freePlace(Tableau tableau) {
+        int best = -1;
+        for (int j = 0; j < tableau.columns(); j++) {
+            boolean free = !tableau.locked(tableau.nonbasic(j))
+                    && tableau.at(tableau.objective(), j).signum() == 0
+                    && tableau.at(tableau.direction(), j).signum() < 0;
+            best = free && (best < 0 || tableau.nonbasic(j) < tableau.nonbasic(best)) ? j : best;
+        }
+        return best;
+    }
+
+    private static int leaving(Tableau tableau, int place) {
+        int best = -1;
+        for (int i = 0; i < tableau.rows(); i++) {
+            boolean falls = tableau.at(i, place).compareTo(BigInteger.ZERO) < 0;
+            best = falls && (best < 0 || Ratios.sooner(tableau, place, i, best)) ? i : best;
+        }
+        return best;
+    }
+}

@@ -1,0 +1,101 @@
+package panade.certify;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.model.LinearModel.Sense;
+
+/**
+ * Exact answers to "what if this number moved": one-sided rates with their reach, and prices at which a blend turns.
+ */
+public final class Sensitivity {
+    private final Verdict.Optimum optimum;
+
+    /** The sensitivity of a proved optimum. */
+    public Sensitivity(Verdict.Optimum optimum) {
+        this.optimum = optimum;
+    }
+
+    /**
+     * A one-sided rate.
+     *
+     * @param rate change of the least cost per unit by which the right side moves, in the direction of the move
+     * @param reach how far the right side may move with that rate; null when there is no end
+     */
+    public record Rate(BigFraction rate, @Nullable BigFraction reach) {}
+
+    /** The rate as a row's right side is raised; empty when no solution exists on that side. */
+    public Optional<Rate> raising(int row) {
+        return moving(row, 1);
+    }
+
+    /** The rate as a row's right side is lowered; empty when no solution exists on that side. */
+    public Optional<Rate> lowering(int row) {
+        return moving(row, -1);
+    }
+
+    private Optional<Rate> moving(int row, int sign) {
+        var tableau = optimum.tableau();
+        boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
+        var scale = tableau.slackScale(row);
+        return Walk.alongRow(tableau, row, most ? -sign : sign)
+                .map(slope -> new Rate(
+                        slope.rate().multiply(scale).divide(tableau.costScale()),
+                        slope.reach() == null ? null : slope.reach().divide(scale)));
+    }
+
+    /**
+     * Where lowering (or raising) the costs of some columns together first changes how much of them is used.
+     *
+     * @param weights by column, what one unit of the moving price adds to its cost, positive
+     * @param sign 1 to raise, -1 to lower
+     */
+    public Optional<Turn> movingPrice(Map<Integer, BigFraction> weights, int sign) {
+        var tableau = optimum.tableau().copy();
+        var line = new ArrayList<BigFraction>();
+        for (int j = 0; j < tableau.columns(); j++) {
+            var weight = weights.getOrDefault(j, BigFraction.ZERO);
+            line.add(sign < 0 ? weight.negate() : weight);
+        }
+        var scale = Integers.scaleOf(line);
+        tableau.setDirection(Integers.whole(line, scale));
+        var turn = Walk.alongDirection(tableau);
+        return turn == null
+                ? Optional.empty()
+                : Optional.of(new Turn(
+                        turn.at().multiply(scale).divide(tableau.costScale()),
+                        turn.after().point()));
+    }
+
+    /**
+     * A turn of the blend.
+     *
+     * @param by how far the price has moved by then
+     * @param after the point on the far side
+     */
+    public record Turn(BigFraction by, List<BigFraction> after) {}
+
+    /** The least or most of a linear form over all points that cost no more than the optimum. */
+    public BigFraction extreme(Map<Integer, BigFraction> form, boolean most) {
+        return Extremes.over(optimum, form, most);
+    }
+
+    /** Whether no other point costs as little. */
+    public boolean isUnique() {
+        var tableau = optimum.tableau();
+        var tied = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < tableau.columns(); j++) {
+            int variable = tableau.nonbasic(j);
+            boolean free = !tableau.locked(variable)
+                    && tableau.at(tableau.objective(), j).signum() == 0;
+            if (free) {
+                tied.put(variable, BigFraction.ONE);
+            }
+        }
+        return tied.isEmpty() || !Extremes.canGrow(optimum, tied.keySet());
+    }
+}

@@ -1,0 +1,65 @@
+package panade.certify;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.model.LinearModel;
+
+/**
+ * What has been proved of a model. Only a {@link Certifier} makes one, so an unproved number cannot pass for proved.
+ */
+public sealed interface Verdict {
+    /** A least-cost point, exact, with the multipliers that prove it. */
+    final class Optimum implements Verdict {
+        private final LinearModel model;
+        private final List<BigFraction> point;
+        private final List<BigFraction> multipliers;
+        private final String engine;
+        private final Tableau tableau;
+
+        Optimum(
+                LinearModel model,
+                List<BigFraction> point,
+                List<BigFraction> multipliers,
+                String engine,
+                Tableau tableau) {
+            this.model = model;
+            this.point = List.copyOf(point);
+            this.multipliers = List.copyOf(multipliers);
+            this.engine = engine;
+            this.tableau = tableau;
+        }
+
+        /** The model it solves. */
+        public LinearModel model() {
+            return model;
+        }
+
+        /** The value of each column. */
+        public List<BigFraction> point() {
+            return point;
+        }
+
+        /** The dual multiplier of each row. */
+        public List<BigFraction> multipliers() {
+            return multipliers;
+        }
+
+        /** Which engine found it. */
+        public String engine() {
+            return engine;
+        }
+
+        Tableau tableau() {
+            return tableau;
+        }
+    }
+
+    /** No point meets all rows: the multipliers (Farkas) add them up to a contradiction. */
+    record Impossible(List<BigFraction> multipliers, String engine) implements Verdict {}
+
+    /** The cost falls without end. */
+    record NoLimit(String engine) implements Verdict {}
+
+    /** Nothing is proved. */
+    record Unproven(String reason) implements Verdict {}
+}

@@ -1,0 +1,170 @@
+package panade.certify;
+
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Follows the optimum exactly while one right side or one price moves, pivot by pivot, so that rates are one-sided and
+ * true at degenerate optima, where the multipliers of a single basis are not (Gal, "Postoptimal Analyses", 1979).
+ */
+final class Walk {
+    private final Tableau tableau;
+
+    private Walk(Tableau tableau) {
+        this.tableau = tableau;
+    }
+
+    /**
+     * The rate at which the objective line changes as the scaled slack of a row is moved, and how far that rate holds.
+     *
+     * @param rate in cells of the objective per unit of scaled slack
+     * @param reach in units of scaled slack; null when it holds for ever
+     */
+    record Slope(BigFraction rate, @Nullable BigFraction reach) {}
+
+    /** Moves a row's right side; empty when there is no solution on that side. */
+    static Optional<Slope> alongRow(Tableau optimal, int row, int sign) {
+        var tableau = optimal.copy();
+        tableau.moveSlack(row, sign);
+        return new Walk(tableau).slope();
+    }
+
+    private Optional<Slope> slope() {
+        if (contradictsAnEquation() || !settles()) {
+            return Optional.empty();
+        }
+        var rate = tableau.value(tableau.parameter(tableau.objective()));
+        return Optional.of(new Slope(rate, reach(rate)));
+    }
+
+    private boolean contradictsAnEquation() {
+        for (int i = 0; i < tableau.rows(); i++) {
+            if (tableau.locked(tableau.basic(i)) && tableau.parameter(i).signum() != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Pivots until the first small move keeps every amount at or above zero. */
+    private boolean settles() {
+        int line = limitingLine();
+        while (line >= 0 && tableau.constant(line).signum() == 0) {
+            int place = entering(line);
+            if (place < 0) {
+                return false;
+            }
+            tableau.pivot(line, place);
+            line = limitingLine();
+        }
+        return true;
+    }
+
+    private @Nullable BigFraction reach(BigFraction rate) {
+        while (true) {
+            int line = limitingLine();
+            if (line < 0) {
+                return null;
+            }
+            var limit = BigFraction.of(
+                    tableau.constant(line), tableau.parameter(line).negate());
+            int place = entering(line);
+            if (place < 0) {
+                return limit;
+            }
+            tableau.pivot(line, place);
+            if (!tableau.value(tableau.parameter(tableau.objective())).equals(rate)) {
+                return limit;
+            }
+        }
+    }
+
+    /** The line that reaches zero first, or -1; lowest index among equals. */
+    private int limitingLine() {
+        int best = -1;
+        for (int i = 0; i < tableau.rows(); i++) {
+            boolean falls = tableau.parameter(i).signum() < 0 && !tableau.locked(tableau.basic(i));
+            best = falls && (best < 0 || reachesSooner(i, best)) ? i : best;
+        }
+        return best;
+    }
+
+    private boolean reachesSooner(int a, int b) {
+        var left = tableau.constant(a).multiply(tableau.parameter(b).negate());
+        var right = tableau.constant(b).multiply(tableau.parameter(a).negate());
+        int order = left.compareTo(right);
+        return order < 0 || (order == 0 && tableau.basic(a) < tableau.basic(b));
+    }
+
+    private int entering(int line) {
+        int best = -1;
+        for (int j = 0; j < tableau.columns(); j++) {
+            boolean usable =
+                    !tableau.locked(tableau.nonbasic(j)) && tableau.at(line, j).signum() > 0;
+            best = usable && (best < 0 || Ratios.smaller(tableau, line, j, best)) ? j : best;
+        }
+        return best;
+    }
+
+    /** Moves the second objective's weight up from zero until its own value changes; null when it never does. */
+    static @Nullable Turn alongDirection(Tableau optimal) {
+        return new Walk(optimal).turn();
+    }
+
+    /**
+     * Where a moving price changes the blend.
+     *
+     * @param at how much of the second objective had been added, in cells
+     * @param after the dictionary on the far side
+     */
+    record Turn(BigFraction at, Tableau after) {}
+
+    private @Nullable Turn turn() {
+        var before = tableau.value(tableau.constant(tableau.direction()));
+        while (true) {
+            int place = limitingPlace();
+            if (place < 0) {
+                return null;
+            }
+            var at = BigFraction.of(
+                    tableau.at(tableau.objective(), place),
+                    tableau.at(tableau.direction(), place).negate());
+            int line = leaving(place);
+            if (line < 0) {
+                return null;
+            }
+            tableau.pivot(line, place);
+            if (!tableau.value(tableau.constant(tableau.direction())).equals(before)) {
+                return new Turn(at, tableau);
+            }
+        }
+    }
+
+    private int limitingPlace() {
+        int best = -1;
+        for (int j = 0; j < tableau.columns(); j++) {
+            boolean falls = tableau.at(tableau.direction(), j).signum() < 0 && !tableau.locked(tableau.nonbasic(j));
+            best = falls && (best < 0 || turnsSooner(j, best)) ? j : best;
+        }
+        return best;
+    }
+
+    private boolean turnsSooner(int a, int b) {
+        var left = tableau.at(tableau.objective(), a)
+                .multiply(tableau.at(tableau.direction(), b).negate());
+        var right = tableau.at(tableau.objective(), b)
+                .multiply(tableau.at(tableau.direction(), a).negate());
+        int order = left.compareTo(right);
+        return order < 0 || (order == 0 && tableau.nonbasic(a) < tableau.nonbasic(b));
+    }
+
+    private int leaving(int place) {
+        int best = -1;
+        for (int i = 0; i < tableau.rows(); i++) {
+            boolean falls = tableau.at(i, place).signum() < 0;
+            best = falls && (best < 0 || Ratios.sooner(tableau, place, i, best)) ? i : best;
+        }
+        return best;
+    }
+}

@@ -1,0 +1,65 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import panade.solver.ortools.OrToolsSolver;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IExecutionExceptionHandler;
+
+/** The command line. */
+@Command(
+        name = "panade",
+        description = "Least-cost blends for plant-based ground meat, with a proof.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        exitCodeListHeading = "%nExit status:%n",
+        exitCodeList = {
+            "0:done",
+            "2:the command line is wrong",
+            "3:a document is wrong",
+            "4:no blend can satisfy the brief",
+            "5:a fault of ours"
+        })
+public final class Main {
+    private Main() {}
+
+    /** Runs the program on the process's own streams. */
+    public static void main(String[] arguments) {
+        var out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        var err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
+        int status = run(out, err, arguments);
+        out.flush();
+        err.flush();
+        System.exit(status);
+    }
+
+    /** Runs one command; prints results on {@code out} and messages on {@code err}; gives the exit status. */
+    public static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        var line = new CommandLine(new Main());
+        line.addSubcommand(new BlendCommand(out, err, new OrToolsSolver()));
+        line.addSubcommand(new CheckCommand(out, err));
+        line.setOut(out).setErr(err);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setUsageHelpWidth(100);
+        line.setExecutionExceptionHandler(ourFault(err));
+        int status = arguments.length == 0 ? usage(line, err) : line.execute(arguments);
+        out.flush();
+        err.flush();
+        return status;
+    }
+
+    private static int usage(CommandLine line, PrintWriter err) {
+        line.usage(err);
+        return ExitStatus.USAGE;
+    }
+
+    private static IExecutionExceptionHandler ourFault(PrintWriter err) {
+        return (fault, command, parsed) -> {
+            err.println("A fault of ours: " + fault + ". Please report it with the documents you used.");
+            return ExitStatus.OUR_FAULT;
+        };
+    }
+}

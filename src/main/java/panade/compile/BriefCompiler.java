@@ -1,0 +1,167 @@
+package panade.compile;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.compile.CompiledBrief.Limit;
+import panade.compile.CompiledBrief.Side;
+import panade.compile.CompiledBrief.Source;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Measure;
+import panade.domain.Offer;
+import panade.model.LinearModel;
+import panade.model.LinearModel.Column;
+import panade.model.LinearModel.Row;
+import panade.model.LinearModel.Sense;
+import panade.quantity.Quantity;
+
+/**
+ * Turns a brief into a model of shares of the batch. Each bound gives one row a side, so that a row's multiplier is
+ * that side's price; a fixed bound gives one equation. A pure function: the same brief gives the same model in the same
+ * order.
+ */
+public final class BriefCompiler {
+    private final Brief brief;
+    private final List<Source> columns = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+    private final List<Limit> limits = new ArrayList<>();
+
+    private BriefCompiler(Brief brief) {
+        this.brief = brief;
+        for (var use : brief.uses()) {
+            brief.offersFor(use.ingredient()).forEach(offer -> columns.add(new Source(use, offer)));
+        }
+    }
+
+    /** The model of a brief and the way back from it. */
+    public static CompiledBrief compile(Brief brief) {
+        var compiler = new BriefCompiler(brief);
+        compiler.addBatch();
+        brief.bounds().forEach(compiler::addBound);
+        brief.offers().forEach(compiler::addAvailability);
+        return new CompiledBrief(
+                new LinearModel(compiler.pricedColumns(), compiler.rows), compiler.columns, compiler.limits);
+    }
+
+    private List<Column> pricedColumns() {
+        return columns.stream()
+                .map(source -> new Column(columnName(source), costPerKg(brief, source)))
+                .toList();
+    }
+
+    private static String columnName(Source source) {
+        return source.use().ingredient() + "@" + source.use().stage() + "<"
+                + source.offer().supplier();
+    }
+
+    /** Money per kilogram as weighed in, after trimming. */
+    public static BigFraction costPerKg(Brief brief, Source source) {
+        var usable = brief.set().ingredient(source.use().ingredient()).usable();
+        return source.offer().pricePerKg().divide(usable);
+    }
+
+    private void addBatch() {
+        var all = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < columns.size(); j++) {
+            all.put(j, BigFraction.ONE);
+        }
+        add(new Row("batch", all, Sense.EQUAL, BigFraction.ONE), new Limit.OfBatch());
+    }
+
+    private void addBound(Bound bound) {
+        if (isFixed(bound)) {
+            addSide(bound, Side.FIXED, Sense.EQUAL, bound.max());
+            return;
+        }
+        addSide(bound, Side.MIN, Sense.AT_LEAST, bound.min());
+        addSide(bound, Side.MAX, Sense.AT_MOST, bound.max());
+    }
+
+    private boolean isFixed(Bound bound) {
+        var min = bound.min();
+        var max = bound.max();
+        if (min == null || max == null) {
+            return false;
+        }
+        boolean alike = bound.per() == null || Bound.isAmount(min) == Bound.isAmount(max);
+        return alike && level(min).equals(level(max));
+    }
+
+    /** A limit as a number comparable with the bound's other limit: amounts as shares of the batch. */
+    private BigFraction level(Quantity limit) {
+        return Bound.isAmount(limit) ? limit.base().divide(brief.batch().base()) : limit.base();
+    }
+
+    private void addSide(Bound bound, Side side, Sense sense, @Nullable Quantity limit) {
+        if (limit == null) {
+            return;
+        }
+        var form = form(bound.of());
+        var right = level(limit);
+        if (bound.per() != null && !Bound.isAmount(limit)) {
+            form(bound.per())
+                    .forEach((j, per) -> form.merge(j, per.multiply(right).negate(), BigFraction::add));
+            addRow(bound, side, sense, form, BigFraction.ZERO);
+            return;
+        }
+        addRow(bound, side, sense, form, right);
+    }
+
+    private void addRow(Bound bound, Side side, Sense sense, Map<Integer, BigFraction> form, BigFraction right) {
+        form.values().removeIf(value -> value.signum() == 0);
+        add(new Row(bound.path() + sideName(side), form, sense, right), new Limit.OfBound(bound, side));
+    }
+
+    private static String sideName(Side side) {
+        return side == Side.MIN ? "/min" : side == Side.MAX ? "/max" : "";
+    }
+
+    private Map<Integer, BigFraction> form(Measure measure) {
+        return form(columns, brief, measure);
+    }
+
+    private static Map<Integer, BigFraction> form(List<Source> columns, Brief brief, Measure measure) {
+        var form = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < columns.size(); j++) {
+            var coefficient = measure.perKg(columns.get(j).use(), brief.composition());
+            if (coefficient.signum() != 0) {
+                form.put(j, coefficient);
+            }
+        }
+        return form;
+    }
+
+    private void addAvailability(Offer offer) {
+        var available = offer.available();
+        if (available == null) {
+            return;
+        }
+        var form = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < columns.size(); j++) {
+            if (columns.get(j).offer().equals(offer)) {
+                form.put(j, brief.set().ingredient(offer.ingredient()).usable().reciprocal());
+            }
+        }
+        var right = available.base().divide(brief.batch().base());
+        add(new Row(availabilityName(offer), form, Sense.AT_MOST, right), new Limit.OfOffer(offer));
+    }
+
+    /** What a result calls the most that can be had of an offer. */
+    public static String availabilityName(Offer offer) {
+        return offer.ingredient() + " available " + offer.supplier();
+    }
+
+    private void add(Row row, Limit limit) {
+        rows.add(row);
+        limits.add(limit);
+    }
+
+    /** Coefficient by column of a measure, as the model sees it. */
+    public static Map<Integer, BigFraction> form(CompiledBrief compiled, Brief brief, Measure measure) {
+        return form(compiled.columns(), brief, measure);
+    }
+}

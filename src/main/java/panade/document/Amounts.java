@@ -1,0 +1,123 @@
+package panade.document;
+
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.document.Node.NumberNode;
+import panade.document.Node.TextNode;
+import panade.domain.TargetPrice;
+import panade.quantity.Decimal;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
+
+/** Reads weights, shares, prices and counts that stand on their own, and tells what is wrong with them. */
+record Amounts(Expect expect) {
+    private static final String PRICE = "a price per weight, such as \"3.90/lb\" or \"8.60/kg\"";
+
+    Amounts(Problems problems) {
+        this(new Expect(problems));
+    }
+
+    /** A weight above zero. */
+    Optional<Quantity> weight(Node node, String example) {
+        var expected = "a weight above zero, such as \"" + example + "\"";
+        return quantity(node, Dimension.MASS, expected)
+                .filter(weight -> weight.base().signum() > 0 || told(node, "is no weight to work with", expected));
+    }
+
+    /** A share from 0 % to 100 %. */
+    Optional<Quantity> share(Node node, String example) {
+        var expected = "a share from 0 % to 100 %, such as \"" + example + "\"";
+        return quantity(node, Dimension.SHARE, expected)
+                .filter(share -> isWithinTheWhole(share) || told(node, "is outside 0 % to 100 %", expected));
+    }
+
+    /** A price per weight, not negative. */
+    Optional<TargetPrice> price(Node node) {
+        if (!(node instanceof TextNode text)) {
+            return expect.refuse(node, PRICE);
+        }
+        int slash = text.text().indexOf('/');
+        if (slash < 0) {
+            told(node, "does not say for which weight", PRICE);
+            return Optional.empty();
+        }
+        return price(
+                text,
+                text.text().substring(0, slash).strip(),
+                text.text().substring(slash + 1).strip());
+    }
+
+    private Optional<TargetPrice> price(TextNode node, String money, String weight) {
+        var perKg =
+                Decimal.parse(money).flatMap(number -> weightNamed(weight).map(kilograms -> number.divide(kilograms)));
+        if (perKg.isEmpty()) {
+            told(node, "is not a price per weight", PRICE);
+        }
+        return perKg.filter(price -> price.signum() >= 0 || told(node, "is a negative price", PRICE))
+                .map(price -> new TargetPrice(price, node.text()));
+    }
+
+    private static Optional<BigFraction> weightNamed(String text) {
+        var named = Unit.find(text)
+                .filter(unit -> unit.dimension() == Dimension.MASS)
+                .map(Unit::factor);
+        return named.or(() -> Quantity.parse(text)
+                .filter(amount -> amount.unit().dimension() == Dimension.MASS)
+                .map(Quantity::base)
+                .filter(base -> base.signum() > 0));
+    }
+
+    /** A bare number, not negative. */
+    Optional<BigFraction> notNegative(Node node, String expected) {
+        return expect.number(node, expected)
+                .map(NumberNode::value)
+                .filter(value -> value.signum() >= 0 || told(node, "is below zero", expected));
+    }
+
+    /** A whole number, not below the least. */
+    Optional<BigFraction> count(Node node, int least) {
+        var expected = "a whole number, " + least + " or more";
+        return expect.number(node, expected)
+                .map(NumberNode::value)
+                .filter(value -> isCount(value, least) || told(node, "is not a number to count with", expected));
+    }
+
+    private static boolean isCount(BigFraction value, int least) {
+        return value.getDenominator().bitLength() == 1 && value.compareTo(BigFraction.of(least)) >= 0;
+    }
+
+    /** Whether a share lies from nothing to everything. */
+    static boolean isWithinTheWhole(Quantity share) {
+        return share.base().signum() >= 0 && share.base().compareTo(BigFraction.ONE) <= 0;
+    }
+
+    private Optional<Quantity> quantity(Node node, Dimension dimension, String expected) {
+        if (!(node instanceof TextNode text)) {
+            return node instanceof NumberNode ? noUnit(node, expected) : expect.refuse(node, expected);
+        }
+        var quantity = Quantity.parse(text.text());
+        if (quantity.isEmpty()) {
+            told(node, "is not a number with a unit that is known here", expected);
+            return Optional.empty();
+        }
+        return quantity.filter(found -> found.unit().dimension() == dimension || toldKind(node, found, expected));
+    }
+
+    private boolean toldKind(Node node, Quantity found, String expected) {
+        boolean bare = found.unit().dimension() == Dimension.NUMBER;
+        return told(
+                node, bare ? "has no unit" : "is " + found.unit().dimension().words(), expected);
+    }
+
+    private Optional<Quantity> noUnit(Node node, String expected) {
+        told(node, "has no unit", expected);
+        return Optional.empty();
+    }
+
+    // False, so that a filter can tell and drop at once.
+    private boolean told(Node node, String what, String expected) {
+        expect.problems().add(node.origin(), "\"" + Expect.spelling(node) + "\" " + what, "Expected " + expected + ".");
+        return false;
+    }
+}

@@ -1,0 +1,141 @@
+package panade.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import panade.document.Node.ArrayNode;
+import panade.document.Node.Field;
+import panade.document.Node.ObjectNode;
+import panade.document.Node.TextNode;
+import panade.domain.Bound;
+import panade.domain.Measure;
+import panade.domain.Origin;
+import panade.quantity.Quantity;
+
+/** Reads the bounds of a brief or of one stage. */
+final class BoundReader {
+    /** A bound with where its ratio was written, for what can be checked only when all is read. */
+    record Draft(Bound bound, @Nullable Origin perOrigin) {}
+
+    private static final String[] FIELDS = {
+        "name", "property", "kind", "ingredient", "stage", "sum", "within", "per", "min", "max", "state"
+    };
+    private static final List<String> STATES = List.of("raw", "cooked");
+
+    private final Names names;
+    private final Problems problems;
+    private final Expect expect;
+    private final LimitReader limits;
+    private final @Nullable String stage;
+
+    /** A reader for bounds of the whole batch, or of a stage. */
+    BoundReader(Names names, @Nullable Quantity batch, @Nullable String stage) {
+        this.names = names;
+        this.problems = names.problems();
+        this.expect = new Expect(problems);
+        // A share of a stage and a weight in the batch do not compare.
+        this.limits = new LimitReader(problems, stage == null ? batch : null);
+        this.stage = stage;
+    }
+
+    /** All bounds of a list; {@code path} points to that list in the results. */
+    List<Draft> readAll(Node node, String path) {
+        var form = "a list of bounds, such as [{\"property\": \"FAT\", \"max\": \"10 %\"}]";
+        var items = expect.list(node, form).map(ArrayNode::items).orElse(List.of());
+        var drafts = new ArrayList<Draft>();
+        for (int i = 0; i < items.size(); i++) {
+            read(items.get(i), path + "/" + i).ifPresent(drafts::add);
+        }
+        return drafts;
+    }
+
+    private Optional<Draft> read(Node node, String path) {
+        var object = expect.object(node, "a bound, such as {\"property\": \"FAT\", \"max\": \"10 %\"}");
+        return object.flatMap(found -> read(found, path));
+    }
+
+    private Optional<Draft> read(ObjectNode object, String path) {
+        new Fields(object, problems, FIELDS);
+        int faultsBefore = problems.count();
+        var of = new SelectorReader(names, stage).read(object, Set.of(FIELDS));
+        var per = object.field("per").map(Field::value);
+        var against = per.flatMap(node -> new SelectorReader(names, stage).readAlone(node));
+        var form = form(object, of, per.isPresent(), against);
+        var read = form.map(known -> limits.read(object, known));
+        var name = name(object, of, against);
+        var state = state(object);
+        if (of.isEmpty() || read.isEmpty() || problems.count() > faultsBefore) {
+            return Optional.empty();
+        }
+        var whole = stage == null ? Optional.<Measure>empty() : Optional.of(SelectorReader.massOf(stage, names));
+        var perMeasure = per.isPresent() ? against.flatMap(Selection::measure) : whole;
+        boolean sound = per.isEmpty() || perMeasure.isPresent();
+        return of.get()
+                .measure()
+                .filter(measure -> sound)
+                .map(measure -> new Draft(
+                        new Bound(
+                                name,
+                                path,
+                                measure,
+                                perMeasure.orElse(null),
+                                read.get().min(),
+                                read.get().max(),
+                                state,
+                                object.origin()),
+                        per.map(Node::origin).orElse(null)));
+    }
+
+    private Optional<LimitForm> form(
+            ObjectNode object, Optional<Selection> of, boolean ratio, Optional<Selection> per) {
+        if (!ratio) {
+            return Optional.of(of.map(LimitForm::of).orElseGet(() -> LimitForm.anything("", true)));
+        }
+        if (of.isEmpty() || per.isEmpty()) {
+            return Optional.of(LimitForm.anything("", false));
+        }
+        var form = LimitForm.ratio(of.get(), per.get());
+        if (form.isEmpty()) {
+            tellIncomparable(object, of.get(), per.get());
+        }
+        return form;
+    }
+
+    private void tellIncomparable(ObjectNode object, Selection of, Selection per) {
+        problems.add(
+                object.field("per").orElseThrow().value().origin(),
+                "\"" + of.name() + "\" cannot be measured per \"" + per.name() + "\"",
+                "Expected a mass per mass, a property per kind, ingredient or stage, or a score per score or mass.");
+    }
+
+    private String name(ObjectNode object, Optional<Selection> of, Optional<Selection> per) {
+        var given = object.field("name")
+                .flatMap(field -> expect.text(field.value(), "a text to call the bound by"))
+                .map(TextNode::text);
+        return given.orElseGet(() -> of.map(Selection::name).orElse("")
+                + per.map(selection -> " per " + selection.name()).orElse("")
+                + limitNamed(object, "min")
+                + limitNamed(object, "max"));
+    }
+
+    private static String limitNamed(ObjectNode object, String side) {
+        return object.field(side)
+                .map(field -> " " + side + " " + Expect.spelling(field.value()))
+                .orElse("");
+    }
+
+    private String state(ObjectNode object) {
+        var form = "\"raw\" or \"cooked\"";
+        var text = object.field("state").flatMap(field -> expect.text(field.value(), form));
+        text.filter(found -> !STATES.contains(found.text()))
+                .ifPresent(found -> problems.unknown(
+                        found.origin(),
+                        "There is no state \"" + found.text() + "\"",
+                        found.text(),
+                        STATES,
+                        "Expected " + form + "."));
+        return text.map(TextNode::text).orElse("raw");
+    }
+}

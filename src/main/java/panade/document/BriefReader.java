@@ -1,0 +1,140 @@
+package panade.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.document.Node.Field;
+import panade.document.Node.NumberNode;
+import panade.document.Node.ObjectNode;
+import panade.document.Node.TextNode;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Composition;
+import panade.domain.IngredientSet;
+import panade.domain.Offer;
+import panade.quantity.Quantity;
+
+/** Reads a merged brief together with its supply into one domain value. */
+final class BriefReader {
+    private static final String[] FIELDS = {
+        "title", "basedOn", "ingredients", "prices", "currency", "batch", "avoid", "only", "target", "bounds",
+        "stages", "rules", "maxIngredients", "cooking", "costBasis", "costs", "shelf", "weighing", "serving", "assume"
+    };
+
+    private final ObjectNode root;
+    private final List<String> without;
+    private final Problems problems;
+    private final Expect expect;
+    private final Amounts amounts;
+
+    BriefReader(ObjectNode root, List<String> without, Problems problems) {
+        this.root = root;
+        this.without = without;
+        this.problems = problems;
+        this.expect = new Expect(problems);
+        this.amounts = new Amounts(problems);
+    }
+
+    /** The brief; empty when something was wrong. */
+    Optional<Brief> read(String shownAs) {
+        new Fields(root, problems, FIELDS);
+        var supply = new SupplyReader(problems).read(root);
+        var names = new Names(supply.set(), StageReader.ids(value("stages")), problems);
+        var batch = batch();
+        var bounds = value("bounds")
+                .map(node -> new BoundReader(names, batch, null).readAll(node, "/bounds"))
+                .orElse(List.of());
+        var stages = new StageReader(names, batch).read(value("stages"));
+        var drafts = new ArrayList<>(bounds);
+        drafts.addAll(stages.bounds());
+        var candidateReader = new CandidateReader(names);
+        var candidates = candidateReader.read(root, without, supply.offers());
+        tellIfNothingIsLeft(supply, candidates);
+        var target = value("target").flatMap(amounts::price);
+        var title = value("title").flatMap(node -> expect.text(node, "a text")).map(TextNode::text);
+        var practice = new PracticeReader(names).read(root);
+        var assume = assumed(names);
+        if (supply.set().isEmpty()) {
+            return Optional.empty();
+        }
+        var set = supply.set().get();
+        var brief = new Brief(
+                title.orElse(shownAs),
+                shownAs,
+                set,
+                new Composition(set, assume),
+                supply.currency(),
+                batch == null ? Quantity.parse("1 kg").orElseThrow() : batch,
+                candidates,
+                usable(supply.offers(), candidates),
+                allBounds(drafts, set, candidates),
+                stages.stages(),
+                target.orElse(null),
+                practice,
+                candidateReader.remarks());
+        checkValues(brief, drafts, supply);
+        return problems.none() ? Optional.of(brief) : Optional.empty();
+    }
+
+    private Optional<Node> value(String name) {
+        return root.field(name).map(Field::value);
+    }
+
+    private @Nullable Quantity batch() {
+        var node = value("batch");
+        if (node.isEmpty()) {
+            problems.add(
+                    root.origin(), "\"batch\" is missing", "Expected the weight made at once, \"batch\": \"20 lb\".");
+        }
+        return node.flatMap(found -> amounts.weight(found, "20 lb or 10 kg")).orElse(null);
+    }
+
+    private Map<String, BigFraction> assumed(Names names) {
+        var assume = value("assume").flatMap(node -> expect.object(node, "values to assume, such as {\"LYS\": 0}"));
+        var values = new LinkedHashMap<String, BigFraction>();
+        assume.ifPresent(object -> object.fields().forEach(field -> {
+            if (names.knowsProperty(field.nameOrigin(), field.name())) {
+                expect.number(field.value(), "a bare number in the component's own unit, such as 0")
+                        .map(NumberNode::value)
+                        .ifPresent(number -> values.put(field.name(), number));
+            }
+        }));
+        return values;
+    }
+
+    // Where the set or a list is at fault, what is missing may only be a part of that fault.
+    private void tellIfNothingIsLeft(SupplyReader.Supply supply, Set<String> candidates) {
+        if (supply.complete() && candidates.isEmpty()) {
+            value("prices")
+                    .ifPresent(node -> problems.add(
+                            node.origin(),
+                            "There is no offer for anything that may be used",
+                            "Expected at least one offer for an ingredient that is allowed and not avoided."));
+        }
+    }
+
+    private static List<Offer> usable(List<Offer> offers, Set<String> candidates) {
+        return offers.stream()
+                .filter(offer -> candidates.contains(offer.ingredient()) && CandidateReader.isToBeHad(offer))
+                .toList();
+    }
+
+    private static List<Bound> allBounds(List<BoundReader.Draft> drafts, IngredientSet set, Set<String> candidates) {
+        var bounds = new ArrayList<Bound>();
+        drafts.forEach(draft -> bounds.add(draft.bound()));
+        bounds.addAll(Ceilings.of(set, candidates));
+        return List.copyOf(bounds);
+    }
+
+    private void checkValues(Brief brief, List<BoundReader.Draft> drafts, SupplyReader.Supply supply) {
+        if (supply.complete()) {
+            var checks = new ValueChecks(brief, problems);
+            drafts.forEach(checks::check);
+        }
+    }
+}

@@ -1,0 +1,130 @@
+package panade.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import panade.document.Node.Field;
+import panade.document.Node.ObjectNode;
+import panade.document.Node.TextNode;
+import panade.domain.Ingredient;
+import panade.domain.IngredientSet;
+import panade.domain.Offer;
+
+/** Finds which ingredients may be used: those that can be bought, are allowed and are not avoided. */
+final class CandidateReader {
+    private static final String IDS = "a list of ids, such as [\"carrageenan\"]";
+
+    private final Names names;
+    private final Problems problems;
+    private final Expect expect;
+    private final List<String> remarks = new ArrayList<>();
+
+    CandidateReader(Names names) {
+        this.names = names;
+        this.problems = names.problems();
+        this.expect = new Expect(problems);
+    }
+
+    /** What is worth saying about what is avoided. */
+    List<String> remarks() {
+        return List.copyOf(remarks);
+    }
+
+    /** Ids of all ingredients that may be used. */
+    Set<String> read(ObjectNode brief, List<String> without, List<Offer> offers) {
+        var candidates = new LinkedHashSet<String>();
+        offers.stream().filter(CandidateReader::isToBeHad).forEach(offer -> candidates.add(offer.ingredient()));
+        brief.field("only").ifPresent(field -> keepOnly(field.value(), candidates));
+        dropWithout(without, candidates);
+        var avoid = brief.field("avoid")
+                .flatMap(field -> expect.object(field.value(), "an object, such as {\"allergens\": [\"soy\"]}"));
+        avoid.ifPresent(object -> new Fields(object, problems, "allergens", "ingredients"));
+        avoid.flatMap(object -> object.field("ingredients"))
+                .ifPresent(field -> candidates.removeAll(named(field.value())));
+        avoid.flatMap(object -> object.field("allergens")).ifPresent(field -> dropCarriers(field, candidates));
+        return candidates;
+    }
+
+    /** Whether any of the goods can be had at all. */
+    static boolean isToBeHad(Offer offer) {
+        var available = offer.available();
+        return available == null || available.base().signum() > 0;
+    }
+
+    private void keepOnly(Node node, Set<String> candidates) {
+        if (expect.list(node, IDS).isPresent() && names.set().isPresent()) {
+            candidates.retainAll(named(node));
+        } else if (node instanceof Node.ArrayNode) {
+            named(node);
+        }
+    }
+
+    private void dropWithout(List<String> without, Set<String> candidates) {
+        for (var id : without) {
+            if (names.knowsIngredient(Overriding.optionOrigin("--without"), id)) {
+                names.set().ifPresent(set -> candidates.removeAll(set.withVariants(id)));
+            }
+        }
+    }
+
+    private Set<String> named(Node node) {
+        var ids = new LinkedHashSet<String>();
+        for (var id : expect.texts(node, IDS)) {
+            if (names.knowsIngredient(id)) {
+                names.set().ifPresent(set -> ids.addAll(set.withVariants(id.text())));
+            }
+        }
+        return ids;
+    }
+
+    private void dropCarriers(Field field, Set<String> candidates) {
+        var allergens = expect.texts(field.value(), "a list of allergens, such as [\"soy\"]");
+        var set = names.set();
+        if (set.isPresent() && !allergens.isEmpty()) {
+            tellUnknown(field.value(), candidates, set.get());
+            allergens.forEach(allergen -> remarkIfNowhere(allergen, set.get()));
+            candidates.removeIf(id -> carriesAny(ingredient(set.get(), id), allergens));
+        }
+    }
+
+    private static Optional<Ingredient> ingredient(IngredientSet set, String id) {
+        return Optional.ofNullable(set.ingredients().get(id));
+    }
+
+    private static boolean carriesAny(Optional<Ingredient> ingredient, List<TextNode> allergens) {
+        return allergens.stream().anyMatch(allergen -> carries(ingredient, allergen.text()));
+    }
+
+    private static boolean carries(Optional<Ingredient> ingredient, String allergen) {
+        return ingredient
+                .flatMap(found -> Optional.ofNullable(found.allergens()))
+                .filter(carried -> carried.contains(allergen))
+                .isPresent();
+    }
+
+    private void tellUnknown(Node place, Set<String> candidates, IngredientSet set) {
+        var unknown = new TreeSet<String>();
+        candidates.stream()
+                .filter(id -> ingredient(set, id)
+                        .filter(found -> found.allergens() == null)
+                        .isPresent())
+                .forEach(unknown::add);
+        if (!unknown.isEmpty()) {
+            problems.add(
+                    place.origin(),
+                    "Nobody says which allergens these carry: \"" + String.join("\", \"", unknown) + "\"",
+                    "Expected \"allergens\": [] in the ingredient set for what carries none.");
+        }
+    }
+
+    private void remarkIfNowhere(TextNode allergen, IngredientSet set) {
+        boolean carried = set.ingredients().values().stream()
+                .anyMatch(ingredient -> carries(Optional.of(ingredient), allergen.text()));
+        if (!carried) {
+            remarks.add("No ingredient carries the allergen \"" + allergen.text() + "\".");
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package panade.document;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import panade.document.Node.ArrayNode;
+import panade.document.Node.Field;
+import panade.document.Node.ObjectNode;
+import panade.domain.Brief;
+
+/** The way in: reads or checks the documents that a user names. */
+public final class Documents {
+    private Documents() {}
+
+    /** Reads a brief with all it refers to, or everything that is wrong with any of it. */
+    public static Reading<Brief> readBrief(Path file, Overrides overrides) {
+        var problems = new Problems();
+        var shownAs = file.toString();
+        var brief = new BriefChain(problems)
+                .read(file, shownAs)
+                .map(root -> Overriding.apply(root, overrides))
+                .flatMap(root -> new BriefReader(root, overrides.without(), problems).read(shownAs));
+        return brief.filter(found -> problems.none())
+                .<Reading<Brief>>map(Reading.Accepted::new)
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** Everything wrong with a brief, an ingredient set or a price list. */
+    public static List<Problem> check(Path file) {
+        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            return checkPrices(file);
+        }
+        var problems = new Problems();
+        var root = JsonDocument.read(file, file.toString(), problems);
+        if (root.filter(Documents::isIngredientSet).isPresent()) {
+            root.ifPresent(node -> SetReader.read(node, problems));
+            return problems.inOrder();
+        }
+        return root.isEmpty() ? problems.inOrder() : checkBrief(file);
+    }
+
+    private static List<Problem> checkPrices(Path file) {
+        var problems = new Problems();
+        PriceListReader.read(file, file.toString(), Optional.empty(), Optional.empty(), problems);
+        return problems.inOrder();
+    }
+
+    private static List<Problem> checkBrief(Path file) {
+        return readBrief(file, Overrides.NONE) instanceof Reading.Rejected<Brief> rejected
+                ? rejected.problems()
+                : List.of();
+    }
+
+    private static boolean isIngredientSet(Node root) {
+        return root instanceof ObjectNode object
+                && object.field("ingredients")
+                        .map(Field::value)
+                        .filter(ArrayNode.class::isInstance)
+                        .isPresent();
+    }
+}

@@ -1,0 +1,54 @@
+package panade.document;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import panade.document.Node.TextNode;
+import panade.domain.IngredientSet;
+import panade.domain.Origin;
+
+/** Looks up the names a brief uses, and tells those that mean nothing; without a set it lets all of them pass. */
+record Names(Optional<IngredientSet> set, Set<String> stages, Problems problems) {
+
+    Names {
+        stages = Set.copyOf(stages);
+    }
+
+    boolean knowsIngredient(Origin origin, String id) {
+        return set.isEmpty()
+                || known(origin, "ingredient", id, set.get().ingredients().keySet());
+    }
+
+    boolean knowsIngredient(TextNode node) {
+        return knowsIngredient(node.origin(), node.text());
+    }
+
+    boolean knowsKind(Origin origin, String kind) {
+        return set.isEmpty() || known(origin, "kind", kind, kinds(set.get()));
+    }
+
+    boolean knowsProperty(Origin origin, String id) {
+        return set.isEmpty()
+                || known(origin, "property", id, set.get().properties().keySet());
+    }
+
+    boolean knowsStage(Origin origin, String id) {
+        return known(origin, "stage", id, stages);
+    }
+
+    private boolean known(Origin origin, String sort, String name, Collection<String> valid) {
+        if (valid.contains(name)) {
+            return true;
+        }
+        var where = sort.equals("stage") ? "a stage of this brief or \"mix\"" : "the name of one in the ingredient set";
+        problems.unknown(origin, "No " + sort + " is called \"" + name + "\"", name, valid, "Expected " + where + ".");
+        return false;
+    }
+
+    private static Set<String> kinds(IngredientSet set) {
+        var kinds = new LinkedHashSet<String>();
+        set.ingredients().values().forEach(ingredient -> kinds.addAll(ingredient.kinds()));
+        return kinds;
+    }
+}

@@ -1,0 +1,78 @@
+package panade.document;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import panade.document.Node.ArrayNode;
+import panade.document.Node.Field;
+import panade.document.Node.ObjectNode;
+import panade.document.Node.TextNode;
+import panade.domain.IngredientSet;
+import panade.domain.Offer;
+
+/** Reads the ingredient set and the price lists that a brief names. */
+final class SupplyReader {
+    /** What there is to buy; {@code complete} when nothing of it was at fault. */
+    record Supply(Optional<IngredientSet> set, List<Offer> offers, String currency, boolean complete) {}
+
+    private final Problems problems;
+    private final Expect expect;
+    private final References references;
+
+    SupplyReader(Problems problems) {
+        this.problems = problems;
+        this.expect = new Expect(problems);
+        this.references = new References(problems);
+    }
+
+    Supply read(ObjectNode brief) {
+        int faultsBefore = problems.count();
+        var set = required(brief, "ingredients", "\"ingredients\": \"../ingredient-sets/NAME/ingredients.json\"")
+                .flatMap(this::set);
+        var currency = brief.field("currency")
+                .flatMap(field -> expect.text(field.value(), "a currency's code, such as \"USD\""))
+                .map(TextNode::text);
+        var offers = new ArrayList<Offer>();
+        for (var list : lists(brief)) {
+            var stated = currency;
+            var prices = references.file(list).flatMap(file -> readPrices(file, set, stated));
+            prices.ifPresent(found -> offers.addAll(found.offers()));
+            currency = currency.or(() -> prices.flatMap(PriceList::currency));
+        }
+        boolean complete = problems.count() == faultsBefore && set.isPresent();
+        return new Supply(set, List.copyOf(offers), currency.orElse(""), complete);
+    }
+
+    private Optional<PriceList> readPrices(Path file, Optional<IngredientSet> set, Optional<String> currency) {
+        problems.opened(file.toString());
+        return PriceListReader.read(file, file.toString(), set, currency, problems);
+    }
+
+    private Optional<IngredientSet> set(Node node) {
+        var file = expect.text(node, "the path of an ingredient set").flatMap(references::file);
+        return file.flatMap(path -> {
+            problems.opened(path.toString());
+            return JsonDocument.read(path, path.toString(), problems).flatMap(root -> SetReader.read(root, problems));
+        });
+    }
+
+    private List<TextNode> lists(ObjectNode brief) {
+        var node = required(brief, "prices", "\"prices\": [\"../ingredient-sets/NAME/prices.csv\"]");
+        var form = "a list of price lists, such as [\"../ingredient-sets/NAME/prices.csv\"]";
+        if (node.isPresent()
+                && node.get() instanceof ArrayNode list
+                && list.items().isEmpty()) {
+            problems.add(list.origin(), "No price list is named", "Expected " + form + ".");
+        }
+        return node.map(found -> expect.texts(found, form)).orElse(List.of());
+    }
+
+    private Optional<Node> required(ObjectNode brief, String name, String example) {
+        var value = brief.field(name).map(Field::value);
+        if (value.isEmpty()) {
+            problems.add(brief.origin(), "\"" + name + "\" is missing", "Expected it in the brief: " + example + ".");
+        }
+        return value;
+    }
+}

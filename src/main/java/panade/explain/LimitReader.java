@@ -1,0 +1,159 @@
+package panade.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.audit.Audit;
+import panade.certify.Sensitivity;
+import panade.certify.Sensitivity.Rate;
+import panade.compile.BriefCompiler;
+import panade.compile.CompiledBrief;
+import panade.compile.CompiledBrief.Side;
+import panade.domain.Blend;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Offer;
+import panade.explain.Explanation.Limit;
+import panade.explain.Explanation.ShadowPrice;
+import panade.explain.Explanation.Touch;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
+
+/** Reads every bound off a blend, with the price of the side it touches. */
+final class LimitReader {
+    private final Brief brief;
+    private final CompiledBrief compiled;
+    private final Audit audit;
+    private final Sensitivity sensitivity;
+    private final boolean unique;
+
+    LimitReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, boolean unique) {
+        this.brief = brief;
+        this.compiled = compiled;
+        this.audit = new Audit(brief, blend);
+        this.sensitivity = sensitivity;
+        this.unique = unique;
+    }
+
+    List<Limit> limits() {
+        var limits = new ArrayList<Limit>();
+        brief.bounds().forEach(bound -> limits.add(read(bound)));
+        brief.offers().stream().filter(offer -> offer.available() != null).forEach(offer -> limits.add(read(offer)));
+        return limits;
+    }
+
+    private Limit read(Bound bound) {
+        var touch = touch(bound);
+        var unit = bound.unit();
+        return new Limit(
+                bound.name(),
+                bound.path(),
+                unit,
+                audit.value(bound).orElse(null),
+                inUnit(bound.min(), unit),
+                inUnit(bound.max(), unit),
+                touch,
+                touch == Touch.NONE ? null : price(bound, touch),
+                bound.origin());
+    }
+
+    private Limit read(Offer offer) {
+        var available = Objects.requireNonNull(offer.available());
+        var unit = available.unit();
+        var bought = audit.bought(offer).multiply(brief.batch().base());
+        boolean touches = bought.equals(available.base());
+        int row = compiled.rows().indexOf(new CompiledBrief.Limit.OfOffer(offer));
+        return new Limit(
+                BriefCompiler.availabilityName(offer),
+                offer.origin().pointer(),
+                unit,
+                unit.fromBase(bought),
+                null,
+                available.number(),
+                touches ? Touch.MAX : Touch.NONE,
+                touches ? price(row, available.number(), perUnit(unit), Optional.empty()) : null,
+                offer.origin());
+    }
+
+    private Touch touch(Bound bound) {
+        if (rowOf(bound, Side.FIXED) >= 0) {
+            return Touch.FIXED;
+        }
+        if (touches(bound, bound.min(), true)) {
+            return Touch.MIN;
+        }
+        return touches(bound, bound.max(), false) ? Touch.MAX : Touch.NONE;
+    }
+
+    private boolean touches(Bound bound, @Nullable Quantity limit, boolean isMin) {
+        return limit != null && audit.slack(bound, limit, isMin).signum() == 0;
+    }
+
+    private int rowOf(Bound bound, Side side) {
+        return compiled.rows().indexOf(new CompiledBrief.Limit.OfBound(bound, side));
+    }
+
+    private @Nullable BigFraction inUnit(@Nullable Quantity limit, Unit unit) {
+        return limit == null ? null : level(limit).divide(levelPerUnit(unit));
+    }
+
+    /** A limit as the model has it: amounts as shares of the batch. */
+    private BigFraction level(Quantity limit) {
+        return Bound.isAmount(limit) ? limit.base().divide(brief.batch().base()) : limit.base();
+    }
+
+    private BigFraction levelPerUnit(Unit unit) {
+        return unit.dimension() == Dimension.MASS ? perUnit(unit) : unit.factor();
+    }
+
+    private BigFraction perUnit(Unit massUnit) {
+        return massUnit.factor().divide(brief.batch().base());
+    }
+
+    private ShadowPrice price(Bound bound, Touch touch) {
+        var limit = Objects.requireNonNull(touch == Touch.MIN ? bound.min() : bound.max());
+        int row = rowOf(bound, touch == Touch.MIN ? Side.MIN : touch == Touch.MAX ? Side.MAX : Side.FIXED);
+        var perUnit = levelPerUnit(bound.unit());
+        var number = level(limit).divide(perUnit);
+        boolean ratio = bound.per() != null && !Bound.isAmount(limit);
+        return price(row, number, perUnit, ratio ? Optional.of(bound) : Optional.empty());
+    }
+
+    /** The two rates of a row whose right side moves by {@code perUnit} with each unit of its number. */
+    private ShadowPrice price(int row, BigFraction number, BigFraction perUnit, Optional<Bound> ratio) {
+        var raised = sensitivity.raising(row);
+        var lowered = sensitivity.lowering(row);
+        return new ShadowPrice(
+                raised.map(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
+                lowered.map(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
+                ratio.isPresent() ? null : end(number, lowered, perUnit.negate()),
+                ratio.isPresent() ? null : end(number, raised, perUnit));
+    }
+
+    private BigFraction perNumber(Rate rate, BigFraction perUnit, Optional<Bound> ratio) {
+        var perLevel = rate.rate().multiply(perUnit);
+        return ratio.map(bound -> perLevel.multiply(lever(bound, rate))).orElse(perLevel);
+    }
+
+    /**
+     * The amount that a ratio's number multiplies. Where several blends cost the same, the move picks the one that
+     * serves it best (envelope theorem for saddle points: the least over blends of the most over multipliers).
+     */
+    private BigFraction lever(Bound bound, Rate rate) {
+        var per = Objects.requireNonNull(bound.per());
+        return unique || rate.rate().signum() == 0
+                ? audit.amount(per)
+                : sensitivity.extreme(
+                        BriefCompiler.form(compiled, brief, per), rate.rate().signum() < 0);
+    }
+
+    private static @Nullable BigFraction end(BigFraction number, Optional<Rate> rate, BigFraction perUnit) {
+        return rate.map(Rate::reach)
+                .map(reach -> number.add(reach.divide(perUnit)))
+                .orElse(null);
+    }
+}

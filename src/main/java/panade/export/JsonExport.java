@@ -1,0 +1,190 @@
+package panade.export;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Blend;
+import panade.explain.Explanation.Limit;
+import panade.explain.Explanation.ShadowPrice;
+import panade.explain.Explanation.Touch;
+import panade.plan.Outcome.Blended;
+import panade.plan.Outcome.Conflicted;
+import panade.plan.Outcome.Undecided;
+import panade.quantity.Decimal;
+import panade.quantity.Unit;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Writes results as JSON; every figure is exact until it is rounded here, once, to {@value #DIGITS} significant digits.
+ */
+public final class JsonExport {
+    private static final int DIGITS = 15;
+
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private JsonExport() {}
+
+    /** The result of {@code blend} when there is one. */
+    public static String of(Blended outcome) {
+        var result = NODES.objectNode();
+        result.put("status", "optimal");
+        result.put("unique", outcome.explanation().unique());
+        result.set("cost", cost(outcome));
+        result.set("blend", blend(outcome));
+        result.set("bounds", bounds(outcome));
+        result.set("unused", unused(outcome));
+        result.set("properties", properties(outcome));
+        result.set("certificate", certificate(outcome.proof().engine()));
+        return print(result);
+    }
+
+    /** The result when no blend meets the brief. */
+    public static String of(Conflicted outcome) {
+        var result = NODES.objectNode();
+        result.put("status", "infeasible");
+        result.set(
+                "certificate",
+                NODES.objectNode()
+                        .put("conflict", "exact")
+                        .put("engine", outcome.proof().engine()));
+        return print(result);
+    }
+
+    /** The result when nothing could be proved. */
+    public static String of(Undecided outcome) {
+        return print(NODES.objectNode().put("status", "undecided").put("reason", outcome.reason()));
+    }
+
+    private static ObjectNode certificate(String engine) {
+        return NODES.objectNode()
+                .put("primal", "exact")
+                .put("dual", "exact")
+                .put("gap", 0)
+                .put("engine", engine);
+    }
+
+    private static ObjectNode cost(Blended outcome) {
+        var perKg = outcome.blend().costPerKg();
+        var cost = NODES.objectNode();
+        cost.put(
+                "currency",
+                outcome.brief().currency().isEmpty() ? null : outcome.brief().currency());
+        put(cost, "perKg", perKg);
+        put(cost, "perLb", perKg.multiply(Unit.POUND.factor()));
+        put(cost, "batch", perKg.multiply(outcome.brief().batch().base()));
+        cost.put("perKgExact", perKg.toString().replace(" ", ""));
+        return cost;
+    }
+
+    private static ArrayNode blend(Blended outcome) {
+        var lines = NODES.arrayNode();
+        var total = outcome.blend().costPerKg();
+        for (var line : outcome.blend().lines()) {
+            lines.add(line(outcome, line, total));
+        }
+        return lines;
+    }
+
+    private static ObjectNode line(Blended outcome, Blend.Line line, BigFraction total) {
+        var batch = outcome.brief().batch().base();
+        var node = NODES.objectNode();
+        node.put("ingredient", line.use().ingredient());
+        node.put("stage", line.use().stage());
+        node.put("supplier", line.offer().supplier());
+        put(node, "share", line.share());
+        put(node, "grams", line.share().multiply(batch).multiply(1000));
+        put(node, "cost", line.costPerKg().multiply(batch));
+        put(
+                node,
+                "costShare",
+                total.signum() == 0 ? BigFraction.ZERO : line.costPerKg().divide(total));
+        return node;
+    }
+
+    private static ArrayNode bounds(Blended outcome) {
+        var bounds = NODES.arrayNode();
+        outcome.explanation().limits().forEach(limit -> bounds.add(bound(limit)));
+        return bounds;
+    }
+
+    private static ObjectNode bound(Limit limit) {
+        var node = NODES.objectNode();
+        node.put("name", limit.name());
+        node.put("path", limit.path());
+        node.put("file", limit.origin().file());
+        node.put("unit", limit.unit().symbol());
+        put(node, "value", limit.value());
+        put(node, "min", limit.min());
+        put(node, "max", limit.max());
+        node.put(
+                "binding",
+                limit.touch() == Touch.NONE ? null : limit.touch().name().toLowerCase(Locale.ROOT));
+        node.set("shadowPrice", price(limit.price()));
+        return node;
+    }
+
+    private static ObjectNode price(@Nullable ShadowPrice price) {
+        var node = NODES.objectNode();
+        if (price == null) {
+            return node.put("whenRaised", 0)
+                    .put("whenLowered", 0)
+                    .putNull("from")
+                    .putNull("to");
+        }
+        put(node, "whenRaised", price.whenRaised());
+        put(node, "whenLowered", price.whenLowered());
+        put(node, "from", price.from());
+        put(node, "to", price.to());
+        return node;
+    }
+
+    private static ArrayNode unused(Blended outcome) {
+        var unused = NODES.arrayNode();
+        outcome.explanation().unused().forEach(each -> {
+            var node = NODES.objectNode();
+            node.put("ingredient", each.ingredient());
+            put(node, "entersAt", each.entersAt());
+            put(node, "pricePerKg", each.pricePerKg());
+            node.put("supplier", each.supplier());
+            unused.add(node);
+        });
+        return unused;
+    }
+
+    private static ArrayNode properties(Blended outcome) {
+        var properties = NODES.arrayNode();
+        outcome.explanation().properties().forEach(each -> {
+            var node = NODES.objectNode();
+            node.put("property", each.property());
+            put(node, "value", each.value());
+            node.put("unit", each.unit().symbol());
+            properties.add(node);
+        });
+        return properties;
+    }
+
+    private static void put(ObjectNode node, String name, @Nullable BigFraction value) {
+        if (value == null) {
+            node.putNull(name);
+        } else {
+            node.put(name, Decimal.significant(value, DIGITS));
+        }
+    }
+
+    /** The problems of documents, for {@code check --json}. */
+    public static String ofCounts(Map<String, Integer> counts) {
+        var node = NODES.objectNode();
+        new TreeMap<>(counts).forEach(node::put);
+        return print(node);
+    }
+
+    private static String print(ObjectNode node) {
+        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
+    }
+}

@@ -1,0 +1,41 @@
+package panade.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import panade.domain.Blend;
+import panade.domain.Brief;
+
+/** The usual cautions; local codes and licensed practice decide. */
+final class Cautions {
+    private Cautions() {}
+
+    static List<String> of(Brief brief, Blend blend) {
+        var cautions = new ArrayList<>(brief.remarks());
+        cautions.add(allergens(brief, blend));
+        cautions.add(
+                "Keep the mix cold: 41 F (5 C) or below, used within 7 days of making, or frozen (FDA Food Code 2022,"
+                        + " 3-501.16 and 3-501.17). This is not a shelf-life study.");
+        cautions.add("Use limits, label and safety: this is arithmetic on the values you gave. Local codes and a"
+                + " licensed reviewer decide.");
+        return cautions;
+    }
+
+    private static String allergens(Brief brief, Blend blend) {
+        var contained = new TreeSet<String>();
+        var unknown = new TreeSet<String>();
+        for (var line : blend.lines()) {
+            var ingredient = brief.set().ingredient(line.use().ingredient());
+            var allergens = ingredient.allergens();
+            if (allergens == null) {
+                unknown.add(ingredient.name());
+            } else {
+                contained.addAll(allergens);
+            }
+        }
+        var words = contained.isEmpty() ? "Allergens: none stated" : "Allergens: " + String.join(", ", contained);
+        return unknown.isEmpty()
+                ? words + ". Mind cross-contact."
+                : words + "; not known for " + String.join(", ", unknown) + ". Mind cross-contact.";
+    }
+}

@@ -1,0 +1,53 @@
+package panade.report;
+
+import java.math.BigDecimal;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.quantity.Decimal;
+import panade.quantity.Unit;
+
+/** Numbers as a cook reads them, each rounded once, here. */
+final class Figures {
+    private Figures() {}
+
+    /** Money with four digits after the point, as prices per weight need. */
+    static String money(BigFraction value) {
+        return Decimal.round(value, 4).toPlainString();
+    }
+
+    /** Money with two digits after the point. */
+    static String cash(BigFraction value) {
+        return Decimal.round(value, 2).toPlainString();
+    }
+
+    /** Per cent with two digits after the point; small shares keep three significant digits. */
+    static String percent(BigFraction share) {
+        var percent = share.multiply(100);
+        return percent.abs().compareTo(BigFraction.of(1, 10)) < 0
+                ? significant(percent, 2)
+                : Decimal.round(percent, 2).toPlainString();
+    }
+
+    /** A number with that many significant digits, plainly written; whole numbers keep all theirs. */
+    static String significant(BigFraction value, int digits) {
+        var rounded = Decimal.significant(value, digits);
+        return rounded.compareTo(BigDecimal.ZERO) == 0 ? "0" : rounded.toPlainString();
+    }
+
+    /** Grams: tenths below a hundred, hundredths below ten, whole above. */
+    static String grams(BigFraction kilograms) {
+        var grams = kilograms.multiply(1000);
+        int places = grams.compareTo(BigFraction.of(100)) >= 0 ? 0 : grams.compareTo(BigFraction.of(10)) >= 0 ? 1 : 2;
+        return Decimal.round(grams, places).toPlainString();
+    }
+
+    /** A number with its unit. */
+    static String with(BigFraction number, Unit unit) {
+        var digits = significant(number, 4);
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+    }
+
+    /** A price per kilogram as a price per pound. */
+    static BigFraction perPound(BigFraction perKg) {
+        return perKg.multiply(Unit.POUND.factor());
+    }
+}
