@@ -57,35 +57,25 @@ final class BoundReader {
     }
 
     private Optional<Draft> read(ObjectNode object, String path) {
-        new Fields(object, problems, FIELDS);
         int faultsBefore = problems.count();
-        var of = new SelectorReader(names, stage).read(object, Set.of(FIELDS));
+        new Fields(object, problems, FIELDS);
         var per = object.field("per").map(Field::value);
+        var of = new SelectorReader(names, stage).read(object, Set.of(FIELDS));
         var against = per.flatMap(node -> new SelectorReader(names, stage).readAlone(node));
-        var form = form(object, of, per.isPresent(), against);
-        var read = form.map(known -> limits.read(object, known));
+        var read = form(object, of, per.isPresent(), against).map(form -> limits.read(object, form));
         var name = name(object, of, against);
         var state = state(object);
-        if (of.isEmpty() || read.isEmpty() || problems.count() > faultsBefore) {
-            return Optional.empty();
-        }
-        var whole = stage == null ? Optional.<Measure>empty() : Optional.of(SelectorReader.massOf(stage, names));
-        var perMeasure = per.isPresent() ? against.flatMap(Selection::measure) : whole;
-        boolean sound = per.isEmpty() || perMeasure.isPresent();
-        return of.get()
-                .measure()
+        var base = per.isPresent() ? against.flatMap(Selection::measure) : wholeStage();
+        boolean sound = problems.count() == faultsBefore && (per.isEmpty() || base.isPresent());
+        return of.flatMap(Selection::measure)
                 .filter(measure -> sound)
-                .map(measure -> new Draft(
-                        new Bound(
-                                name,
-                                path,
-                                measure,
-                                perMeasure.orElse(null),
-                                read.get().min(),
-                                read.get().max(),
-                                state,
-                                object.origin()),
-                        per.map(Node::origin).orElse(null)));
+                .flatMap(measure -> read.map(found -> new Bound(
+                        name, path, measure, base.orElse(null), found.min(), found.max(), state, object.origin())))
+                .map(bound -> new Draft(bound, per.map(Node::origin).orElse(null)));
+    }
+
+    private Optional<Measure> wholeStage() {
+        return Optional.ofNullable(stage).map(id -> SelectorReader.massOf(id, names));
     }
 
     private Optional<LimitForm> form(

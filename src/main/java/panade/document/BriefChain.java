@@ -16,6 +16,7 @@ final class BriefChain {
     private final Problems problems;
     private final Expect expect;
     private final Set<Path> open = new LinkedHashSet<>();
+    private boolean whole = true;
 
     BriefChain(Problems problems) {
         this.problems = problems;
@@ -31,6 +32,11 @@ final class BriefChain {
                 .map(this::onItsBasis);
     }
 
+    /** Whether every brief of the chain could be read. */
+    boolean isWhole() {
+        return whole;
+    }
+
     private static Path identity(Path file) {
         return file.toAbsolutePath().normalize();
     }
@@ -42,9 +48,11 @@ final class BriefChain {
         if (file.isPresent() && open.contains(identity(file.get()))) {
             var what = "\"" + file.get() + "\" is based on itself in a circle";
             problems.add(reference.get().origin(), what, "Expected a brief that is not based on this one.");
+            whole = false;
             return brief;
         }
         var basis = file.flatMap(path -> read(path, path.toString()));
+        whole &= brief.field("basedOn").isEmpty() || basis.isPresent();
         return basis.map(parent -> merged(parent, brief)).orElse(brief);
     }
 

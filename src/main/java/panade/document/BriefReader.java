@@ -18,6 +18,7 @@ import panade.domain.Composition;
 import panade.domain.IngredientSet;
 import panade.domain.Offer;
 import panade.quantity.Quantity;
+import panade.quantity.Unit;
 
 /** Reads a merged brief together with its supply into one domain value. */
 final class BriefReader {
@@ -26,14 +27,20 @@ final class BriefReader {
         "stages", "rules", "maxIngredients", "cooking", "costBasis", "costs", "shelf", "weighing", "serving", "assume"
     };
 
+    // Stands in for a batch that was told to be wrong, so that the rest can be checked.
+    private static final Quantity SOME_BATCH = Quantity.of(BigFraction.ONE, Unit.of("kg"), "1 kg");
+
     private final ObjectNode root;
+    private final boolean wholeChain;
     private final List<String> without;
     private final Problems problems;
     private final Expect expect;
     private final Amounts amounts;
 
-    BriefReader(ObjectNode root, List<String> without, Problems problems) {
+    /** A reader of a brief; a field may be missing unless the whole chain it is based on could be read. */
+    BriefReader(ObjectNode root, boolean wholeChain, List<String> without, Problems problems) {
         this.root = root;
+        this.wholeChain = wholeChain;
         this.without = without;
         this.problems = problems;
         this.expect = new Expect(problems);
@@ -43,42 +50,42 @@ final class BriefReader {
     /** The brief; empty when something was wrong. */
     Optional<Brief> read(String shownAs) {
         new Fields(root, problems, FIELDS);
-        var supply = new SupplyReader(problems).read(root);
+        var supply = new SupplyReader(problems, wholeChain).read(root);
         var names = new Names(supply.set(), StageReader.ids(value("stages")), problems);
         var batch = batch();
-        var bounds = value("bounds")
-                .map(node -> new BoundReader(names, batch, null).readAll(node, "/bounds"))
-                .orElse(List.of());
         var stages = new StageReader(names, batch).read(value("stages"));
-        var drafts = new ArrayList<>(bounds);
-        drafts.addAll(stages.bounds());
-        var candidateReader = new CandidateReader(names);
-        var candidates = candidateReader.read(root, without, supply.offers());
+        var drafts = drafts(names, batch, stages);
+        var allowed = new CandidateReader(names);
+        var candidates = allowed.read(root, without, supply.offers());
         tellIfNothingIsLeft(supply, candidates);
-        var target = value("target").flatMap(amounts::price);
+        var target = value("target").flatMap(amounts::price).orElse(null);
         var title = value("title").flatMap(node -> expect.text(node, "a text")).map(TextNode::text);
         var practice = new PracticeReader(names).read(root);
         var assume = assumed(names);
-        if (supply.set().isEmpty()) {
-            return Optional.empty();
-        }
-        var set = supply.set().get();
-        var brief = new Brief(
-                title.orElse(shownAs),
-                shownAs,
-                set,
-                new Composition(set, assume),
-                supply.currency(),
-                batch == null ? Quantity.parse("1 kg").orElseThrow() : batch,
-                candidates,
-                usable(supply.offers(), candidates),
-                allBounds(drafts, set, candidates),
-                stages.stages(),
-                target.orElse(null),
-                practice,
-                candidateReader.remarks());
-        checkValues(brief, drafts, supply);
-        return problems.none() ? Optional.of(brief) : Optional.empty();
+        var brief = supply.set()
+                .map(set -> new Brief(
+                        title.orElse(shownAs),
+                        shownAs,
+                        set,
+                        new Composition(set, assume),
+                        supply.currency(),
+                        batch == null ? SOME_BATCH : batch,
+                        candidates,
+                        usable(supply.offers(), candidates),
+                        allBounds(drafts, set, candidates),
+                        stages.stages(),
+                        target,
+                        practice,
+                        allowed.remarks()));
+        brief.filter(found -> supply.complete()).ifPresent(found -> checkValues(found, drafts));
+        return brief.filter(found -> problems.none());
+    }
+
+    private List<BoundReader.Draft> drafts(Names names, @Nullable Quantity batch, StageReader.Stages stages) {
+        var drafts = new ArrayList<BoundReader.Draft>();
+        value("bounds").ifPresent(node -> drafts.addAll(new BoundReader(names, batch, null).readAll(node, "/bounds")));
+        drafts.addAll(stages.bounds());
+        return drafts;
     }
 
     private Optional<Node> value(String name) {
@@ -87,11 +94,11 @@ final class BriefReader {
 
     private @Nullable Quantity batch() {
         var node = value("batch");
-        if (node.isEmpty()) {
+        if (node.isEmpty() && wholeChain) {
             problems.add(
                     root.origin(), "\"batch\" is missing", "Expected the weight made at once, \"batch\": \"20 lb\".");
         }
-        return node.flatMap(found -> amounts.weight(found, "20 lb or 10 kg")).orElse(null);
+        return node.flatMap(found -> amounts.weight(found, "10 kg")).orElse(null);
     }
 
     private Map<String, BigFraction> assumed(Names names) {
@@ -131,10 +138,8 @@ final class BriefReader {
         return List.copyOf(bounds);
     }
 
-    private void checkValues(Brief brief, List<BoundReader.Draft> drafts, SupplyReader.Supply supply) {
-        if (supply.complete()) {
-            var checks = new ValueChecks(brief, problems);
-            drafts.forEach(checks::check);
-        }
+    private void checkValues(Brief brief, List<BoundReader.Draft> drafts) {
+        var checks = new ValueChecks(brief, problems);
+        drafts.forEach(checks::check);
     }
 }

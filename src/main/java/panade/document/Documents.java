@@ -17,10 +17,10 @@ public final class Documents {
     public static Reading<Brief> readBrief(Path file, Overrides overrides) {
         var problems = new Problems();
         var shownAs = file.toString();
-        var brief = new BriefChain(problems)
-                .read(file, shownAs)
+        var chain = new BriefChain(problems);
+        var brief = chain.read(file, shownAs)
                 .map(root -> Overriding.apply(root, overrides))
-                .flatMap(root -> new BriefReader(root, overrides.without(), problems).read(shownAs));
+                .flatMap(root -> new BriefReader(root, chain.isWhole(), overrides.without(), problems).read(shownAs));
         return brief.filter(found -> problems.none())
                 .<Reading<Brief>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));

@@ -56,14 +56,26 @@ final class Problems {
                 .toList();
     }
 
-    /** The valid name closest to a slip: the same but for case, or at most a third of its letters away. */
+    /** The valid name closest to a slip: the same but for case or swapped letters, or at most a third away. */
     static Optional<String> nearest(String name, Collection<String> valid) {
         int most = Math.max(1, name.length() / 3);
-        var distance = new LevenshteinDistance(most);
         var lower = name.toLowerCase(Locale.ROOT);
         return valid.stream()
-                .filter(other -> distance.apply(lower, other.toLowerCase(Locale.ROOT)) >= 0)
-                .min(Comparator.comparing((String other) -> distance.apply(lower, other.toLowerCase(Locale.ROOT)))
+                .filter(other -> distance(lower, other.toLowerCase(Locale.ROOT)) <= most)
+                .min(Comparator.comparing((String other) -> distance(lower, other.toLowerCase(Locale.ROOT)))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    // Letters in the wrong order are one slip, though it takes two replacements to mend them.
+    private static int distance(String one, String other) {
+        int steps = LevenshteinDistance.getDefaultInstance().apply(one, other);
+        return steps == 2 && sorted(one).equals(sorted(other)) ? 1 : steps;
+    }
+
+    private static String sorted(String text) {
+        return text.codePoints()
+                .sorted()
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 }

@@ -17,10 +17,13 @@ final class SupplyReader {
     record Supply(Optional<IngredientSet> set, List<Offer> offers, String currency, boolean complete) {}
 
     private final Problems problems;
+    private final boolean wholeChain;
     private final Expect expect;
     private final References references;
 
-    SupplyReader(Problems problems) {
+    /** A reader that tells what is missing only where all the brief is based on could be read. */
+    SupplyReader(Problems problems, boolean wholeChain) {
+        this.wholeChain = wholeChain;
         this.problems = problems;
         this.expect = new Expect(problems);
         this.references = new References(problems);
@@ -70,7 +73,7 @@ final class SupplyReader {
 
     private Optional<Node> required(ObjectNode brief, String name, String example) {
         var value = brief.field(name).map(Field::value);
-        if (value.isEmpty()) {
+        if (value.isEmpty() && wholeChain) {
             problems.add(brief.origin(), "\"" + name + "\" is missing", "Expected it in the brief: " + example + ".");
         }
         return value;

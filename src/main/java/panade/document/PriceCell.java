@@ -1,0 +1,63 @@
+package panade.document;
+
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Origin;
+import panade.quantity.Decimal;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
+
+/** A cell of a price list, taken for what its column says it is. */
+record PriceCell(String content, Origin origin, Problems problems) {
+    private static final String PRICE = "Expected a decimal number with a point, such as 4.20.";
+    private static final String PER = "Expected the weight the price is for, such as kg, lb or 20 kg.";
+    private static final String AMOUNT = "Expected a weight, such as 25 kg, or nothing.";
+
+    boolean isBlank() {
+        return content.isEmpty();
+    }
+
+    /** A price that is not negative. */
+    Optional<BigFraction> price() {
+        if (isBlank()) {
+            return refuse("The price is missing", PRICE);
+        }
+        var price = Decimal.parse(content);
+        if (price.isEmpty()) {
+            return refuse("\"" + content + "\" is not a price", PRICE);
+        }
+        return price.get().signum() < 0 ? refuse("\"" + content + "\" is a negative price", PRICE) : price;
+    }
+
+    /** The weight, in kilograms, that a price is for. */
+    Optional<BigFraction> per() {
+        if (isBlank()) {
+            return refuse("The price is for no amount", PER);
+        }
+        var unit = Unit.find(content).filter(found -> found.dimension() == Dimension.MASS);
+        if (unit.isPresent()) {
+            return unit.map(Unit::factor);
+        }
+        var mass = mass().map(Quantity::base).filter(base -> base.signum() > 0);
+        return mass.isPresent() ? mass : refuse("\"" + content + "\" is not a weight to sell by", PER);
+    }
+
+    /** A weight that is not negative; blank means not given. */
+    Optional<Quantity> amount() {
+        if (isBlank()) {
+            return Optional.empty();
+        }
+        var mass = mass().filter(found -> found.base().signum() >= 0);
+        return mass.isPresent() ? mass : refuse("\"" + content + "\" is not a weight", AMOUNT);
+    }
+
+    private Optional<Quantity> mass() {
+        return Quantity.parse(content).filter(found -> found.unit().dimension() == Dimension.MASS);
+    }
+
+    <T> Optional<T> refuse(String what, String advice) {
+        problems.add(origin, what, advice);
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,60 @@
+package panade.document;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import panade.domain.Origin;
+
+/** Reads a file as UTF-8 text, strictly, without its byte order mark. */
+final class TextFile {
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    private TextFile() {}
+
+    /** The text; a file that is not there, is a folder or is not UTF-8 is told. */
+    static Optional<String> read(Path file, String shownAs, Problems problems) {
+        problems.opened(shownAs);
+        if (Files.isDirectory(file)) {
+            return refuse(new Origin(shownAs, 1, 1, ""), "This is a folder", "Expected a file.", problems);
+        }
+        try {
+            return decode(Files.readAllBytes(file), shownAs, problems);
+        } catch (IOException e) {
+            return refuse(
+                    new Origin(shownAs, 1, 1, ""),
+                    "The file is not there or cannot be read",
+                    "Expected the path of a file, from the folder you are in.",
+                    problems);
+        }
+    }
+
+    private static Optional<String> decode(byte[] bytes, String shownAs, Problems problems) {
+        var decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        var buffer = ByteBuffer.wrap(bytes);
+        try {
+            var text = decoder.decode(buffer).toString();
+            return Optional.of(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+        } catch (CharacterCodingException e) {
+            var before = new String(bytes, 0, buffer.position(), StandardCharsets.UTF_8);
+            var place = TextPlace.at(before, before.length());
+            return refuse(
+                    new Origin(shownAs, place.line(), place.column(), ""),
+                    "The text is not UTF-8 from here on",
+                    "Expected a file saved as UTF-8 (\"Save as\", encoding UTF-8).",
+                    problems);
+        }
+    }
+
+    private static Optional<String> refuse(Origin origin, String what, String advice, Problems problems) {
+        problems.add(origin, what, advice);
+        return Optional.empty();
+    }
+}

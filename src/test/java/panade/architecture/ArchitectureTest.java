@@ -1,0 +1,179 @@
+package panade.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaPackage;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.util.stream.Stream;
+import org.jspecify.annotations.NullMarked;
+
+/** The walls of the house. */
+@AnalyzeClasses(packages = "panade", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    @ArchTest
+    static final ArchRule layers_point_inward = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("panade..")
+            .layer("quantity")
+            .definedBy("panade.quantity..")
+            .layer("domain")
+            .definedBy("panade.domain..")
+            .layer("document")
+            .definedBy("panade.document..")
+            .layer("model")
+            .definedBy("panade.model..")
+            .layer("compile")
+            .definedBy("panade.compile..")
+            .layer("solver")
+            .definedBy("panade.solver")
+            .layer("ortools")
+            .definedBy("panade.solver.ortools..")
+            .layer("certify")
+            .definedBy("panade.certify..")
+            .layer("audit")
+            .definedBy("panade.audit..")
+            .layer("explain")
+            .definedBy("panade.explain..")
+            .layer("plan")
+            .definedBy("panade.plan..")
+            .layer("report")
+            .definedBy("panade.report..")
+            .layer("render")
+            .definedBy("panade.render..")
+            .layer("export")
+            .definedBy("panade.export..")
+            .layer("cli")
+            .definedBy("panade.cli..")
+            .whereLayer("quantity")
+            .mayNotAccessAnyLayer()
+            .whereLayer("domain")
+            .mayOnlyAccessLayers("quantity")
+            .whereLayer("document")
+            .mayOnlyAccessLayers("domain", "quantity")
+            .whereLayer("model")
+            .mayNotAccessAnyLayer()
+            .whereLayer("compile")
+            .mayOnlyAccessLayers("quantity", "domain", "model")
+            .whereLayer("solver")
+            .mayOnlyAccessLayers("model")
+            .whereLayer("ortools")
+            .mayOnlyAccessLayers("solver", "model")
+            .whereLayer("certify")
+            .mayOnlyAccessLayers("solver", "model")
+            .whereLayer("audit")
+            .mayOnlyAccessLayers("domain", "quantity")
+            .whereLayer("explain")
+            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "certify", "audit")
+            .whereLayer("plan")
+            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain")
+            .whereLayer("report")
+            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan")
+            .whereLayer("render")
+            .mayOnlyAccessLayers("report")
+            .whereLayer("export")
+            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer()
+            .ensureAllClassesAreContainedInArchitecture()
+            .because("a change of wording, solver or file format must touch one package");
+
+    @ArchTest
+    static final ArchRule packages_have_no_cycles =
+            slices().matching("panade.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule only_the_adapter_knows_ortools = onlyIn("panade.solver.ortools..", "com.google.ortools..");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");
+
+    @ArchTest
+    static final ArchRule only_readers_and_writers_know_jackson = noClasses()
+            .that()
+            .resideOutsideOfPackages("panade.document..", "panade.export..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("tools.jackson..", "org.apache.commons.csv..");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_prints = noClasses()
+            .that()
+            .resideOutsideOfPackage("panade.cli..")
+            .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS);
+
+    @ArchTest
+    static final ArchRule fields_are_final = fields().that()
+            .areDeclaredInClassesThat()
+            .resideOutsideOfPackages("panade.cli..", "panade.certify..", "panade.document..")
+            .should()
+            .beFinal()
+            .because("values are immutable; only options, pivots and parsers in progress change");
+
+    @ArchTest
+    static final ArchRule names_say_what_a_class_is =
+            noClasses().should().haveNameMatching(".*(Util|Utils|Helper|Manager|Impl)");
+
+    @ArchTest
+    static final ArchRule decimals_stay_exact =
+            classes().that().resideOutsideOfPackage("panade.solver.ortools..").should(notMentionBinaryFloatingPoint());
+
+    private static ArchRule onlyIn(String home, String library) {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackage(home)
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(library);
+    }
+
+    @ArchTest
+    void packages_are_null_marked(JavaClasses classes) {
+        var unmarked = classes.getPackage("panade").getSubpackagesInTree().stream()
+                .filter(each -> !each.getClasses().isEmpty())
+                .filter(each -> !each.isAnnotatedWith(NullMarked.class))
+                .map(JavaPackage::getName);
+        assertThat(unmarked).isEmpty();
+    }
+
+    @ArchTest
+    void rules_are_not_checked_against_nothing(JavaClasses classes) {
+        assertThat(classes.size()).isGreaterThan(60);
+    }
+
+    private static ArchCondition<JavaClass> notMentionBinaryFloatingPoint() {
+        return new ArchCondition<>("not mention double or float in fields or signatures") {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                var fieldTypes = type.getFields().stream().map(field -> field.getRawType());
+                var codeTypes = type.getCodeUnits().stream()
+                        .flatMap(code ->
+                                Stream.concat(Stream.of(code.getRawReturnType()), code.getRawParameterTypes().stream()));
+                Stream.concat(fieldTypes, codeTypes)
+                        .filter(ArchitectureTest::isBinary)
+                        .forEach(found -> events.add(SimpleConditionEvent.violated(
+                                type, type.getName() + " mentions " + found.getName())));
+            }
+        };
+    }
+
+    private static boolean isBinary(JavaClass type) {
+        var name = type.getBaseComponentType().getName();
+        return name.equals("double")
+                || name.equals("float")
+                || name.equals("java.lang.Double")
+                || name.equals("java.lang.Float");
+    }
+}
