@@ -36,7 +36,7 @@ final class BlendCommand implements Callable<Integer> {
     private @Nullable Path brief;
 
     @Mixin
-    private BriefOptions options = new BriefOptions();
+    private final BriefOptions options = new BriefOptions();
 
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;

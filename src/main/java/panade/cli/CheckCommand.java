@@ -25,7 +25,7 @@ final class CheckCommand implements Callable<Integer> {
     private final PrintWriter err;
 
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Briefs, ingredient sets or price lists.")
-    private List<Path> files = new ArrayList<>();
+    private final List<Path> files = new ArrayList<>();
 
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;

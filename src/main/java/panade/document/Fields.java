@@ -13,12 +13,14 @@ final class Fields {
         this.object = object;
         this.problems = problems;
         var names = List.of(known);
-        object.fields().stream().filter(field -> !names.contains(field.name())).forEach(field -> problems.unknown(
-                field.nameOrigin(),
-                "\"" + field.name() + "\" is not a field that belongs here",
-                field.name(),
-                names,
-                "Expected one of: " + String.join(", ", names) + "."));
+        object.fields().stream()
+                .filter(field -> !names.contains(field.name()))
+                .forEach(field -> problems.unknown(
+                        field.nameOrigin(),
+                        "\"" + field.name() + "\" is not a field that belongs here",
+                        field.name(),
+                        names,
+                        "Expected one of: " + String.join(", ", names) + "."));
     }
 
     /** The field's value. */

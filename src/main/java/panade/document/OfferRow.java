@@ -12,9 +12,7 @@ record OfferRow(Map<String, PriceCell> cells, Problems problems) {
     /** The ingredient's id, known to the set where there is one. */
     Optional<String> ingredient(Optional<IngredientSet> set) {
         var id = name("ingredient", "the id of an ingredient");
-        if (id.isPresent()
-                && set.isPresent()
-                && !set.get().ingredients().containsKey(id.get())) {
+        if (id.isPresent() && set.isPresent() && !set.get().ingredients().containsKey(id.get())) {
             problems.unknown(
                     cell("ingredient").orElseThrow().origin(),
                     "There is no ingredient \"" + id.get() + "\" in the set",

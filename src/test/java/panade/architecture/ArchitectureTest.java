@@ -159,12 +159,12 @@ class ArchitectureTest {
             public void check(JavaClass type, ConditionEvents events) {
                 var fieldTypes = type.getFields().stream().map(field -> field.getRawType());
                 var codeTypes = type.getCodeUnits().stream()
-                        .flatMap(code ->
-                                Stream.concat(Stream.of(code.getRawReturnType()), code.getRawParameterTypes().stream()));
+                        .flatMap(code -> Stream.concat(
+                                Stream.of(code.getRawReturnType()), code.getRawParameterTypes().stream()));
                 Stream.concat(fieldTypes, codeTypes)
                         .filter(ArchitectureTest::isBinary)
-                        .forEach(found -> events.add(SimpleConditionEvent.violated(
-                                type, type.getName() + " mentions " + found.getName())));
+                        .forEach(found -> events.add(
+                                SimpleConditionEvent.violated(type, type.getName() + " mentions " + found.getName())));
             }
         };
     }

@@ -47,7 +47,9 @@ class SizeTest {
 
     private static List<Path> files() throws IOException {
         try (var paths = Files.walk(SOURCES)) {
-            return paths.filter(path -> path.toString().endsWith(".java")).sorted().toList();
+            return paths.filter(path -> path.toString().endsWith(".java"))
+                    .sorted()
+                    .toList();
         }
     }
 

@@ -22,7 +22,11 @@ class CertifierTest {
 
     /** Winston, "Operations Research: Applications and Algorithms", 4th ed. 2004, section 3.4: the four desserts. */
     private static final LinearModel DESSERTS = new LinearModel(
-            List.of(column("brownie", "50"), column("icecream", "20"), column("cola", "30"), column("cheesecake", "80")),
+            List.of(
+                    column("brownie", "50"),
+                    column("icecream", "20"),
+                    column("cola", "30"),
+                    column("cheesecake", "80")),
             List.of(
                     row("calories", Sense.AT_LEAST, "500", "400", "200", "150", "500"),
                     row("chocolate", Sense.AT_LEAST, "6", "3", "2", "0", "0"),
@@ -40,7 +44,8 @@ class CertifierTest {
     @Test
     void a_wrong_basis_is_mended() {
         var wrong = new SolverAnswer.Optimal(new Basis(Set.of(0, 3), Set.of(0, 1)));
-        assertThat(optimum(DESSERTS, wrong).point()).isEqualTo(optimum(DESSERTS, SILENCE).point());
+        assertThat(optimum(DESSERTS, wrong).point())
+                .isEqualTo(optimum(DESSERTS, SILENCE).point());
     }
 
     @Test
@@ -53,9 +58,7 @@ class CertifierTest {
     void an_excess_of_a_hundred_millionth_is_still_impossible() {
         var model = new LinearModel(
                 List.of(column("a", "1"), column("b", "2")),
-                List.of(
-                        row("all", Sense.EQUAL, "1", "1", "1"),
-                        row("most", Sense.AT_MOST, "0.99999999", "1", "1")));
+                List.of(row("all", Sense.EQUAL, "1", "1", "1"), row("most", Sense.AT_MOST, "0.99999999", "1", "1")));
         assertThat(Certifier.certify(model, SILENCE, "none")).isInstanceOf(Verdict.Impossible.class);
     }
 

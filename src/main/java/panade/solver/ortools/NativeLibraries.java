@@ -1,0 +1,70 @@
+package panade.solver.ortools;
+
+import com.google.ortools.Loader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Properties;
+
+/** Loads the native libraries once per process: from the per-user cache where that works, else by OR-Tools' loader. */
+final class NativeLibraries {
+    private static final String ENTRY = "libjniortools.so";
+    private static final String VERSION = "/META-INF/maven/com.google.ortools/ortools-java/pom.properties";
+    private static final Optional<String> FAULT = load(Surroundings.ofThisProcess());
+
+    private NativeLibraries() {}
+
+    /** Why the native libraries are not there; empty when they are. */
+    static Optional<String> fault() {
+        return FAULT;
+    }
+
+    private static Optional<String> load(Surroundings surroundings) {
+        try {
+            if (!loadedFromCache(surroundings)) {
+                Loader.loadNativeLibraries();
+            }
+            return Optional.empty();
+        } catch (LinkageError | RuntimeException e) {
+            return Optional.of("the native libraries could not be loaded: " + e.getMessage());
+        }
+    }
+
+    /** On Linux the libraries find each other in their folder; elsewhere that is not known to hold. */
+    private static boolean loadedFromCache(Surroundings surroundings) {
+        if (!surroundings.isLinux()) {
+            return false;
+        }
+        try {
+            System.load(unpacked(surroundings).resolve(ENTRY).toString());
+            return true;
+        } catch (IOException | LinkageError | RuntimeException e) {
+            // Whatever is wrong with the cache, the library's own loader may still manage.
+            return false;
+        }
+    }
+
+    /** The folder the libraries lie in, filled if need be. */
+    static Path unpacked(Surroundings surroundings) throws IOException {
+        var packed = "ortools-" + surroundings.platform();
+        var resource = NativeLibraries.class.getResource("/" + packed + "/" + ENTRY);
+        if (resource == null) {
+            throw new IOException("there are no native libraries for " + surroundings.platform());
+        }
+        try (var archive = LibraryArchive.around(resource, packed)) {
+            var label = "ortools-" + version() + "-" + surroundings.platform();
+            return new NativeCache(surroundings.cache()).folder(archive, label);
+        }
+    }
+
+    private static String version() throws IOException {
+        try (InputStream text = NativeLibraries.class.getResourceAsStream(VERSION)) {
+            var properties = new Properties();
+            if (text != null) {
+                properties.load(text);
+            }
+            return properties.getProperty("version", "unknown").replaceAll("[^0-9A-Za-z.]", "_");
+        }
+    }
+}
