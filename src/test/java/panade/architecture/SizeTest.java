@@ -88,7 +88,7 @@ class SizeTest {
                 int length = (int) (lines.getLineNumber(end) - lines.getLineNumber(start) + 1);
                 lengths.put(unit.getSourceFile().getName() + "#" + method.getName() + "@" + start, length);
             }
-            return super.visitMethod(method, nothing);
+            return super.visitMethod(method, null);
         }
     }
 }
