@@ -175,7 +175,7 @@ class PublishedProblemsTest {
     /** A floor may be lowered for ever; a nought says the same of what can't be negative. */
     private static void assertUnbounded(String side, JsonNode actual) {
         assertThat(actual.isNull()
-                        || side.equals("from") && actual.decimalValue().signum() <= 0)
+                        || (side.equals("from") && actual.decimalValue().signum() <= 0))
                 .as("%s is unbounded: %s", side, actual)
                 .isTrue();
     }
