@@ -67,7 +67,7 @@ class SizeTest {
         }
     }
 
-    /** Notes how many lines each method's body takes, braces included. */
+    /** Notes how many lines stand between the braces of each method. */
     private static final class MethodScanner extends TreePathScanner<Void, Void> {
         private final CompilationUnitTree unit;
         private final SourcePositions positions;
@@ -85,8 +85,8 @@ class SizeTest {
                 long start = positions.getStartPosition(unit, method.getBody());
                 long end = positions.getEndPosition(unit, method.getBody());
                 var lines = unit.getLineMap();
-                int length = (int) (lines.getLineNumber(end) - lines.getLineNumber(start) + 1);
-                lengths.put(unit.getSourceFile().getName() + "#" + method.getName() + "@" + start, length);
+                long length = Math.max(0, lines.getLineNumber(end) - lines.getLineNumber(start) - 1);
+                lengths.put(unit.getSourceFile().getName() + "#" + method.getName() + "@" + start, (int) length);
             }
             return super.visitMethod(method, null);
         }

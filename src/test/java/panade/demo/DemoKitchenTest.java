@@ -1,0 +1,115 @@
+package panade.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import panade.document.Documents;
+import panade.document.Overrides;
+import panade.document.Reading;
+import panade.domain.Brief;
+import panade.plan.Outcome;
+import panade.plan.Planner;
+import panade.quantity.Decimal;
+import panade.quantity.Unit;
+import panade.solver.ortools.OrToolsSolver;
+
+/**
+ * The invented demo kitchen; its least costs were proved independently with another exact interpreter of the documents.
+ */
+class DemoKitchenTest {
+    private static final BigDecimal PRINTED = new BigDecimal("0.00000006");
+
+    @ParameterizedTest(name = "{0} at {1} prices costs {2} USD/lb")
+    @CsvSource({
+        "dumpling-filling, september, 1.2236075",
+        "dumpling-filling, december, 1.3055092",
+        "skewer-mince, september, 1.1961138",
+        "skewer-mince, december, 1.2989599",
+        "taco-crumble, september, 1.1923997",
+        "taco-crumble, december, 1.2011688"
+    })
+    void each_product_costs_what_was_proved(String brief, String month, String perLb) {
+        assertThat(perLb(outcome(brief, month))).isCloseTo(new BigDecimal(perLb), within(PRINTED));
+    }
+
+    @ParameterizedTest(name = "{0} without {1} costs {2} USD/lb")
+    @CsvSource({
+        "dumpling-filling, methylcellulose, 1.3134",
+        "skewer-mince, methylcellulose, 1.3266",
+        "taco-crumble, methylcellulose, 1.2078"
+    })
+    void losing_the_binder_costs_what_was_proved(String brief, String out, String perLb) {
+        assertThat(perLb(outcome(brief, "september", out)))
+                .isCloseTo(new BigDecimal(perLb), within(new BigDecimal("0.00005")));
+    }
+
+    @ParameterizedTest(name = "skewer mince has no blend without methylcellulose and {0}")
+    @CsvSource({"hpmc", "potato-protein"})
+    void some_binders_cannot_both_be_missing(String other) {
+        assertThat(outcome("skewer-mince", "september", "methylcellulose", other))
+                .isInstanceOf(Outcome.Conflicted.class);
+    }
+
+    @ParameterizedTest(name = "the wish list has no blend at {0} prices")
+    @CsvSource({"september", "december"})
+    void the_wish_list_has_no_blend(String month) {
+        assertThat(outcome("taco-wish-list", month)).isInstanceOf(Outcome.Conflicted.class);
+    }
+
+    @Test
+    void unused_ingredients_enter_where_the_scenario_says() {
+        var entering = ((Outcome.Blended) outcome("dumpling-filling", "september"))
+                .explanation().unused().stream()
+                        .filter(unused -> unused.entersAt() != null)
+                        .map(unused -> unused.ingredient() + " "
+                                + Decimal.round(unused.entersAt().multiply(Unit.POUND.factor()), 2))
+                        .toList();
+        assertThat(entering)
+                .contains(
+                        "textured-pea-marrowgate 2.66",
+                        "textured-pea 3.18",
+                        "textured-fava 2.78",
+                        "pea-isolate 3.04",
+                        "potato-protein 6.58",
+                        "hpmc 6.22",
+                        "methylcellulose-1500 9.93",
+                        "cocoa-butter 3.01");
+    }
+
+    @Test
+    void an_eighty_twenty_filling_holds_about_a_fifth_fat() {
+        // common practice, no source: an 80/20 mince holds about 20 % fat
+        var blended = (Outcome.Blended) outcome("dumpling-filling", "september");
+        var fat = blended.explanation().properties().stream()
+                .filter(property -> property.property().equals("FAT"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(Decimal.round(Objects.requireNonNull(fat.value()), 2))
+                .isBetween(new BigDecimal("18"), new BigDecimal("22"));
+    }
+
+    private static BigDecimal perLb(Outcome outcome) {
+        var perKg = ((Outcome.Blended) outcome).blend().costPerKg();
+        return Decimal.round(perKg.multiply(Unit.POUND.factor()), 12);
+    }
+
+    private static Outcome outcome(String brief, String month, String... without) {
+        var prices = Path.of("ingredient-sets", "netherpleat", "prices-" + month + ".csv");
+        var overrides = new Overrides(List.of(prices), null, List.of(without), null);
+        var reading = Documents.readBrief(Path.of("constraints", brief + ".json"), overrides);
+        var problems = new ArrayList<Object>();
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            problems.addAll(rejected.problems());
+        }
+        assertThat(problems).isEmpty();
+        return new Planner(new OrToolsSolver()).plan(((Reading.Accepted<Brief>) reading).value());
+    }
+}
