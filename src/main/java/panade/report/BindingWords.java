@@ -11,9 +11,10 @@ import panade.explain.Explanation.ShadowPrice;
 import panade.explain.Explanation.Touch;
 import panade.quantity.Decimal;
 
-/** Says what a binding bound costs, in a step that a cook would try. */
+/** Says what a binding bound costs, in a round step that a cook would try. */
 final class BindingWords {
-    private static final BigFraction TENTH_OF_A_CENT_PER_100 = BigFraction.of(1, 100_000);
+    /** Changes below a thousandth of a cent per kilogram are told as nothing. */
+    private static final BigFraction NOTHING = BigFraction.of(1, 100_000);
 
     private final String currency;
 
@@ -21,35 +22,53 @@ final class BindingWords {
         this.currency = currency;
     }
 
-    /** One sentence for each binding bound, dearest first. */
+    /** One sentence for each bound whose number moves the cost, dearest first; the others share the last one. */
     List<String> points(List<Limit> limits) {
-        var priced = new ArrayList<Limit>();
-        limits.stream().filter(limit -> limit.touch() != Touch.NONE).forEach(priced::add);
-        priced.sort((a, b) -> weight(b).compareTo(weight(a)));
-        return priced.stream().map(this::sentence).toList();
+        var touched = limits.stream()
+                .filter(limit -> limit.touch() != Touch.NONE)
+                .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
+                .toList();
+        var points = new ArrayList<String>();
+        touched.stream().filter(BindingWords::matters).map(this::sentence).forEach(points::add);
+        var idle = touched.stream()
+                .filter(limit -> !matters(limit))
+                .map(Limit::name)
+                .toList();
+        if (!idle.isEmpty()) {
+            points.add("Touched, but a small move either way changes nothing: " + String.join(", ", idle) + ".");
+        }
+        return points;
+    }
+
+    private static boolean matters(Limit limit) {
+        var price = limit.price();
+        boolean blocked = price != null && (price.whenRaised() == null || price.whenLowered() == null);
+        return blocked || weight(limit).subtract(NOTHING).signum() >= 0;
     }
 
     private static BigFraction weight(Limit limit) {
-        var step = step(limit);
-        return largest(limit.price()).multiply(step);
+        return largest(limit.price()).multiply(step(limit));
     }
 
     private static BigFraction largest(@Nullable ShadowPrice price) {
         if (price == null) {
             return BigFraction.ZERO;
         }
-        var raised = price.whenRaised() == null
-                ? BigFraction.ZERO
-                : price.whenRaised().abs();
-        var lowered = price.whenLowered() == null
-                ? BigFraction.ZERO
-                : price.whenLowered().abs();
+        var raised = size(price.whenRaised());
+        var lowered = size(price.whenLowered());
         return raised.compareTo(lowered) > 0 ? raised : lowered;
     }
 
+    private static BigFraction size(@Nullable BigFraction rate) {
+        return rate == null ? BigFraction.ZERO : rate.abs();
+    }
+
     private String sentence(Limit limit) {
-        var side = limit.touch() == Touch.MIN ? "at its least" : limit.touch() == Touch.MAX ? "at its most" : "fixed";
-        return limit.name() + " (" + side + ", " + at(limit) + "): " + effect(limit);
+        return limit.name() + ", " + side(limit.touch()) + at(limit) + ": " + effect(limit) + ".";
+    }
+
+    private static String side(Touch touch) {
+        return touch == Touch.MIN ? "at its least " : touch == Touch.MAX ? "at its most " : "fixed at ";
     }
 
     private static String at(Limit limit) {
@@ -63,9 +82,19 @@ final class BindingWords {
             return "";
         }
         var step = step(limit);
-        var stepWords = Figures.with(step, limit.unit());
-        return half("raising it by " + stepWords, price.whenRaised(), step) + "; "
-                + half("lowering it by " + stepWords, price.whenLowered(), step) + ".";
+        var words = Figures.with(step, limit.unit());
+        var loosened = "each " + words + (limit.touch() == Touch.MIN ? " less asked" : " more allowed");
+        var tightened = "each " + words + (limit.touch() == Touch.MIN ? " more asked" : " less allowed");
+        boolean min = limit.touch() == Touch.MIN;
+        var easier = min ? price.whenLowered() : price.whenRaised();
+        var harder = min ? price.whenRaised() : price.whenLowered();
+        return isMirrored(easier, harder)
+                ? half(loosened, easier, step)
+                : half(loosened, easier, step) + "; " + half(tightened, harder, step);
+    }
+
+    private static boolean isMirrored(@Nullable BigFraction easier, @Nullable BigFraction harder) {
+        return easier != null && harder != null && easier.negate().equals(harder);
     }
 
     private String half(String move, @Nullable BigFraction rate, BigFraction step) {
@@ -73,26 +102,21 @@ final class BindingWords {
             return move + " leaves no blend";
         }
         var change = Figures.perPound(rate.multiply(step));
-        if (change.abs().compareTo(TENTH_OF_A_CENT_PER_100) < 0) {
+        if (change.signum() == 0) {
             return move + " changes nothing";
         }
         var amount = Figures.significant(change.abs(), 2) + (currency.isEmpty() ? "" : " " + currency) + "/lb";
-        return move + (change.signum() > 0 ? " costs " : " saves ") + amount;
+        return move + (change.signum() > 0 ? " would cost " : " would save ") + amount;
     }
 
-    /** A round step of about a twentieth of the number: 1, 2 or 5 times a power of ten; 0.1 of the unit at zero. */
+    /** The power of ten next below a twentieth of the number; a tenth of the unit at zero. */
     static BigFraction step(Limit limit) {
         var number = limit.touch() == Touch.MIN ? limit.min() : limit.max();
         if (number == null || number.signum() == 0) {
             return BigFraction.of(1, 10);
         }
-        var wanted = number.abs().divide(20);
-        var leading = Decimal.significant(wanted, 1);
-        var power = new BigDecimal(BigInteger.ONE, leading.scale() - (leading.precision() - 1));
-        int digit = leading.unscaledValue().intValue();
-        while (digit >= 10) {
-            digit /= 10;
-        }
-        return Decimal.of(power).multiply(digit >= 5 ? 5 : digit >= 2 ? 2 : 1);
+        var twentieth = Decimal.significant(number.abs().divide(20), 3);
+        int places = twentieth.scale() - twentieth.precision() + 1;
+        return Decimal.of(new BigDecimal(BigInteger.ONE, places));
     }
 }

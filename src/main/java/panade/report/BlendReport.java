@@ -7,10 +7,6 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Stage;
 import panade.explain.Explanation;
-import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.PropertyValue;
-import panade.explain.Explanation.Touch;
-import panade.explain.Explanation.Unused;
 import panade.plan.Outcome.Blended;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -48,15 +44,10 @@ public final class BlendReport {
         var binding = new BindingWords(money()).points(explanation.limits());
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
-        blocks.add(new Heading("Every bound"));
-        blocks.add(new Table(
-                limitColumns(),
-                explanation.limits().stream().map(BlendReport::limitRow).toList()));
-        addUnused(blocks);
-        blocks.add(new Heading("What the blend holds"));
-        blocks.add(new Table(
-                propertyColumns(),
-                explanation.properties().stream().map(BlendReport::propertyRow).toList()));
+        blocks.addAll(LimitTable.of(explanation.limits()));
+        blocks.addAll(UnusedTable.of(brief, explanation.unused()));
+        blocks.addAll(HoldingsTable.of(explanation.properties()));
+        blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(brief, blend)));
         return new ReportDocument(brief.title(), blocks);
     }
@@ -128,80 +119,5 @@ public final class BlendReport {
                 .map(Stage::title)
                 .findFirst()
                 .orElse(id);
-    }
-
-    private static List<Column> limitColumns() {
-        return List.of(
-                new Column("Bound", false),
-                new Column("Value", true),
-                new Column("Least", true),
-                new Column("Most", true),
-                new Column("Margin", true),
-                new Column("Unit", false),
-                new Column("", false));
-    }
-
-    private static List<String> limitRow(Limit limit) {
-        var value = limit.value();
-        return List.of(
-                limit.name(),
-                value == null ? "none" : Figures.significant(value, 4),
-                limit.min() == null ? "" : Figures.significant(limit.min(), 5),
-                limit.max() == null ? "" : Figures.significant(limit.max(), 5),
-                margin(limit),
-                limit.unit().symbol(),
-                limit.touch() == Touch.NONE ? "" : "binds");
-    }
-
-    /** How far the value is from the nearer limit. */
-    private static String margin(Limit limit) {
-        var value = limit.value();
-        if (value == null) {
-            return "";
-        }
-        var below = limit.min() == null ? null : value.subtract(limit.min());
-        var above = limit.max() == null ? null : limit.max().subtract(value);
-        var nearer = below == null || (above != null && above.compareTo(below) < 0) ? above : below;
-        return nearer == null ? "" : Figures.significant(nearer, 3);
-    }
-
-    private void addUnused(List<Block> blocks) {
-        if (explanation.unused().isEmpty()) {
-            return;
-        }
-        blocks.add(new Heading("Not used, and the price as bought at which each would come in"));
-        var columns = List.of(
-                new Column("Ingredient", false),
-                new Column("Cheapest offer", false),
-                new Column("Now /lb", true),
-                new Column("Comes in below /lb", true));
-        blocks.add(new Table(
-                columns, explanation.unused().stream().map(this::unusedRow).toList()));
-    }
-
-    private List<String> unusedRow(Unused unused) {
-        var entersAt = unused.entersAt();
-        return List.of(
-                brief.set().ingredient(unused.ingredient()).name(),
-                unused.supplier(),
-                Figures.money(Figures.perPound(unused.pricePerKg())),
-                entersAt == null ? "at no price" : Figures.money(Figures.perPound(entersAt)));
-    }
-
-    private static List<Column> propertyColumns() {
-        return List.of(
-                new Column("Property", false),
-                new Column("", false),
-                new Column("Value", true),
-                new Column("Unit", false));
-    }
-
-    private static List<String> propertyRow(PropertyValue property) {
-        var value = property.value();
-        return List.of(
-                property.property(),
-                property.title(),
-                value == null ? "not known" : Figures.significant(value, 4),
-                property.unit().symbol());
     }
 }

@@ -1,0 +1,47 @@
+package panade.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.explain.Explanation.PropertyValue;
+import panade.report.Block.Column;
+import panade.report.Block.Heading;
+import panade.report.Block.Paragraph;
+import panade.report.Block.Table;
+
+/** Tabulates what the blend holds; what is not known is named, never shown as nothing. */
+final class HoldingsTable {
+    private static final List<Column> COLUMNS = List.of(
+            new Column("Property", false), new Column("", false), new Column("Value", true), new Column("Unit", false));
+
+    private HoldingsTable() {}
+
+    static List<Block> of(List<PropertyValue> properties) {
+        var rows = new ArrayList<List<String>>();
+        var unknown = new ArrayList<String>();
+        for (var property : properties) {
+            var value = property.value();
+            if (value == null) {
+                unknown.add(property.property());
+            } else {
+                rows.add(row(property, value));
+            }
+        }
+        var blocks = new ArrayList<Block>();
+        blocks.add(new Heading("What the blend holds"));
+        blocks.add(new Table(COLUMNS, rows));
+        if (!unknown.isEmpty()) {
+            blocks.add(new Paragraph("Not known, because an ingredient in the blend does not state it: "
+                    + String.join(", ", unknown) + "."));
+        }
+        return blocks;
+    }
+
+    private static List<String> row(PropertyValue property, BigFraction value) {
+        return List.of(
+                property.property(),
+                property.title(),
+                Figures.significant(value, 4),
+                property.unit().symbol());
+    }
+}

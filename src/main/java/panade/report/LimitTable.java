@@ -1,0 +1,82 @@
+package panade.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.explain.Explanation.Limit;
+import panade.explain.Explanation.Touch;
+import panade.report.Block.Column;
+import panade.report.Block.Heading;
+import panade.report.Block.Paragraph;
+import panade.report.Block.Table;
+
+/** Tabulates bounds; ceilings of the pantry and the price lists are shown only where the blend comes near them. */
+final class LimitTable {
+    private static final List<Column> COLUMNS = List.of(
+            new Column("Bound", false),
+            new Column("Value", true),
+            new Column("Least", true),
+            new Column("Most", true),
+            new Column("Margin", true),
+            new Column("Unit", false),
+            new Column("", false));
+
+    private LimitTable() {}
+
+    static List<Block> of(List<Limit> limits) {
+        var shown = limits.stream()
+                .filter(limit -> !isPantryCeiling(limit) || isNear(limit))
+                .toList();
+        var blocks = new ArrayList<Block>();
+        blocks.add(new Heading("Every bound"));
+        blocks.add(new Table(COLUMNS, shown.stream().map(LimitTable::row).toList()));
+        int hidden = limits.size() - shown.size();
+        if (hidden > 0) {
+            blocks.add(new Paragraph("Also kept, with less than half of each used: " + hidden
+                    + " ceilings on use or availability from the ingredient set and the price lists."));
+        }
+        return blocks;
+    }
+
+    /** Ceilings that no brief wrote: those on use from the set, and what suppliers have. */
+    private static boolean isPantryCeiling(Limit limit) {
+        return limit.name().endsWith(" maxUse") || limit.name().contains(" available ");
+    }
+
+    private static boolean isNear(Limit limit) {
+        var value = limit.value();
+        var max = limit.max();
+        return value != null && max != null && value.multiply(2).subtract(max).signum() >= 0 && value.signum() > 0;
+    }
+
+    private static List<String> row(Limit limit) {
+        var value = limit.value();
+        return List.of(
+                limit.name(),
+                value == null ? "none" : Figures.significant(value, 4),
+                limit.min() == null ? "" : Figures.significant(limit.min(), 5),
+                limit.max() == null ? "" : Figures.significant(limit.max(), 5),
+                margin(limit),
+                limit.unit().symbol(),
+                limit.touch() == Touch.NONE ? "" : "binds");
+    }
+
+    /** How far the value is from the nearer limit. */
+    private static String margin(Limit limit) {
+        var value = limit.value();
+        if (value == null) {
+            return "";
+        }
+        var below = limit.min() == null ? null : value.subtract(limit.min());
+        var above = limit.max() == null ? null : limit.max().subtract(value);
+        return Figures.significant(nearer(below, above), 3);
+    }
+
+    private static BigFraction nearer(@Nullable BigFraction below, @Nullable BigFraction above) {
+        if (below == null) {
+            return above == null ? BigFraction.ZERO : above;
+        }
+        return above != null && above.subtract(below).signum() < 0 ? above : below;
+    }
+}
