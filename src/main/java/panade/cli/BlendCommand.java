@@ -26,6 +26,7 @@ import picocli.CommandLine.Parameters;
         name = "blend",
         description = "The cheapest blend that meets every bound, what holds it back and what each bound costs.",
         mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
         footer = {"", "Example: panade blend constraints/dumpling-filling.json --batch 5kg"})
 final class BlendCommand implements Callable<Integer> {
     private final PrintWriter out;

@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
         name = "check",
         description = "Is anything wrong with these documents?",
         mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
         footer = {"", "Example: panade check constraints/*.json"})
 final class CheckCommand implements Callable<Integer> {
     private final PrintWriter out;

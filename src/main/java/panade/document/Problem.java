@@ -17,8 +17,14 @@ public record Problem(Origin origin, String what, List<String> advice) {
 
     /** The message as printed: place, pointer and fault on the first line, advice indented below. */
     public String text() {
-        var place = origin.file() + ":" + origin.line() + ":" + origin.column() + ": " + origin.pointer();
-        var first = place + ": " + what + ".";
+        var first = place() + ": " + what + ".";
         return advice.isEmpty() ? first : first + "\n    " + String.join("\n    ", advice);
+    }
+
+    /** File, line, column and pointer; only the option's name for what was typed on the command line. */
+    private String place() {
+        return origin.line() == 0
+                ? origin.file()
+                : origin.file() + ":" + origin.line() + ":" + origin.column() + ": " + origin.pointer();
     }
 }
