@@ -2,7 +2,6 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -55,9 +54,8 @@ final class BlendCommand implements Callable<Integer> {
             return ProblemPrinter.print(rejected.problems(), err);
         }
         var accepted = ((Reading.Accepted<Brief>) reading).value();
-        return RulesRefusal.of(accepted)
-                .map(problem -> ProblemPrinter.print(List.of(problem), err))
-                .orElseGet(() -> answer(new Planner(solver).plan(accepted)));
+        var notYet = NotYet.in(accepted);
+        return notYet.isEmpty() ? answer(new Planner(solver).plan(accepted)) : ProblemPrinter.print(notYet, err);
     }
 
     private int answer(Outcome outcome) {

@@ -1,0 +1,65 @@
+package panade.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+
+class BlendCommandTest {
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void a_blend_exits_0_and_says_nothing_on_standard_error() {
+        assertThat(run("blend", "constraints/taco-crumble.json")).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void the_same_brief_prints_the_same_bytes() {
+        run("blend", "constraints/skewer-mince.json", "--json");
+        var first = out.toString();
+        out.getBuffer().setLength(0);
+        run("blend", "constraints/skewer-mince.json", "--json");
+        assertThat(out.toString()).isEqualTo(first).contains("\"status\" : \"optimal\"");
+    }
+
+    @Test
+    void an_impossible_brief_exits_4_and_says_so() {
+        assertThat(run("blend", "constraints/taco-wish-list.json")).isEqualTo(4);
+        assertThat(out.toString()).contains("No blend can meet every bound");
+    }
+
+    @Test
+    void a_command_line_that_is_wrong_exits_2_with_a_suggestion() {
+        assertThat(run("blnd", "constraints/taco-crumble.json")).isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString()).contains("blend");
+    }
+
+    @Test
+    void rules_are_refused_rather_than_left_out() {
+        assertThat(run("blend", "constraints/dumpling-filling-tidy.json")).isEqualTo(3);
+        assertThat(err.toString()).contains("/rules: rules about which ingredients are used cannot be computed");
+    }
+
+    @Test
+    void a_target_is_met_or_missed_by_a_stated_amount() {
+        run("blend", "constraints/taco-crumble.json", "--target", "1.20/lb");
+        assertThat(out.toString()).contains("Target 1.20/lb: met, with 0.0076 USD/lb to spare.");
+        run("blend", "constraints/taco-crumble.json", "--target", "1.19/lb");
+        assertThat(out.toString()).contains("Target 1.19/lb: missed by 0.0024 USD/lb.");
+    }
+
+    @Test
+    void the_share_of_a_blend_does_not_depend_on_the_batch() {
+        run("blend", "constraints/taco-crumble.json", "--batch", "5kg");
+        assertThat(out.toString()).contains("1.1924 USD/lb").contains("5kg batch costs 13.14 USD");
+    }
+
+    private int run(String... arguments) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+    }
+}
