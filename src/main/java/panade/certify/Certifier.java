@@ -38,12 +38,17 @@ public final class Certifier {
 
     private static Verdict optimum(LinearModel model, Tableau tableau, String engine) {
         var point = tableau.point();
-        var multipliers = signed(model, tableau.multipliers(tableau.objective())).stream()
-                .map(value -> value.divide(tableau.costScale()))
-                .toList();
+        var multipliers = multipliers(model, tableau, tableau.costScale());
         return Certificate.provesOptimal(model, point, multipliers)
                 ? new Verdict.Optimum(model, point, multipliers, engine, tableau)
                 : new Verdict.Unproven("the exact check of the least-cost blend failed");
+    }
+
+    /** The multipliers that an optimal dictionary gives, where its objective line is the costs times a factor. */
+    static List<BigFraction> multipliers(LinearModel model, Tableau tableau, BigFraction costScale) {
+        return signed(model, tableau.multipliers(tableau.objective())).stream()
+                .map(value -> value.divide(costScale))
+                .toList();
     }
 
     /** The stuck line reads: a slack is negative, and nothing that may grow lifts it. */

@@ -79,6 +79,11 @@ public final class Sensitivity {
      */
     public record Turn(BigFraction by, List<BigFraction> after) {}
 
+    /** The least cost under other costs of the same columns, proved like the first. */
+    public BigFraction leastCostAt(List<BigFraction> costs) {
+        return Repricing.leastCost(optimum, costs);
+    }
+
     /** The least or most of a linear form over all points that cost no more than the optimum. */
     public BigFraction extreme(Map<Integer, BigFraction> form, boolean most) {
         return Extremes.over(optimum, form, most);

@@ -296,6 +296,14 @@ final class Tableau {
         }
     }
 
+    /** Makes whole weights on the model's columns the objective, in place of the costs. */
+    void setObjective(BigInteger[] weights) {
+        var second = cell[rowCount + 1];
+        setDirection(weights);
+        cell[rowCount] = cell[rowCount + 1];
+        cell[rowCount + 1] = second;
+    }
+
     /** Sets the second objective to minus one nonbasic variable. */
     void setDirectionToVariable(int variable) {
         var line = zeros();

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Documents;
 import panade.document.Reading;
@@ -11,14 +12,19 @@ import panade.domain.Brief;
 import panade.export.JsonExport;
 import panade.plan.Outcome;
 import panade.plan.Planner;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.BlendReport;
 import panade.report.ConflictReport;
 import panade.solver.Solver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Finds the cheapest blend. */
 @Command(
@@ -35,8 +41,17 @@ final class BlendCommand implements Callable<Integer> {
     @Parameters(paramLabel = "BRIEF", description = "The brief, a JSON document.")
     private @Nullable Path brief;
 
+    @Spec
+    private @Nullable CommandSpec spec;
+
     @Mixin
     private final BriefOptions options = new BriefOptions();
+
+    @Option(
+            names = "--slack",
+            paramLabel = "SHARE",
+            description = "How much dearer a blend may be to count as nearby; 1 %% unless given.")
+    private String slack = "1 %";
 
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;
@@ -55,7 +70,19 @@ final class BlendCommand implements Callable<Integer> {
         }
         var accepted = ((Reading.Accepted<Brief>) reading).value();
         var notYet = NotYet.in(accepted);
-        return notYet.isEmpty() ? answer(new Planner(solver).plan(accepted)) : ProblemPrinter.print(notYet, err);
+        return notYet.isEmpty()
+                ? answer(new Planner(solver, slackShare()).plan(accepted))
+                : ProblemPrinter.print(notYet, err);
+    }
+
+    private BigFraction slackShare() {
+        return Quantity.parse(slack)
+                .filter(share -> share.unit().dimension() == Dimension.SHARE
+                        && share.base().signum() >= 0)
+                .map(Quantity::base)
+                .orElseThrow(() -> new ParameterException(
+                        Objects.requireNonNull(spec).commandLine(),
+                        "--slack " + slack + ": expected a share, such as \"1 %\"."));
     }
 
     private int answer(Outcome outcome) {

@@ -1,10 +1,7 @@
 package panade.explain;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -13,60 +10,30 @@ import panade.certify.Verdict.Optimum;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Offer;
 import panade.explain.Explanation.PropertyValue;
-import panade.explain.Explanation.Unused;
 
 /** Reads a proved optimum back in the brief's own words and units. */
 public final class Explainer {
+    /** How far below its entering price an unused ingredient is imagined when its saving is told. */
+    public static final BigFraction FURTHER = BigFraction.of(5, 100);
+
     private final Brief brief;
-    private final CompiledBrief compiled;
     private final Blend blend;
     private final Sensitivity sensitivity;
 
-    private Explainer(Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum) {
+    private Explainer(Brief brief, Blend blend, Optimum optimum) {
         this.brief = brief;
-        this.compiled = compiled;
         this.blend = blend;
         this.sensitivity = new Sensitivity(optimum);
     }
 
     /** The explanation of a blend. */
     public static Explanation explain(Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum) {
-        var explainer = new Explainer(brief, compiled, blend, optimum);
+        var explainer = new Explainer(brief, blend, optimum);
         boolean unique = explainer.sensitivity.isUnique();
         var limits = new LimitReader(brief, compiled, blend, explainer.sensitivity, unique).limits();
-        return new Explanation(limits, explainer.unused(), explainer.properties(), unique);
-    }
-
-    private List<Unused> unused() {
-        return brief.candidates().stream()
-                .filter(ingredient -> blend.shareOf(ingredient).signum() == 0)
-                .sorted()
-                .map(this::unused)
-                .toList();
-    }
-
-    private Unused unused(String ingredient) {
-        var cheapest = brief.offersFor(ingredient).stream()
-                .min(Comparator.comparing(Offer::pricePerKg))
-                .orElseThrow();
-        return new Unused(ingredient, cheapest.supplier(), cheapest.pricePerKg(), entersAt(cheapest));
-    }
-
-    private @Nullable BigFraction entersAt(Offer offer) {
-        var usable = brief.set().ingredient(offer.ingredient()).usable();
-        var weights = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).offer().equals(offer)) {
-                weights.put(j, usable.reciprocal());
-            }
-        }
-        return sensitivity
-                .movingPrice(Map.copyOf(weights), -1)
-                .map(turn -> offer.pricePerKg().subtract(turn.by()))
-                .filter(price -> price.signum() > 0)
-                .orElse(null);
+        var prices = new PriceReader(brief, compiled, blend, explainer.sensitivity);
+        return new Explanation(limits, prices.used(), prices.unused(), explainer.properties(), unique);
     }
 
     private List<PropertyValue> properties() {

@@ -10,11 +10,13 @@ import panade.quantity.Unit;
  * Why a blend is as it is.
  *
  * @param limits every bound, ceiling and availability with its value, in the brief's order
+ * @param used what is in the blend and how far its prices may move, by id
  * @param unused candidates that are not in the blend, by id
  * @param properties what the blend holds
  * @param unique whether no other blend costs as little
  */
-public record Explanation(List<Limit> limits, List<Unused> unused, List<PropertyValue> properties, boolean unique) {
+public record Explanation(
+        List<Limit> limits, List<Used> used, List<Unused> unused, List<PropertyValue> properties, boolean unique) {
 
     /** Which side of a bound the blend touches. */
     public enum Touch {
@@ -57,17 +59,40 @@ public record Explanation(List<Limit> limits, List<Unused> unused, List<Property
             @Nullable BigFraction to) {}
 
     /**
+     * An offer that is used, and between which of its prices per kilogram as bought the blend stays the best.
+     *
+     * @param from null when the blend stays however cheap it gets
+     * @param to null when the blend stays however dear it gets
+     */
+    public record Used(
+            String ingredient,
+            String supplier,
+            BigFraction pricePerKg,
+            @Nullable BigFraction from,
+            @Nullable BigFraction to) {}
+
+    /**
      * An ingredient that could be bought but is not used.
      *
      * @param supplier whose offer is the cheapest
      * @param pricePerKg that offer's price, as bought
-     * @param entersAt price per kilogram as bought below which it would come in; null when no price above zero does
+     * @param entry when it would come in; null when no price above zero brings it in
      */
     public record Unused(
             String ingredient,
             String supplier,
             BigFraction pricePerKg,
-            @Nullable BigFraction entersAt) {}
+            @Nullable Entry entry) {}
+
+    /**
+     * How an unused ingredient would come in.
+     *
+     * @param at the price per kilogram as bought below which it would
+     * @param share how much of the batch it would then make up
+     * @param saving what the blend would save per kilogram if the price were {@link Explainer#FURTHER} lower still
+     * @param worthwhile whether that saving is at least a cent per pound or half a per cent of the cost
+     */
+    public record Entry(BigFraction at, BigFraction share, BigFraction saving, boolean worthwhile) {}
 
     /**
      * A property of the blend, in the property's unit.

@@ -40,6 +40,10 @@ public final class JsonExport {
         result.set("bounds", bounds(outcome));
         result.set("unused", unused(outcome));
         result.set("properties", properties(outcome));
+        result.set("prices", prices(outcome));
+        result.set("room", NearbyExport.room(outcome.room()));
+        result.set("propertyRoom", NearbyExport.propertyRoom(outcome.room()));
+        result.set("alternatives", NearbyExport.alternatives(outcome));
         result.set("certificate", certificate(outcome.proof().engine()));
         return print(result);
     }
@@ -149,12 +153,30 @@ public final class JsonExport {
         outcome.explanation().unused().forEach(each -> {
             var node = NODES.objectNode();
             node.put("ingredient", each.ingredient());
-            put(node, "entersAt", each.entersAt());
+            var entry = each.entry();
+            put(node, "entersAt", entry == null ? null : entry.at());
+            put(node, "share", entry == null ? null : entry.share());
+            put(node, "savingPerKg", entry == null ? null : entry.saving());
+            node.put("worthwhile", entry != null && entry.worthwhile());
             put(node, "pricePerKg", each.pricePerKg());
             node.put("supplier", each.supplier());
             unused.add(node);
         });
         return unused;
+    }
+
+    private static ArrayNode prices(Blended outcome) {
+        var prices = NODES.arrayNode();
+        outcome.explanation().used().forEach(each -> {
+            var node = NODES.objectNode();
+            node.put("ingredient", each.ingredient());
+            node.put("supplier", each.supplier());
+            put(node, "pricePerKg", each.pricePerKg());
+            put(node, "from", each.from());
+            put(node, "to", each.to());
+            prices.add(node);
+        });
+        return prices;
     }
 
     private static ArrayNode properties(Blended outcome) {
@@ -169,7 +191,7 @@ public final class JsonExport {
         return properties;
     }
 
-    private static void put(ObjectNode node, String name, @Nullable BigFraction value) {
+    static void put(ObjectNode node, String name, @Nullable BigFraction value) {
         if (value == null) {
             node.putNull(name);
         } else {

@@ -1,6 +1,7 @@
 package panade.plan;
 
 import java.time.Duration;
+import org.apache.commons.numbers.fraction.BigFraction;
 import panade.audit.Audit;
 import panade.certify.Certifier;
 import panade.certify.Verdict;
@@ -8,17 +9,32 @@ import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Brief;
 import panade.explain.Explainer;
+import panade.explain.RoomReader;
 import panade.solver.Solver;
 
 /** Runs the line once: compile, solve, certify, measure again, explain. */
 public final class Planner {
     private static final Duration LIMIT = Duration.ofSeconds(60);
 
+    /** How much dearer a blend may be to count as nearby, unless somebody says otherwise: one per cent. */
+    public static final BigFraction USUAL_SLACK = BigFraction.of(1, 100);
+
     private final Solver solver;
+    private final BigFraction slack;
 
     /** A planner that asks one solver. */
     public Planner(Solver solver) {
+        this(solver, USUAL_SLACK);
+    }
+
+    /**
+     * A planner that asks one solver.
+     *
+     * @param slack how much dearer a blend may be to count as nearby, as a fraction of the least cost
+     */
+    public Planner(Solver solver, BigFraction slack) {
         this.solver = solver;
+        this.slack = slack;
     }
 
     /** The outcome of a brief. */
@@ -36,11 +52,17 @@ public final class Planner {
                 brief, verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end");
     }
 
-    private static Outcome blended(Brief brief, CompiledBrief compiled, Verdict.Optimum optimum) {
+    private Outcome blended(Brief brief, CompiledBrief compiled, Verdict.Optimum optimum) {
         var blend = BlendReader.blend(brief, compiled, optimum.point());
         var broken = new Audit(brief, blend).broken();
-        return broken.isEmpty()
-                ? new Outcome.Blended(brief, blend, Explainer.explain(brief, compiled, blend, optimum), optimum)
-                : new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
+        if (!broken.isEmpty()) {
+            return new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
+        }
+        var explanation = Explainer.explain(brief, compiled, blend, optimum);
+        var room = RoomReader.room(brief, compiled, optimum, slack);
+        var nearby = room.points().stream()
+                .map(point -> BlendReader.blend(brief, compiled, point))
+                .toList();
+        return new Outcome.Blended(brief, blend, explanation, room, Alternatives.choose(blend, nearby), optimum);
     }
 }

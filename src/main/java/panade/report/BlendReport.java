@@ -45,6 +45,7 @@ public final class BlendReport {
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
         blocks.addAll(LimitTable.of(explanation.limits()));
+        blocks.addAll(RoomTable.of(outcome));
         blocks.addAll(UnusedTable.of(brief, explanation.unused()));
         blocks.addAll(HoldingsTable.of(explanation.properties()));
         blocks.add(new Heading("Mind"));

@@ -5,6 +5,7 @@ import panade.domain.Brief;
 import panade.explain.Explanation.Unused;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
+import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
 
 /** Tabulates what is not used, and the price that would change that. */
@@ -13,7 +14,10 @@ final class UnusedTable {
             new Column("Ingredient", false),
             new Column("Cheapest offer", false),
             new Column("Now /lb", true),
-            new Column("Comes in below /lb", true));
+            new Column("Comes in below", true),
+            new Column("Then %", true),
+            new Column("Saves /lb", true),
+            new Column("", false));
 
     private UnusedTable() {}
 
@@ -21,18 +25,30 @@ final class UnusedTable {
         return unused.isEmpty()
                 ? List.of()
                 : List.of(
-                        new Heading("Not used, and the price as bought at which each would come in"),
+                        new Heading("Not used, and the price at which each would come in"),
                         new Table(
                                 COLUMNS,
-                                unused.stream().map(each -> row(brief, each)).toList()));
+                                unused.stream().map(each -> row(brief, each)).toList()),
+                        new Paragraph(
+                                "Prices as bought. \"Then\" is its share of the blend once it comes in; \"saves\" is"
+                                        + " what a price 5 % below that would save; \"not worth it\" is under a cent a pound and"
+                                        + " under half a per cent."));
     }
 
     private static List<String> row(Brief brief, Unused unused) {
-        var entersAt = unused.entersAt();
+        var entry = unused.entry();
+        var name = brief.set().ingredient(unused.ingredient()).name();
+        var price = Figures.money(Figures.perPound(unused.pricePerKg()));
+        if (entry == null) {
+            return List.of(name, unused.supplier(), price, "at no price", "", "", "");
+        }
         return List.of(
-                brief.set().ingredient(unused.ingredient()).name(),
+                name,
                 unused.supplier(),
-                Figures.money(Figures.perPound(unused.pricePerKg())),
-                entersAt == null ? "at no price" : Figures.money(Figures.perPound(entersAt)));
+                price,
+                Figures.money(Figures.perPound(entry.at())),
+                Figures.percent(entry.share()),
+                Figures.money(Figures.perPound(entry.saving())),
+                entry.worthwhile() ? "" : "not worth it");
     }
 }

@@ -72,7 +72,7 @@ class ArchitectureTest {
             .whereLayer("ortools")
             .mayOnlyAccessLayers("solver", "model")
             .whereLayer("certify")
-            .mayOnlyAccessLayers("solver", "model")
+            .mayOnlyAccessLayers("solver", "model", "quantity")
             .whereLayer("audit")
             .mayOnlyAccessLayers("domain", "quantity")
             .whereLayer("explain")

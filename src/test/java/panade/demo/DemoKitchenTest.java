@@ -68,9 +68,9 @@ class DemoKitchenTest {
     void unused_ingredients_enter_where_the_scenario_says() {
         var entering = ((Outcome.Blended) outcome("dumpling-filling", "september"))
                 .explanation().unused().stream()
-                        .filter(unused -> unused.entersAt() != null)
+                        .filter(unused -> unused.entry() != null)
                         .map(unused -> unused.ingredient() + " "
-                                + Decimal.round(unused.entersAt().multiply(Unit.POUND.factor()), 2))
+                                + Decimal.round(unused.entry().at().multiply(Unit.POUND.factor()), 2))
                         .toList();
         assertThat(entering)
                 .contains(

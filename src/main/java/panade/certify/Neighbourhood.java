@@ -1,0 +1,106 @@
+package panade.certify;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.ExactSimplex.Ending;
+import panade.model.Basis;
+import panade.model.LinearModel;
+import panade.model.LinearModel.Column;
+import panade.model.LinearModel.Row;
+import panade.model.LinearModel.Sense;
+import panade.quantity.Decimal;
+
+/**
+ * All points that meet a model's rows and cost at most a little more than its optimum. Each extreme is found by exact
+ * pivots from the one before and proved by its own multipliers.
+ */
+public final class Neighbourhood {
+    private static final int CEILING_DIGITS = 12;
+
+    private final LinearModel model;
+    private final Tableau tableau;
+
+    /**
+     * The neighbourhood of an optimum.
+     *
+     * @param slack how much dearer a point may be, as a fraction of the least cost
+     */
+    public Neighbourhood(Verdict.Optimum optimum, BigFraction slack) {
+        var least = optimum.model().costAt(optimum.point());
+        var costs = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < optimum.model().columns().size(); j++) {
+            costs.put(j, optimum.model().columns().get(j).cost());
+        }
+        var rows = new ArrayList<>(optimum.model().rows());
+        var most = ceiling(least, slack);
+        rows.add(new Row("cost", costs, Sense.AT_MOST, most));
+        this.model = new LinearModel(optimum.model().columns(), rows);
+        this.tableau = new Tableau(model);
+        tableau.bringIn(with(optimum.tableau().basis(), rows.size() - 1));
+        if (new ExactSimplex(tableau).run() != Ending.OPTIMAL) {
+            throw new IllegalStateException("the optimum is not in its own neighbourhood");
+        }
+    }
+
+    /**
+     * The ceiling on cost. With any slack at all it is cut to {@value #CEILING_DIGITS} digits, never below the least
+     * cost: a ceiling of a hundred digits would slow every pivot and change nothing that anybody can see.
+     */
+    private static BigFraction ceiling(BigFraction least, BigFraction slack) {
+        var exact = least.add(least.abs().multiply(slack));
+        var cut = Decimal.of(Decimal.significant(exact, CEILING_DIGITS));
+        return slack.signum() > 0 && cut.subtract(least).signum() > 0 ? cut : exact;
+    }
+
+    private static Basis with(Basis basis, int row) {
+        var rows = new HashSet<>(basis.rows());
+        rows.add(row);
+        return new Basis(basis.columns(), rows);
+    }
+
+    /** A proved extreme of a form. */
+    public record Extreme(BigFraction value, List<BigFraction> point) {}
+
+    /** The least of a linear form over the columns. */
+    public Extreme least(Map<Integer, BigFraction> form) {
+        return extreme(form, false);
+    }
+
+    /** The most of a linear form over the columns; blends are bounded, so there is one. */
+    public Extreme most(Map<Integer, BigFraction> form) {
+        return extreme(form, true);
+    }
+
+    private Extreme extreme(Map<Integer, BigFraction> form, boolean most) {
+        var weights = new ArrayList<BigFraction>();
+        for (int j = 0; j < tableau.columns(); j++) {
+            var weight = form.getOrDefault(j, BigFraction.ZERO);
+            weights.add(most ? weight.negate() : weight);
+        }
+        var scale = Integers.scaleOf(weights);
+        tableau.setObjective(Integers.whole(weights, scale));
+        if (new ExactSimplex(tableau).run() != Ending.OPTIMAL) {
+            throw new ArithmeticException("a form has no end in the neighbourhood");
+        }
+        return proved(weights, scale, most);
+    }
+
+    private Extreme proved(List<BigFraction> weights, BigFraction scale, boolean most) {
+        var point = tableau.point();
+        var columns = new ArrayList<Column>();
+        for (int j = 0; j < weights.size(); j++) {
+            columns.add(new Column(model.columns().get(j).name(), weights.get(j)));
+        }
+        var question = new LinearModel(columns, model.rows());
+        var multipliers = Certifier.multipliers(question, tableau, scale);
+        if (!Certificate.provesOptimal(question, point, multipliers)) {
+            throw new ArithmeticException("an extreme of the neighbourhood could not be proved");
+        }
+        var value = question.costAt(point);
+        return new Extreme(most ? value.negate() : value, point);
+    }
+}

@@ -1,0 +1,24 @@
+package panade.certify;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.ExactSimplex.Ending;
+
+/** Solves a model again under other costs, by exact pivots from its optimum. */
+final class Repricing {
+    private Repricing() {}
+
+    /** The least cost under the costs given. */
+    static BigFraction leastCost(Verdict.Optimum optimum, List<BigFraction> costs) {
+        var tableau = optimum.tableau().copy();
+        var scale = Integers.scaleOf(costs);
+        tableau.setObjective(Integers.whole(costs, scale));
+        boolean ended = new ExactSimplex(tableau).run() == Ending.OPTIMAL;
+        var model = optimum.model().withCosts(costs);
+        var point = tableau.point();
+        if (!ended || !Certificate.provesOptimal(model, point, Certifier.multipliers(model, tableau, scale))) {
+            throw new ArithmeticException("the least cost under other prices could not be proved");
+        }
+        return model.costAt(point);
+    }
+}

@@ -1,0 +1,124 @@
+package panade.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.Sensitivity;
+import panade.certify.Sensitivity.Turn;
+import panade.compile.BriefCompiler;
+import panade.compile.CompiledBrief;
+import panade.domain.Blend;
+import panade.domain.Brief;
+import panade.domain.Offer;
+import panade.explain.Explanation.Entry;
+import panade.explain.Explanation.Unused;
+import panade.explain.Explanation.Used;
+import panade.quantity.Unit;
+
+/** Reads prices: how far a used one may move, and where an unused one comes in. */
+final class PriceReader {
+    private static final BigFraction CENT_PER_LB = BigFraction.of(1, 100).divide(Unit.POUND.factor());
+    private static final BigFraction HALF_A_PER_CENT = BigFraction.of(5, 1000);
+
+    private final Brief brief;
+    private final CompiledBrief compiled;
+    private final Blend blend;
+    private final Sensitivity sensitivity;
+
+    PriceReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity) {
+        this.brief = brief;
+        this.compiled = compiled;
+        this.blend = blend;
+        this.sensitivity = sensitivity;
+    }
+
+    List<Used> used() {
+        return blend.lines().stream()
+                .map(Blend.Line::offer)
+                .distinct()
+                .sorted(Comparator.comparing(Offer::ingredient).thenComparing(Offer::supplier))
+                .map(this::used)
+                .toList();
+    }
+
+    private Used used(Offer offer) {
+        var price = offer.pricePerKg();
+        var down = sensitivity.movingPrice(weights(offer), -1).map(Turn::by).map(price::subtract);
+        var up = sensitivity.movingPrice(weights(offer), 1).map(Turn::by).map(price::add);
+        return new Used(
+                offer.ingredient(),
+                offer.supplier(),
+                price,
+                down.filter(from -> from.signum() >= 0).orElse(null),
+                up.orElse(null));
+    }
+
+    List<Unused> unused() {
+        return brief.candidates().stream()
+                .filter(ingredient -> blend.shareOf(ingredient).signum() == 0)
+                .sorted()
+                .map(this::unused)
+                .toList();
+    }
+
+    private Unused unused(String ingredient) {
+        var cheapest = brief.offersFor(ingredient).stream()
+                .min(Comparator.comparing(Offer::pricePerKg))
+                .orElseThrow();
+        return new Unused(ingredient, cheapest.supplier(), cheapest.pricePerKg(), entry(cheapest));
+    }
+
+    private @Nullable Entry entry(Offer offer) {
+        var turn = sensitivity.movingPrice(weights(offer), -1);
+        return turn.filter(found -> offer.pricePerKg().subtract(found.by()).signum() > 0)
+                .map(found -> entry(offer, found))
+                .orElse(null);
+    }
+
+    private Entry entry(Offer offer, Turn turn) {
+        var at = offer.pricePerKg().subtract(turn.by());
+        var cost = blend.costPerKg();
+        var saving = cost.subtract(sensitivity.leastCostAt(costsWith(offer, lowered(at))));
+        boolean worthwhile = saving.subtract(CENT_PER_LB).signum() >= 0
+                || saving.subtract(cost.multiply(HALF_A_PER_CENT)).signum() >= 0;
+        return new Entry(at, shareOf(offer.ingredient(), turn.after()), saving, worthwhile);
+    }
+
+    private static BigFraction lowered(BigFraction price) {
+        return price.multiply(BigFraction.ONE.subtract(Explainer.FURTHER));
+    }
+
+    private List<BigFraction> costsWith(Offer offer, BigFraction price) {
+        var usable = brief.set().ingredient(offer.ingredient()).usable();
+        var costs = new ArrayList<BigFraction>();
+        for (var source : compiled.columns()) {
+            costs.add(source.offer().equals(offer) ? price.divide(usable) : BriefCompiler.costPerKg(brief, source));
+        }
+        return costs;
+    }
+
+    private BigFraction shareOf(String ingredient, List<BigFraction> point) {
+        var total = BigFraction.ZERO;
+        for (int j = 0; j < point.size(); j++) {
+            boolean counts = compiled.columns().get(j).use().ingredient().equals(ingredient);
+            total = counts ? total.add(point.get(j)) : total;
+        }
+        return total;
+    }
+
+    /** What one unit of an offer's price adds to the cost of each of its columns. */
+    private Map<Integer, BigFraction> weights(Offer offer) {
+        var usable = brief.set().ingredient(offer.ingredient()).usable();
+        var weights = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < compiled.columns().size(); j++) {
+            if (compiled.columns().get(j).offer().equals(offer)) {
+                weights.put(j, usable.reciprocal());
+            }
+        }
+        return Map.copyOf(weights);
+    }
+}

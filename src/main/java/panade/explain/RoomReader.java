@@ -1,0 +1,77 @@
+package panade.explain;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.Neighbourhood;
+import panade.certify.Verdict.Optimum;
+import panade.compile.CompiledBrief;
+import panade.domain.Brief;
+import panade.domain.Property;
+import panade.explain.Room.IngredientRoom;
+import panade.explain.Room.PropertyRoom;
+
+/** Measures the room around a least-cost blend. */
+public final class RoomReader {
+    private final Brief brief;
+    private final CompiledBrief compiled;
+    private final Neighbourhood neighbourhood;
+    private final List<List<BigFraction>> points = new ArrayList<>();
+
+    private RoomReader(Brief brief, CompiledBrief compiled, Optimum optimum, BigFraction slack) {
+        this.brief = brief;
+        this.compiled = compiled;
+        this.neighbourhood = new Neighbourhood(optimum, slack);
+    }
+
+    /** The room within a cost slack, which is a fraction of the least cost. */
+    public static Room room(Brief brief, CompiledBrief compiled, Optimum optimum, BigFraction slack) {
+        var reader = new RoomReader(brief, compiled, optimum, slack);
+        var ingredients =
+                brief.candidates().stream().sorted().map(reader::ingredient).toList();
+        var properties = brief.set().properties().values().stream()
+                .map(reader::property)
+                .flatMap(Optional::stream)
+                .toList();
+        return new Room(slack, ingredients, properties, List.copyOf(reader.points));
+    }
+
+    private IngredientRoom ingredient(String id) {
+        var form = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < compiled.columns().size(); j++) {
+            if (compiled.columns().get(j).use().ingredient().equals(id)) {
+                form.put(j, BigFraction.ONE);
+            }
+        }
+        var least = neighbourhood.least(form);
+        var most = neighbourhood.most(form);
+        points.add(least.point());
+        points.add(most.point());
+        return new IngredientRoom(id, least.value(), most.value());
+    }
+
+    /** Empty when some candidate's value is not known, for that candidate might come in. */
+    private Optional<PropertyRoom> property(Property property) {
+        var form = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < compiled.columns().size(); j++) {
+            var ingredient = compiled.columns().get(j).use().ingredient();
+            var stated = brief.composition().stated(ingredient, property.id());
+            if (stated.isEmpty()) {
+                return Optional.empty();
+            }
+            form.put(j, stated.get());
+        }
+        return Optional.of(room(property, Map.copyOf(form)));
+    }
+
+    private PropertyRoom room(Property property, Map<Integer, BigFraction> form) {
+        return new PropertyRoom(
+                property.id(),
+                property.unit(),
+                neighbourhood.least(form).value(),
+                neighbourhood.most(form).value());
+    }
+}
