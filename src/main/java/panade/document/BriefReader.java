@@ -76,6 +76,7 @@ final class BriefReader {
                         stages.stages(),
                         target,
                         practice,
+                        new ExclusionReader(set, supply.offers(), candidates, allowed.reasons()).read(),
                         allowed.remarks()));
         brief.filter(found -> supply.complete()).ifPresent(found -> checkValues(found, drafts));
         return brief.filter(found -> problems.none());

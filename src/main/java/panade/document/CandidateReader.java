@@ -21,6 +21,10 @@ final class CandidateReader {
     private final Problems problems;
     private final Expect expect;
     private final List<String> remarks = new ArrayList<>();
+    private final List<Reason> reasons = new ArrayList<>();
+
+    /** Something that keeps ingredients out. */
+    record Reason(String name, String path, Set<String> ids) {}
 
     CandidateReader(Names names) {
         this.names = names;
@@ -33,6 +37,11 @@ final class CandidateReader {
         return List.copyOf(remarks);
     }
 
+    /** What keeps ingredients out, each with all it keeps out. */
+    List<Reason> reasons() {
+        return List.copyOf(reasons);
+    }
+
     /** Ids of all ingredients that may be used. */
     Set<String> read(ObjectNode brief, List<String> without, List<Offer> offers) {
         var candidates = new LinkedHashSet<String>();
@@ -42,8 +51,7 @@ final class CandidateReader {
         var avoid = brief.field("avoid")
                 .flatMap(field -> expect.object(field.value(), "an object, such as {\"allergens\": [\"soy\"]}"));
         avoid.ifPresent(object -> new Fields(object, problems, "allergens", "ingredients"));
-        avoid.flatMap(object -> object.field("ingredients"))
-                .ifPresent(field -> candidates.removeAll(named(field.value())));
+        avoid.flatMap(object -> object.field("ingredients")).ifPresent(field -> dropAvoided(field.value(), candidates));
         avoid.flatMap(object -> object.field("allergens")).ifPresent(field -> dropCarriers(field, candidates));
         return candidates;
     }
@@ -56,7 +64,10 @@ final class CandidateReader {
 
     private void keepOnly(Node node, Set<String> candidates) {
         if (expect.list(node, IDS).isPresent() && names.set().isPresent()) {
-            candidates.retainAll(named(node));
+            var kept = named(node);
+            var rest = new LinkedHashSet<>(names.set().get().ingredients().keySet());
+            rest.removeAll(kept);
+            drop("what \"only\" leaves out", node.origin().pointer(), rest, candidates);
         } else if (node instanceof Node.ArrayNode) {
             named(node);
         }
@@ -65,7 +76,24 @@ final class CandidateReader {
     private void dropWithout(List<String> without, Set<String> candidates) {
         for (var id : without) {
             if (names.knowsIngredient(Overriding.optionOrigin("--without"), id)) {
-                names.set().ifPresent(set -> candidates.removeAll(set.withVariants(id)));
+                names.set()
+                        .ifPresent(set -> drop(
+                                id, Overriding.optionOrigin("--without").pointer(), set.withVariants(id), candidates));
+            }
+        }
+    }
+
+    private void drop(String name, String path, Set<String> ids, Set<String> candidates) {
+        reasons.add(new Reason(name, path, ids));
+        candidates.removeAll(ids);
+    }
+
+    private void dropAvoided(Node node, Set<String> candidates) {
+        for (var id : expect.texts(node, IDS)) {
+            if (names.knowsIngredient(id)) {
+                names.set()
+                        .ifPresent(
+                                set -> drop(id.text(), id.origin().pointer(), set.withVariants(id.text()), candidates));
             }
         }
     }
@@ -86,7 +114,8 @@ final class CandidateReader {
         if (set.isPresent() && !allergens.isEmpty()) {
             tellUnknown(field.value(), candidates, set.get());
             allergens.forEach(allergen -> remarkIfNowhere(allergen, set.get()));
-            candidates.removeIf(id -> carriesAny(ingredient(set.get(), id), allergens));
+            allergens.forEach(allergen ->
+                    drop(allergen.text(), allergen.origin().pointer(), carriers(set.get(), allergen), candidates));
         }
     }
 
@@ -94,8 +123,12 @@ final class CandidateReader {
         return Optional.ofNullable(set.ingredients().get(id));
     }
 
-    private static boolean carriesAny(Optional<Ingredient> ingredient, List<TextNode> allergens) {
-        return allergens.stream().anyMatch(allergen -> carries(ingredient, allergen.text()));
+    private static Set<String> carriers(IngredientSet set, TextNode allergen) {
+        var ids = new LinkedHashSet<String>();
+        set.ingredients().keySet().stream()
+                .filter(id -> carries(ingredient(set, id), allergen.text()))
+                .forEach(ids::add);
+        return ids;
     }
 
     private static boolean carries(Optional<Ingredient> ingredient, String allergen) {

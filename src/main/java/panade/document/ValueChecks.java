@@ -102,14 +102,7 @@ record ValueChecks(Brief brief, Problems problems) {
 
     private boolean mayBeNegative(Measure per) {
         return brief.uses().stream()
-                .filter(use -> per.parts().stream().allMatch(part -> isKnown(part, use)))
+                .filter(use -> per.isKnown(use, brief.composition()))
                 .anyMatch(use -> per.perKg(use, brief.composition()).signum() < 0);
-    }
-
-    private boolean isKnown(Part part, Use use) {
-        return !isInReach(part, use)
-                || part.properties().keySet().stream()
-                        .allMatch(id ->
-                                brief.composition().base(use.ingredient(), id).isPresent());
     }
 }

@@ -1,7 +1,9 @@
 package panade.domain;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import panade.quantity.Quantity;
 
@@ -21,6 +23,7 @@ import panade.quantity.Quantity;
  * @param stages in order; the last is {@link Stage#MIX}
  * @param target the price per kilogram hoped for, as written; null when there is none
  * @param practice the rest of the brief: rules, cooking, costs, scale and serving
+ * @param exclusions what keeps other ingredients out, each lifted alone
  * @param remarks things worth saying that are no fault
  */
 public record Brief(
@@ -36,6 +39,7 @@ public record Brief(
         List<Stage> stages,
         @Nullable TargetPrice target,
         Practice practice,
+        List<Exclusion> exclusions,
         List<String> remarks) {
 
     /** Every place where a candidate may be weighed in, stage by stage. */
@@ -53,5 +57,63 @@ public record Brief(
         return offers.stream()
                 .filter(offer -> offer.ingredient().equals(ingredient))
                 .toList();
+    }
+
+    /** The brief with one exclusion lifted. */
+    public Brief allowing(Exclusion exclusion) {
+        return with(
+                union(candidates, exclusion.ingredients()),
+                joined(offers, exclusion.offers()),
+                joined(bounds, exclusion.ceilings()));
+    }
+
+    /** The brief with one bound in another's place. */
+    public Brief replacing(Bound old, Bound fresh) {
+        var changed =
+                bounds.stream().map(bound -> bound.equals(old) ? fresh : bound).toList();
+        return with(candidates, offers, changed);
+    }
+
+    /** The brief with one offer in another's place. */
+    public Brief replacing(Offer old, Offer fresh) {
+        var changed =
+                offers.stream().map(offer -> offer.equals(old) ? fresh : offer).toList();
+        return with(candidates, changed, bounds);
+    }
+
+    /** Whether every value that the bounds need of the ingredients that may be used is known. */
+    public boolean isKnown() {
+        return uses().stream()
+                .allMatch(use -> bounds.stream()
+                        .allMatch(bound -> bound.of().isKnown(use, composition)
+                                && (bound.per() == null || bound.per().isKnown(use, composition))));
+    }
+
+    private Brief with(Set<String> others, List<Offer> otherOffers, List<Bound> otherBounds) {
+        return new Brief(
+                title,
+                file,
+                set,
+                composition,
+                currency,
+                batch,
+                others,
+                otherOffers,
+                otherBounds,
+                stages,
+                target,
+                practice,
+                exclusions,
+                remarks);
+    }
+
+    private static Set<String> union(Set<String> a, Set<String> b) {
+        var union = new LinkedHashSet<>(a);
+        union.addAll(b);
+        return union;
+    }
+
+    private static <T> List<T> joined(List<T> a, List<T> b) {
+        return Stream.concat(a.stream(), b.stream()).toList();
     }
 }

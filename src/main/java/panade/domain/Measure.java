@@ -26,6 +26,19 @@ public record Measure(String name, Unit unit, List<Part> parts) {
             Map<String, BigFraction> properties,
             Map<String, BigFraction> ingredients,
             @Nullable String stage) {
+        /** Whether all that is needed of the ingredient in that stage is known. */
+        boolean isKnown(Use use, Composition composition) {
+            return !reaches(use)
+                    || properties.keySet().stream()
+                            .allMatch(
+                                    id -> composition.base(use.ingredient(), id).isPresent());
+        }
+
+        private boolean reaches(Use use) {
+            var weight = ingredients.get(use.ingredient());
+            return weight != null && weight.signum() != 0 && (stage == null || stage.equals(use.stage()));
+        }
+
         /** What a kilogram of the ingredient in that stage adds, in base units. */
         BigFraction perKg(Use use, Composition composition) {
             var weight = ingredients.getOrDefault(use.ingredient(), BigFraction.ZERO);
@@ -49,5 +62,10 @@ public record Measure(String name, Unit unit, List<Part> parts) {
             total = total.add(part.perKg(use, composition));
         }
         return total;
+    }
+
+    /** Whether all that is needed of the ingredient in that stage is known. */
+    public boolean isKnown(Use use, Composition composition) {
+        return parts.stream().allMatch(part -> part.isKnown(use, composition));
     }
 }
