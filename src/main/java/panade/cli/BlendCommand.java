@@ -53,6 +53,13 @@ final class BlendCommand implements Callable<Integer> {
             description = "How much dearer a blend may be to count as nearby; 1 %% unless given.")
     private String slack = "1 %";
 
+    @Option(
+            names = "--conflicts",
+            paramLabel = "N",
+            description =
+                    "When there is no blend, look for up to this many sets of bounds in conflict; 1 unless given.")
+    private int conflicts = 1;
+
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;
 
@@ -71,7 +78,7 @@ final class BlendCommand implements Callable<Integer> {
         var accepted = ((Reading.Accepted<Brief>) reading).value();
         var notYet = NotYet.in(accepted);
         return notYet.isEmpty()
-                ? answer(new Planner(solver, slackShare()).plan(accepted))
+                ? answer(new Planner(solver, slackShare(), conflicts).plan(accepted))
                 : ProblemPrinter.print(notYet, err);
     }
 

@@ -76,9 +76,7 @@ final class CandidateReader {
     private void dropWithout(List<String> without, Set<String> candidates) {
         for (var id : without) {
             if (names.knowsIngredient(Overriding.optionOrigin("--without"), id)) {
-                names.set()
-                        .ifPresent(set -> drop(
-                                id, Overriding.optionOrigin("--without").pointer(), set.withVariants(id), candidates));
+                names.set().ifPresent(set -> drop(id, "--without", set.withVariants(id), candidates));
             }
         }
     }

@@ -50,7 +50,8 @@ final class ExclusionReader {
     }
 
     private boolean isKeptOutBesides(Reason reason, String id) {
-        return reasons.stream().anyMatch(other -> other != reason && other.ids().contains(id));
+        return reasons.stream()
+                .anyMatch(other -> !other.equals(reason) && other.ids().contains(id));
     }
 
     private boolean cannotBeHad(String id) {

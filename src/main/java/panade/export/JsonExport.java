@@ -50,14 +50,7 @@ public final class JsonExport {
 
     /** The result when no blend meets the brief. */
     public static String of(Conflicted outcome) {
-        var result = NODES.objectNode();
-        result.put("status", "infeasible");
-        result.set(
-                "certificate",
-                NODES.objectNode()
-                        .put("conflict", "exact")
-                        .put("engine", outcome.proof().engine()));
-        return print(result);
+        return print(ConflictExport.of(outcome));
     }
 
     /** The result when nothing could be proved. */

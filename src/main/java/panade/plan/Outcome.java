@@ -4,6 +4,7 @@ import java.util.List;
 import panade.certify.Verdict;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.explain.Conflict;
 import panade.explain.Explanation;
 import panade.explain.Room;
 
@@ -24,7 +25,7 @@ public sealed interface Outcome {
             implements Outcome {}
 
     /** Proof that no blend meets the brief. */
-    record Conflicted(Brief brief, Verdict.Impossible proof) implements Outcome {}
+    record Conflicted(Brief brief, Conflict conflict, Verdict.Impossible proof) implements Outcome {}
 
     /** No answer that could be proved. */
     record Undecided(Brief brief, String reason) implements Outcome {}

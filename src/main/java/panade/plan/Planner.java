@@ -8,6 +8,7 @@ import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Brief;
+import panade.explain.ConflictExplainer;
 import panade.explain.Explainer;
 import panade.explain.RoomReader;
 import panade.solver.Solver;
@@ -21,20 +22,23 @@ public final class Planner {
 
     private final Solver solver;
     private final BigFraction slack;
+    private final int conflicts;
 
     /** A planner that asks one solver. */
     public Planner(Solver solver) {
-        this(solver, USUAL_SLACK);
+        this(solver, USUAL_SLACK, 1);
     }
 
     /**
      * A planner that asks one solver.
      *
      * @param slack how much dearer a blend may be to count as nearby, as a fraction of the least cost
+     * @param conflicts how many irreducible conflicts to look for at most when there is no blend
      */
-    public Planner(Solver solver, BigFraction slack) {
+    public Planner(Solver solver, BigFraction slack, int conflicts) {
         this.solver = solver;
         this.slack = slack;
+        this.conflicts = conflicts;
     }
 
     /** The outcome of a brief. */
@@ -46,7 +50,8 @@ public final class Planner {
             return blended(brief, compiled, optimum);
         }
         if (verdict instanceof Verdict.Impossible impossible) {
-            return new Outcome.Conflicted(brief, impossible);
+            var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts);
+            return new Outcome.Conflicted(brief, conflict, impossible);
         }
         return new Outcome.Undecided(
                 brief, verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end");

@@ -46,6 +46,12 @@ final class Figures {
         return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
     }
 
+    /** A number that is to be typed again, six digits of it, with its unit. */
+    static String exactly(BigFraction number, Unit unit) {
+        var digits = significant(number, 6);
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+    }
+
     /** A price per kilogram as a price per pound. */
     static BigFraction perPound(BigFraction perKg) {
         return perKg.multiply(Unit.POUND.factor());

@@ -76,7 +76,7 @@ class ArchitectureTest {
             .whereLayer("audit")
             .mayOnlyAccessLayers("domain", "quantity")
             .whereLayer("explain")
-            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "certify", "audit")
+            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "audit")
             .whereLayer("plan")
             .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain")
             .whereLayer("report")
