@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Certifier;
 import panade.certify.Verdict;
 import panade.certify.Verdict.Impossible;
@@ -128,11 +127,12 @@ final class ConflictFinder {
         return List.copyOf(all);
     }
 
-    /** Whether the listed rows can hold together, costs aside. */
+    /**
+     * Whether the listed rows can hold together. Costs stay, because they keep the pivots from wandering among ties.
+     */
     private Verdict verdict(List<Integer> rows) {
         var chosen = rows.stream().map(compiled.model().rows()::get).toList();
-        var costs = Collections.nCopies(compiled.columns().size(), BigFraction.ZERO);
-        var model = new LinearModel(compiled.model().columns(), chosen).withCosts(costs);
+        var model = new LinearModel(compiled.model().columns(), chosen);
         return Certifier.certify(model, new SolverAnswer.Undecided("not asked"), Certifier.EXACT_ENGINE);
     }
 }
