@@ -76,7 +76,7 @@ class RandomBriefsTest {
         assertThat(Answer.cost(problem, SILENT)).isEqualTo(Answer.cost(problem, SOLVER));
     }
 
-    @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
     void a_shadow_price_tells_the_cost_of_a_moved_number(@ForAll("problems") RawProblem problem) {
         var answer = Answer.blended(problem, SOLVER);
         int moves = new ShadowPriceCheck(problem, answer, SOLVER).holds();
