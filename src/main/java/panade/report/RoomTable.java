@@ -38,7 +38,7 @@ final class RoomTable {
     }
 
     static List<Block> of(Blended outcome) {
-        var slack = Figures.percent(outcome.room().slack());
+        var slack = Figures.significant(outcome.room().slack().multiply(100), 3);
         var blocks = new ArrayList<Block>();
         blocks.add(new Heading("Room to move for " + slack + " % more money, and prices that change nothing"));
         var table = new RoomTable(outcome);

@@ -12,7 +12,6 @@ import panade.report.Block.Table;
 final class UnusedTable {
     private static final List<Column> COLUMNS = List.of(
             new Column("Ingredient", false),
-            new Column("Cheapest offer", false),
             new Column("Now /lb", true),
             new Column("Comes in below", true),
             new Column("Then %", true),
@@ -40,11 +39,10 @@ final class UnusedTable {
         var name = brief.set().ingredient(unused.ingredient()).name();
         var price = Figures.money(Figures.perPound(unused.pricePerKg()));
         if (entry == null) {
-            return List.of(name, unused.supplier(), price, "at no price", "", "", "");
+            return List.of(name, price, "at no price", "", "", "");
         }
         return List.of(
                 name,
-                unused.supplier(),
                 price,
                 Figures.money(Figures.perPound(entry.at())),
                 Figures.percent(entry.share()),
