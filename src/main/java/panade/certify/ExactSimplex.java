@@ -62,7 +62,7 @@ final class ExactSimplex {
     }
 
     private @Nullable Ending primal(int place) {
-        int line = leaving(place);
+        int line = Walk.leaving(tableau, place);
         if (line < 0) {
             return Ending.UNBOUNDED;
         }
@@ -172,17 +172,6 @@ final class ExactSimplex {
     private boolean precedes(BigInteger value, int variable, BigInteger best, int bestVariable) {
         int byValue = steps < PATIENCE ? value.compareTo(best) : 0;
         return byValue < 0 || (byValue == 0 && variable < bestVariable);
-    }
-
-    /** Primal ratio test: which basic variable reaches zero first as the variable at a place grows. */
-    private int leaving(int place) {
-        int best = -1;
-        for (int i = 0; i < tableau.rows(); i++) {
-            if (tableau.at(i, place).signum() < 0 && (best < 0 || Ratios.sooner(tableau, place, i, best))) {
-                best = i;
-            }
-        }
-        return best;
     }
 
     /** Dual ratio test: which price reaches zero first as the variable of a line grows. */

@@ -1,6 +1,5 @@
 package panade.certify;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Map;
 import java.util.Set;
@@ -44,7 +43,7 @@ final class Extremes {
     private static void descend(Tableau tableau) {
         int place = freePlace(tableau);
         while (place >= 0) {
-            int line = leaving(tableau, place);
+            int line = Walk.leaving(tableau, place);
             if (line < 0) {
                 throw new ArithmeticException("a form has no end over the least-cost points");
             }
@@ -60,15 +59,6 @@ final class Extremes {
                     && tableau.at(tableau.objective(), j).signum() == 0
                     && tableau.at(tableau.direction(), j).signum() < 0;
             best = free && (best < 0 || tableau.nonbasic(j) < tableau.nonbasic(best)) ? j : best;
-        }
-        return best;
-    }
-
-    private static int leaving(Tableau tableau, int place) {
-        int best = -1;
-        for (int i = 0; i < tableau.rows(); i++) {
-            boolean falls = tableau.at(i, place).compareTo(BigInteger.ZERO) < 0;
-            best = falls && (best < 0 || Ratios.sooner(tableau, place, i, best)) ? i : best;
         }
         return best;
     }

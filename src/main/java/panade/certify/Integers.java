@@ -22,7 +22,7 @@ final class Integers {
         return BigFraction.of(multiple, divisor.signum() == 0 ? BigInteger.ONE : divisor);
     }
 
-    /** The values times the factor, which makes them whole. */
+    /** The values times the factor, which makes them whole; a fraction's sign may sit in its denominator. */
     static BigInteger[] whole(List<BigFraction> values, BigFraction factor) {
         return values.stream()
                 .map(value -> value.multiply(factor))

@@ -49,6 +49,25 @@ public final class Sensitivity {
     }
 
     /**
+     * How far a ratio's number may move while the same bounds bind.
+     *
+     * @param form the amount that the number multiplies, by column
+     * @param up whether the number is raised
+     * @return empty when there is no end, or none could be settled
+     */
+    public Optional<BigFraction> ratioReach(int row, Map<Integer, BigFraction> form, boolean up) {
+        var tableau = optimum.tableau();
+        var weights = new ArrayList<BigFraction>();
+        for (int j = 0; j < tableau.columns(); j++) {
+            weights.add(form.getOrDefault(j, BigFraction.ZERO));
+        }
+        boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
+        var scale = Integers.scaleOf(weights);
+        return RatioReach.of(tableau, row, up == most ? -1 : 1, Integers.whole(weights, scale), scale)
+                .map(reach -> reach.divide(tableau.slackScale(row)));
+    }
+
+    /**
      * Where lowering (or raising) the costs of some columns together first changes how much of them is used.
      *
      * @param weights by column, what one unit of the moving price adds to its cost, positive

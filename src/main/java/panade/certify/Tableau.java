@@ -98,10 +98,8 @@ final class Tableau {
     }
 
     private BigInteger[] whole(List<BigFraction> line, BigFraction factor) {
-        var cells = zeros();
-        for (int j = 0; j < line.size(); j++) {
-            cells[j] = line.get(j).multiply(factor).getNumerator();
-        }
+        var cells = Arrays.copyOf(Integers.whole(line, factor), columnCount + 2);
+        cells[columnCount + 1] = BigInteger.ZERO;
         return cells;
     }
 

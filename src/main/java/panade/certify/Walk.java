@@ -47,23 +47,27 @@ final class Walk {
         return false;
     }
 
-    /** Pivots until the first small move keeps every amount at or above zero. */
     private boolean settles() {
-        int line = limitingLine();
+        return settles(tableau);
+    }
+
+    /** Pivots until the first small move keeps every amount at or above zero; false when none can. */
+    static boolean settles(Tableau tableau) {
+        int line = limitingLine(tableau);
         while (line >= 0 && tableau.constant(line).signum() == 0) {
-            int place = entering(line);
+            int place = new Walk(tableau).entering(line);
             if (place < 0) {
                 return false;
             }
             tableau.pivot(line, place);
-            line = limitingLine();
+            line = limitingLine(tableau);
         }
         return true;
     }
 
     private @Nullable BigFraction reach(BigFraction rate) {
         while (true) {
-            int line = limitingLine();
+            int line = limitingLine(tableau);
             if (line < 0) {
                 return null;
             }
@@ -81,16 +85,16 @@ final class Walk {
     }
 
     /** The line that reaches zero first, or -1; lowest index among equals. */
-    private int limitingLine() {
+    static int limitingLine(Tableau tableau) {
         int best = -1;
         for (int i = 0; i < tableau.rows(); i++) {
             boolean falls = tableau.parameter(i).signum() < 0 && !tableau.locked(tableau.basic(i));
-            best = falls && (best < 0 || reachesSooner(i, best)) ? i : best;
+            best = falls && (best < 0 || reachesSooner(tableau, i, best)) ? i : best;
         }
         return best;
     }
 
-    private boolean reachesSooner(int a, int b) {
+    private static boolean reachesSooner(Tableau tableau, int a, int b) {
         var left = tableau.constant(a).multiply(tableau.parameter(b).negate());
         var right = tableau.constant(b).multiply(tableau.parameter(a).negate());
         int order = left.compareTo(right);
@@ -130,7 +134,7 @@ final class Walk {
             var at = BigFraction.of(
                     tableau.at(tableau.objective(), place),
                     tableau.at(tableau.direction(), place).negate());
-            int line = leaving(place);
+            int line = leaving(tableau, place);
             if (line < 0) {
                 return null;
             }
@@ -159,7 +163,8 @@ final class Walk {
         return order < 0 || (order == 0 && tableau.nonbasic(a) < tableau.nonbasic(b));
     }
 
-    private int leaving(int place) {
+    /** The line that reaches zero first as the variable at a place grows, or -1. */
+    static int leaving(Tableau tableau, int place) {
         int best = -1;
         for (int i = 0; i < tableau.rows(); i++) {
             boolean falls = tableau.at(i, place).signum() < 0;

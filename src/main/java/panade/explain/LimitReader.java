@@ -130,8 +130,21 @@ final class LimitReader {
         return new ShadowPrice(
                 raised.map(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
                 lowered.map(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
-                ratio.isPresent() ? null : end(number, lowered, perUnit.negate()),
-                ratio.isPresent() ? null : end(number, raised, perUnit));
+                end(row, number, perUnit.negate(), lowered, ratio),
+                end(row, number, perUnit, raised, ratio));
+    }
+
+    private @Nullable BigFraction end(
+            int row, BigFraction number, BigFraction perUnit, Optional<Rate> rate, Optional<Bound> ratio) {
+        return ratio.isPresent() ? ratioEnd(ratio.get(), row, number, perUnit, rate) : end(number, rate, perUnit);
+    }
+
+    private @Nullable BigFraction ratioEnd(
+            Bound bound, int row, BigFraction number, BigFraction perUnit, Optional<Rate> rate) {
+        var form = BriefCompiler.form(compiled, brief, Objects.requireNonNull(bound.per()));
+        return rate.flatMap(known -> sensitivity.ratioReach(row, form, perUnit.signum() > 0))
+                .map(reach -> number.add(reach.divide(perUnit)))
+                .orElse(null);
     }
 
     private BigFraction perNumber(Rate rate, BigFraction perUnit, Optional<Bound> ratio) {

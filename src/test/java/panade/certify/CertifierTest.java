@@ -2,6 +2,7 @@ package panade.certify;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -100,6 +101,14 @@ class CertifierTest {
                 .isFalse();
         assertThat(Certificate.provesOptimal(DESSERTS, short_, optimum.multipliers()))
                 .isFalse();
+    }
+
+    @Test
+    void a_fraction_may_carry_its_sign_below_the_line() {
+        var below = BigFraction.of(BigInteger.valueOf(-1), BigInteger.valueOf(-2));
+        var row = new Row("half", Map.of(0, BigFraction.ONE), Sense.AT_LEAST, below);
+        var model = new LinearModel(List.of(column("a", "1")), List.of(row));
+        assertThat(optimum(model, SILENCE).point()).containsExactly(number("0.5"));
     }
 
     @Test
