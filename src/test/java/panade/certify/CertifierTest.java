@@ -93,6 +93,21 @@ class CertifierTest {
     }
 
     @Test
+    void a_multiplier_of_the_wrong_sign_is_refused_even_where_all_sums_agree() {
+        var model = new LinearModel(
+                List.of(column("a", "1")),
+                List.of(row("least", Sense.AT_LEAST, "1", "1"), row("most", Sense.AT_MOST, "5", "1")));
+        // five is feasible, costs nothing by the multipliers and equals their bound; only the sign gives it away
+        assertThat(Certificate.provesOptimal(model, List.of(number("5")), List.of(number("0"), number("1"))))
+                .isFalse();
+        assertThat(Certificate.provesImpossible(model, List.of(number("-2"), number("1"))))
+                .isFalse();
+        var paid = model.withCosts(List.of(number("-1")));
+        assertThat(Certificate.provesOptimal(paid, List.of(number("1")), List.of(number("-1"), number("0"))))
+                .isFalse();
+    }
+
+    @Test
     void a_dearer_point_or_one_that_breaks_a_floor_is_not_proved() {
         var optimum = optimum(DESSERTS, SILENCE);
         var dearer = List.of(number("1"), number("3"), number("1"), number("0"));

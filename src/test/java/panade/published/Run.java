@@ -43,6 +43,8 @@ record Run(int status, String output, String messages) {
         assertThat(status).as("exit status; messages: %s", messages).isZero();
         JsonNode result = result();
         assertThat(result.path("status").asString()).as("status").isEqualTo("optimal");
+        assertThat(result.at("/certificate/primal").asString()).isEqualTo("exact");
+        assertThat(result.at("/certificate/dual").asString()).isEqualTo("exact");
         return result;
     }
 
