@@ -78,19 +78,9 @@ final class ExclusionReader {
     private List<Offer> offersOf(String id) {
         var all = offers.stream().filter(offer -> offer.ingredient().equals(id)).toList();
         var toBeHad = all.stream().filter(CandidateReader::isToBeHad).toList();
-        return toBeHad.isEmpty() ? all.stream().map(ExclusionReader::restocked).toList() : toBeHad;
-    }
-
-    private static Offer restocked(Offer offer) {
-        return new Offer(
-                offer.ingredient(),
-                offer.supplier(),
-                offer.pricePerKg(),
-                offer.pack(),
-                offer.minimum(),
-                null,
-                offer.note(),
-                offer.origin());
+        return toBeHad.isEmpty()
+                ? all.stream().map(offer -> offer.withAvailable(null)).toList()
+                : toBeHad;
     }
 
     private Offer gift(String id) {

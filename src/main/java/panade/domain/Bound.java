@@ -33,6 +33,11 @@ public record Bound(
         return limit == null ? of.unit() : limit.unit();
     }
 
+    /** The same bound with other limits. */
+    public Bound withLimits(@Nullable Quantity least, @Nullable Quantity most) {
+        return new Bound(name, path, of, per, least, most, state, origin);
+    }
+
     /** Whether a limit is a weight in the batch, whatever the bound is relative to otherwise. */
     public static boolean isAmount(Quantity limit) {
         return limit.unit().dimension() == Dimension.MASS;

@@ -24,4 +24,10 @@ public record Offer(
         @Nullable Quantity minimum,
         @Nullable Quantity available,
         String note,
-        Origin origin) {}
+        Origin origin) {
+
+    /** The same offer with more or less to be had. */
+    public Offer withAvailable(@Nullable Quantity other) {
+        return new Offer(ingredient, supplier, pricePerKg, pack, minimum, other, note, origin);
+    }
+}

@@ -15,7 +15,6 @@ import panade.compile.CompiledBrief.Limit;
 import panade.compile.CompiledBrief.Side;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Offer;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
@@ -162,7 +161,7 @@ final class NumberMove {
     /** The brief with another number in this one's place. */
     Brief changed(Brief other, Quantity number) {
         if (limit instanceof Limit.OfOffer offer) {
-            return other.replacing(offer.offer(), restocked(offer.offer(), number));
+            return other.replacing(offer.offer(), offer.offer().withAvailable(number));
         }
         var bound = ((Limit.OfBound) limit).bound();
         var current = other.bounds().stream()
@@ -175,26 +174,6 @@ final class NumberMove {
 
     private Bound changed(Bound bound, Quantity number) {
         var side = ((Limit.OfBound) limit).side();
-        return new Bound(
-                bound.name(),
-                bound.path(),
-                bound.of(),
-                bound.per(),
-                side == Side.MAX ? bound.min() : number,
-                side == Side.MIN ? bound.max() : number,
-                bound.state(),
-                bound.origin());
-    }
-
-    private static Offer restocked(Offer offer, Quantity available) {
-        return new Offer(
-                offer.ingredient(),
-                offer.supplier(),
-                offer.pricePerKg(),
-                offer.pack(),
-                offer.minimum(),
-                available,
-                offer.note(),
-                offer.origin());
+        return bound.withLimits(side == Side.MAX ? bound.min() : number, side == Side.MIN ? bound.max() : number);
     }
 }

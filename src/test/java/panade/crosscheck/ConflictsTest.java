@@ -14,9 +14,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Offer;
 import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
@@ -84,7 +82,7 @@ class ConflictsTest {
             var bound = brief.bounds().get(i);
             var min = times(bound.min(), BigFraction.of(3, 2));
             var max = bound.min() == null ? times(bound.max(), BigFraction.of(1, 2)) : null;
-            changed = changed.replacing(bound, with(bound, min, max));
+            changed = changed.replacing(bound, bound.withLimits(min, max));
         }
         return changed;
     }
@@ -95,11 +93,11 @@ class ConflictsTest {
             boolean whole = paths.contains(bound.path());
             var min = whole || paths.contains(bound.path() + "/min") ? bound.min() : null;
             var max = whole || paths.contains(bound.path() + "/max") ? bound.max() : null;
-            changed = changed.replacing(bound, with(bound, min, max));
+            changed = changed.replacing(bound, bound.withLimits(min, max));
         }
         for (var offer : brief.offers()) {
             if (!paths.contains(offer.origin().pointer() + "/available")) {
-                changed = changed.replacing(offer, stocked(offer, null));
+                changed = changed.replacing(offer, offer.withAvailable(null));
             }
         }
         return changed;
@@ -115,13 +113,13 @@ class ConflictsTest {
             boolean max = whole || path.equals(bound.path() + "/max");
             if (min || max) {
                 touched.add(path);
-                changed = changed.replacing(bound, with(bound, min ? to : bound.min(), max ? to : bound.max()));
+                changed = changed.replacing(bound, bound.withLimits(min ? to : bound.min(), max ? to : bound.max()));
             }
         }
         for (var offer : brief.offers()) {
             if (path.equals(offer.origin().pointer() + "/available")) {
                 touched.add(path);
-                changed = changed.replacing(offer, stocked(offer, to));
+                changed = changed.replacing(offer, offer.withAvailable(to));
             }
         }
         assertThat(touched).hasSize(1);
@@ -132,21 +130,5 @@ class ConflictsTest {
         return limit == null
                 ? null
                 : new Quantity(limit.base().multiply(factor), limit.unit(), limit.text() + " squeezed");
-    }
-
-    private static Bound with(Bound bound, @Nullable Quantity min, @Nullable Quantity max) {
-        return new Bound(bound.name(), bound.path(), bound.of(), bound.per(), min, max, bound.state(), bound.origin());
-    }
-
-    private static Offer stocked(Offer offer, @Nullable Quantity available) {
-        return new Offer(
-                offer.ingredient(),
-                offer.supplier(),
-                offer.pricePerKg(),
-                offer.pack(),
-                offer.minimum(),
-                available,
-                offer.note(),
-                offer.origin());
     }
 }

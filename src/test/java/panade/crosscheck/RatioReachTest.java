@@ -78,15 +78,7 @@ class RatioReachTest {
     private static BigFraction cost(Brief brief, Bound bound, Limit limit, BigFraction number) {
         var moved = Quantity.of(number, limit.unit(), "moved");
         boolean min = limit.touch() == Touch.MIN;
-        var changed = new Bound(
-                bound.name(),
-                bound.path(),
-                bound.of(),
-                bound.per(),
-                min ? moved : bound.min(),
-                min ? bound.max() : moved,
-                bound.state(),
-                bound.origin());
+        var changed = bound.withLimits(min ? moved : bound.min(), min ? bound.max() : moved);
         var outcome = PLANNER.plan(brief.replacing(bound, changed));
         assertThat(outcome).as("%s at %s", bound.name(), number).isInstanceOf(Blended.class);
         return ((Blended) outcome).blend().costPerKg();
