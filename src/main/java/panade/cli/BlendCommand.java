@@ -1,29 +1,19 @@
 package panade.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.document.Documents;
-import panade.document.Reading;
-import panade.domain.Brief;
-import panade.export.JsonExport;
-import panade.plan.Outcome;
 import panade.plan.Planner;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.render.TextRenderer;
-import panade.report.BlendReport;
-import panade.report.ConflictReport;
 import panade.solver.Solver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Finds the cheapest blend. */
@@ -38,8 +28,8 @@ final class BlendCommand implements Callable<Integer> {
     private final PrintWriter err;
     private final Solver solver;
 
-    @Parameters(paramLabel = "BRIEF", description = "The brief, a JSON document.")
-    private @Nullable Path brief;
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -60,9 +50,6 @@ final class BlendCommand implements Callable<Integer> {
                     "When there is no blend, look for up to this many sets of bounds in conflict; 1 unless given.")
     private int conflicts = 1;
 
-    @Option(names = "--json", description = "Print the result for machines.")
-    private boolean json;
-
     BlendCommand(PrintWriter out, PrintWriter err, Solver solver) {
         this.out = out;
         this.err = err;
@@ -71,15 +58,20 @@ final class BlendCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var reading = Documents.readBrief(Objects.requireNonNull(brief), options.overrides());
-        if (reading instanceof Reading.Rejected<Brief> rejected) {
-            return ProblemPrinter.print(rejected.problems(), err);
+        var printer = new OutcomePrinter(out, err, argument.json());
+        var planner = new Planner(solver, slackShare(), conflictCount());
+        return argument.with(options.overrides(), err, brief -> printer.print(planner.plan(brief)));
+    }
+
+    private int conflictCount() {
+        if (conflicts < 1) {
+            throw wrong("--conflicts " + conflicts + ": expected a number from 1 up.");
         }
-        var accepted = ((Reading.Accepted<Brief>) reading).value();
-        var notYet = NotYet.in(accepted);
-        return notYet.isEmpty()
-                ? answer(new Planner(solver, slackShare(), conflicts).plan(accepted))
-                : ProblemPrinter.print(notYet, err);
+        return conflicts;
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 
     private BigFraction slackShare() {
@@ -87,28 +79,6 @@ final class BlendCommand implements Callable<Integer> {
                 .filter(share -> share.unit().dimension() == Dimension.SHARE
                         && share.base().signum() >= 0)
                 .map(Quantity::base)
-                .orElseThrow(() -> new ParameterException(
-                        Objects.requireNonNull(spec).commandLine(),
-                        "--slack " + slack + ": expected a share, such as \"1 %\"."));
-    }
-
-    private int answer(Outcome outcome) {
-        if (outcome instanceof Outcome.Blended blended) {
-            out.print(json ? JsonExport.of(blended) : TextRenderer.render(BlendReport.of(blended)));
-            return ExitStatus.DONE;
-        }
-        if (outcome instanceof Outcome.Conflicted conflicted) {
-            out.print(json ? JsonExport.of(conflicted) : TextRenderer.render(ConflictReport.of(conflicted)));
-            return ExitStatus.NO_BLEND;
-        }
-        return undecided((Outcome.Undecided) outcome);
-    }
-
-    private int undecided(Outcome.Undecided undecided) {
-        if (json) {
-            out.print(JsonExport.of(undecided));
-        }
-        err.println("No answer could be proved: " + undecided.reason() + ".");
-        return ExitStatus.OUR_FAULT;
+                .orElseThrow(() -> wrong("--slack " + slack + ": expected a share, such as \"1 %\"."));
     }
 }

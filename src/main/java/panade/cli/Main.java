@@ -39,7 +39,9 @@ public final class Main {
     /** Runs one command; prints results on {@code out} and messages on {@code err}; gives the exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         var line = new CommandLine(new Main());
-        line.addSubcommand(new BlendCommand(out, err, new OrToolsSolver()));
+        var solver = new OrToolsSolver();
+        line.addSubcommand(new BlendCommand(out, err, solver));
+        line.addSubcommand(new SwapCommand(out, err, solver));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

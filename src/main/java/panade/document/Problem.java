@@ -1,5 +1,7 @@
 package panade.document;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import panade.domain.Origin;
 
@@ -13,6 +15,13 @@ import panade.domain.Origin;
 public record Problem(Origin origin, String what, List<String> advice) {
     public Problem {
         advice = List.copyOf(advice);
+    }
+
+    /** A problem with an unknown name, with the nearest valid one where it looks like a slip. */
+    public static Problem unknown(Origin origin, String what, String name, Collection<String> valid, String expected) {
+        var advice = new ArrayList<>(List.of(expected));
+        Problems.nearest(name, valid).ifPresent(near -> advice.add("Did you mean \"" + near + "\"?"));
+        return new Problem(origin, what, advice);
     }
 
     /** The message as printed: place, pointer and fault on the first line, advice indented below. */

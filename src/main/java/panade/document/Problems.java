@@ -29,12 +29,8 @@ final class Problems {
 
     /** Notes an unknown name, with the nearest valid one where it looks like a slip. */
     void unknown(Origin origin, String what, String name, Collection<String> valid, String expected) {
-        var suggestion = nearest(name, valid).map(near -> "Did you mean \"" + near + "\"?");
-        if (suggestion.isPresent()) {
-            add(origin, what, expected, suggestion.get());
-        } else {
-            add(origin, what, expected);
-        }
+        opened(origin.file());
+        found.add(Problem.unknown(origin, what, name, valid, expected));
     }
 
     boolean none() {

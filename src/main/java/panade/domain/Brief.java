@@ -67,6 +67,23 @@ public record Brief(
                 joined(bounds, exclusion.ceilings()));
     }
 
+    /** The brief with those ingredients kept out. */
+    public Brief without(Set<String> ids) {
+        var rest = new LinkedHashSet<>(candidates);
+        rest.removeAll(ids);
+        return with(
+                rest,
+                offers.stream()
+                        .filter(offer -> !ids.contains(offer.ingredient()))
+                        .toList(),
+                bounds);
+    }
+
+    /** The brief with other offers, whatever they are for. */
+    public Brief offering(List<Offer> others) {
+        return with(candidates, others, bounds);
+    }
+
     /** The brief with one bound in another's place. */
     public Brief replacing(Bound old, Bound fresh) {
         var changed =

@@ -27,6 +27,9 @@ import panade.solver.SolverAnswer;
 
 /** Says which bounds cannot hold together, and finds cures; each cure told has been solved with. */
 public final class ConflictExplainer {
+    /** Asks for the first conflict that is found, whatever its length. */
+    public static final int FIRST = 0;
+
     /** How many conflicts are looked at so that a short one can be shown first. */
     private static final int LOOKED_AT = 6;
 
@@ -43,20 +46,20 @@ public final class ConflictExplainer {
     /**
      * The conflict of a brief that has no blend.
      *
-     * @param most how many irreducible sets to look for at most
+     * @param most how many irreducible sets to tell at most; {@link #FIRST} for the first one found
      */
     public static Conflict explain(Brief brief, CompiledBrief compiled, Impossible proof, int most) {
         return new ConflictExplainer(brief, compiled).conflict(proof, most);
     }
 
     private Conflict conflict(Impossible proof, int most) {
-        var found = new ConflictFinder(compiled).all(proof, Math.max(most, LOOKED_AT));
+        var found = new ConflictFinder(compiled).all(proof, most == FIRST ? 1 : Math.max(most, LOOKED_AT));
         var shown = found.sets().stream()
                 .sorted(Comparator.comparing(Set::size))
-                .limit(most)
+                .limit(Math.max(most, 1))
                 .toList();
         var cures = cures(shown.get(0));
-        var combined = combined();
+        var combined = most == FIRST ? new Combined(List.of(), null) : combined();
         boolean needed = combined.moves().size() > 1;
         return new Conflict(
                 shown.stream().map(this::members).toList(),

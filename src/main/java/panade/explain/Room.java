@@ -18,6 +18,9 @@ public record Room(
         List<PropertyRoom> properties,
         List<List<BigFraction>> points) {
 
+    /** No room measured. */
+    public static final Room UNMEASURED = new Room(BigFraction.ZERO, List.of(), List.of(), List.of());
+
     /** Least and most share of an ingredient. */
     public record IngredientRoom(String ingredient, BigFraction min, BigFraction max) {}
 

@@ -9,6 +9,7 @@ import panade.domain.Blend;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
 import panade.explain.Explanation.Touch;
+import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Outcome.Undecided;
@@ -32,6 +33,20 @@ public final class JsonExport {
 
     /** The result of {@code blend} when there is one. */
     public static String of(Blended outcome) {
+        return print(node(outcome));
+    }
+
+    /** Any outcome as part of a larger result. */
+    static ObjectNode node(Outcome outcome) {
+        if (outcome instanceof Blended blended) {
+            return node(blended);
+        }
+        return outcome instanceof Conflicted conflicted
+                ? ConflictExport.of(conflicted)
+                : NODES.objectNode().put("status", "undecided");
+    }
+
+    private static ObjectNode node(Blended outcome) {
         var result = NODES.objectNode();
         result.put("status", "optimal");
         result.put("unique", outcome.explanation().unique());
@@ -45,7 +60,7 @@ public final class JsonExport {
         result.set("propertyRoom", NearbyExport.propertyRoom(outcome.room()));
         result.set("alternatives", NearbyExport.alternatives(outcome));
         result.set("certificate", certificate(outcome.proof().engine()));
-        return print(result);
+        return result;
     }
 
     /** The result when no blend meets the brief. */
@@ -199,7 +214,7 @@ public final class JsonExport {
         return print(node);
     }
 
-    private static String print(ObjectNode node) {
+    static String print(ObjectNode node) {
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
     }
 }

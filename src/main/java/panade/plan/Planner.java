@@ -1,15 +1,18 @@
 package panade.plan;
 
 import java.time.Duration;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.audit.Audit;
 import panade.certify.Certifier;
 import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
+import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.explain.ConflictExplainer;
 import panade.explain.Explainer;
+import panade.explain.Room;
 import panade.explain.RoomReader;
 import panade.solver.Solver;
 
@@ -41,14 +44,45 @@ public final class Planner {
         this.conflicts = conflicts;
     }
 
-    /** The outcome of a brief. */
+    /** The outcome of a brief, with the room around the blend or all that was asked for about conflicts. */
     public Outcome plan(Brief brief) {
         var compiled = BriefCompiler.compile(brief);
-        var answer = solver.solve(compiled.model(), LIMIT);
-        var verdict = Certifier.certify(compiled.model(), answer, solver.name());
+        var verdict = verdict(compiled);
         if (verdict instanceof Verdict.Optimum optimum) {
-            return blended(brief, compiled, optimum);
+            var room = RoomReader.room(brief, compiled, optimum, slack);
+            return blended(brief, compiled, optimum, room);
         }
+        return without(brief, compiled, verdict, conflicts);
+    }
+
+    /** The outcome of a brief as quickly as it can be had: no room, and the first conflict found. */
+    public Outcome answer(Brief brief) {
+        var compiled = BriefCompiler.compile(brief);
+        var verdict = verdict(compiled);
+        return verdict instanceof Verdict.Optimum optimum
+                ? blended(brief, compiled, optimum, Room.UNMEASURED)
+                : without(brief, compiled, verdict, ConflictExplainer.FIRST);
+    }
+
+    /** The cheapest blend alone; empty when there is none. */
+    public Optional<Blend> cheapest(Brief brief) {
+        var compiled = BriefCompiler.compile(brief);
+        var verdict = verdict(compiled);
+        if (verdict instanceof Verdict.Optimum optimum) {
+            return Optional.of(BlendReader.blend(brief, compiled, optimum.point()));
+        }
+        if (verdict instanceof Verdict.Impossible) {
+            return Optional.empty();
+        }
+        throw new ArithmeticException("a least cost could not be proved");
+    }
+
+    private Verdict verdict(CompiledBrief compiled) {
+        var answer = solver.solve(compiled.model(), LIMIT);
+        return Certifier.certify(compiled.model(), answer, solver.name());
+    }
+
+    private static Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {
         if (verdict instanceof Verdict.Impossible impossible) {
             var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts);
             return new Outcome.Conflicted(brief, conflict, impossible);
@@ -57,14 +91,13 @@ public final class Planner {
                 brief, verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end");
     }
 
-    private Outcome blended(Brief brief, CompiledBrief compiled, Verdict.Optimum optimum) {
+    private static Outcome blended(Brief brief, CompiledBrief compiled, Verdict.Optimum optimum, Room room) {
         var blend = BlendReader.blend(brief, compiled, optimum.point());
         var broken = new Audit(brief, blend).broken();
         if (!broken.isEmpty()) {
             return new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
         }
         var explanation = Explainer.explain(brief, compiled, blend, optimum);
-        var room = RoomReader.room(brief, compiled, optimum, slack);
         var nearby = room.points().stream()
                 .map(point -> BlendReader.blend(brief, compiled, point))
                 .toList();

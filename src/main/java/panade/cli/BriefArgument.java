@@ -1,0 +1,37 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.function.ToIntFunction;
+import org.jspecify.annotations.Nullable;
+import panade.document.Documents;
+import panade.document.Overrides;
+import panade.document.Reading;
+import panade.domain.Brief;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The brief that a command works on, and how its answer is printed. */
+final class BriefArgument {
+    @Parameters(paramLabel = "BRIEF", description = "The brief, a JSON document.")
+    private @Nullable Path brief;
+
+    @Option(names = "--json", description = "Print the result for machines.")
+    private boolean json;
+
+    boolean json() {
+        return json;
+    }
+
+    /** Reads the brief and goes on with it; tells what is wrong instead where something is. */
+    int with(Overrides overrides, PrintWriter err, ToIntFunction<Brief> next) {
+        var reading = Documents.readBrief(Objects.requireNonNull(brief), overrides);
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            return ProblemPrinter.print(rejected.problems(), err);
+        }
+        var accepted = ((Reading.Accepted<Brief>) reading).value();
+        var notYet = NotYet.in(accepted);
+        return notYet.isEmpty() ? next.applyAsInt(accepted) : ProblemPrinter.print(notYet, err);
+    }
+}

@@ -1,0 +1,41 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import panade.export.JsonExport;
+import panade.plan.Outcome;
+import panade.render.TextRenderer;
+import panade.report.BlendReport;
+import panade.report.ConflictReport;
+
+/** Prints an outcome and gives the exit status that goes with it. */
+final class OutcomePrinter {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final boolean json;
+
+    OutcomePrinter(PrintWriter out, PrintWriter err, boolean json) {
+        this.out = out;
+        this.err = err;
+        this.json = json;
+    }
+
+    int print(Outcome outcome) {
+        if (outcome instanceof Outcome.Blended blended) {
+            out.print(json ? JsonExport.of(blended) : TextRenderer.render(BlendReport.of(blended)));
+            return ExitStatus.DONE;
+        }
+        if (outcome instanceof Outcome.Conflicted conflicted) {
+            out.print(json ? JsonExport.of(conflicted) : TextRenderer.render(ConflictReport.of(conflicted)));
+            return ExitStatus.NO_BLEND;
+        }
+        return undecided((Outcome.Undecided) outcome);
+    }
+
+    private int undecided(Outcome.Undecided undecided) {
+        if (json) {
+            out.print(JsonExport.of(undecided));
+        }
+        err.println("No answer could be proved: " + undecided.reason() + ".");
+        return ExitStatus.OUR_FAULT;
+    }
+}

@@ -1,0 +1,84 @@
+package panade.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import panade.explain.Conflict.Change;
+import panade.plan.Outcome.Blended;
+import panade.plan.Outcome.Conflicted;
+import panade.plan.Planner;
+import panade.quantity.Decimal;
+import panade.quantity.Unit;
+import panade.solver.ortools.OrToolsSolver;
+import panade.study.Substitution.StandIn;
+
+/** The demo's figures for a missing binder were proved independently with another interpreter of the documents. */
+class SubstitutingTest {
+    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+
+    @Test
+    void potato_protein_alone_can_stand_in_for_methylcellulose_in_the_dumpling_filling() {
+        var potato = standIn(swap("dumpling-filling", "methylcellulose"), "potato-protein");
+        assertThat(perLb(Objects.requireNonNull(potato.blended()).blend().costPerKg()))
+                .isEqualTo("1.386");
+        assertThat(Decimal.round(potato.share().multiply(100), 2)).hasToString("4.15");
+    }
+
+    @Test
+    void hpmc_alone_reaches_a_heat_set_strength_of_1_14_of_1_2() {
+        var failure = Objects.requireNonNull(
+                standIn(swap("dumpling-filling", "methylcellulose"), "hpmc").failure());
+        var moves = (Change.Moves) failure.change();
+        assertThat(failure.name()).isEqualTo("holds together hot");
+        assertThat(Decimal.round(moves.to(), 2)).hasToString("1.14");
+        assertThat(moves.from()).isEqualTo(Decimal.of("1.2"));
+    }
+
+    @Test
+    void without_both_cellulose_ethers_the_skewer_mince_has_no_blend() {
+        assertThat(swap("skewer-mince", "methylcellulose", "hpmc").after()).isInstanceOf(Conflicted.class);
+    }
+
+    @Test
+    void losing_any_ingredient_of_any_product_never_makes_it_cheaper() {
+        int lost = 0;
+        for (var name : DemoBriefs.NAMES) {
+            var before = (Blended) PLANNER.answer(DemoBriefs.read(name));
+            var used = new TreeSet<String>();
+            before.blend().lines().forEach(line -> used.add(line.use().ingredient()));
+            for (var id : used) {
+                var after = PLANNER.cheapest(
+                        before.brief().without(before.brief().set().withVariants(id)));
+                after.ifPresent(blend -> assertThat(blend.costPerKg()
+                                .subtract(before.blend().costPerKg())
+                                .signum())
+                        .as("%s without %s", name, id)
+                        .isNotNegative());
+                lost++;
+            }
+        }
+        assertThat(lost).isGreaterThan(50);
+    }
+
+    private static Substitution swap(String name, String... out) {
+        var before = (Blended) PLANNER.answer(DemoBriefs.read(name));
+        var lots = new TreeSet<String>();
+        Set.of(out).forEach(id -> lots.addAll(before.brief().set().withVariants(id)));
+        return Substituting.of(PLANNER, before, lots);
+    }
+
+    private static StandIn standIn(Substitution swap, String id) {
+        return swap.standIns().stream()
+                .filter(each -> each.ingredient().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String perLb(BigFraction perKg) {
+        return Decimal.round(perKg.multiply(Unit.POUND.factor()), 3).toPlainString();
+    }
+}
