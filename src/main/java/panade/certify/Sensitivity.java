@@ -74,20 +74,20 @@ public final class Sensitivity {
      * @param sign 1 to raise, -1 to lower
      */
     public Optional<Turn> movingPrice(Map<Integer, BigFraction> weights, int sign) {
-        var tableau = optimum.tableau().copy();
-        var line = new ArrayList<BigFraction>();
-        for (int j = 0; j < tableau.columns(); j++) {
-            var weight = weights.getOrDefault(j, BigFraction.ZERO);
-            line.add(sign < 0 ? weight.negate() : weight);
-        }
-        var scale = Integers.scaleOf(line);
-        tableau.setDirection(Integers.whole(line, scale));
-        var turn = Walk.alongDirection(tableau);
-        return turn == null
-                ? Optional.empty()
-                : Optional.of(new Turn(
-                        turn.at().multiply(scale).divide(tableau.costScale()),
-                        turn.after().point()));
+        var moving = new MovingPrice(optimum.tableau(), weights, sign);
+        return Optional.ofNullable(Walk.alongDirection(moving.tableau())).map(moving::turn);
+    }
+
+    /**
+     * Every change of how much is used as the costs of some columns are raised together without end.
+     *
+     * @param weights by column, what one unit of the moving price adds to its cost, positive
+     */
+    public List<Turn> raisingPriceForEver(Map<Integer, BigFraction> weights) {
+        var moving = new MovingPrice(optimum.tableau(), weights, 1);
+        return Walk.allAlongDirection(moving.tableau()).stream()
+                .map(moving::turn)
+                .toList();
     }
 
     /**

@@ -1,5 +1,7 @@
 package panade.certify;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -114,6 +116,22 @@ final class Walk {
     /** Moves the second objective's weight up from zero until its own value changes; null when it never does. */
     static @Nullable Turn alongDirection(Tableau optimal) {
         return new Walk(optimal).turn();
+    }
+
+    /** Every change of the second objective's own value as its weight goes up from zero without end. */
+    static List<Turn> allAlongDirection(Tableau optimal) {
+        var walk = new Walk(optimal);
+        var turns = new ArrayList<Turn>();
+        var turn = walk.turn();
+        while (turn != null) {
+            // several pivots at one weight are one turn
+            if (!turns.isEmpty() && turns.get(turns.size() - 1).at().equals(turn.at())) {
+                turns.remove(turns.size() - 1);
+            }
+            turns.add(new Turn(turn.at(), turn.after().copy()));
+            turn = walk.turn();
+        }
+        return turns;
     }
 
     /**

@@ -5,10 +5,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.Node.NumberNode;
 import panade.document.Node.TextNode;
 import panade.domain.TargetPrice;
-import panade.quantity.Decimal;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.quantity.Unit;
+import panade.quantity.UnitPrice;
 
 /** Reads weights, shares, prices and counts that stand on their own, and tells what is wrong with them. */
 record Amounts(Expect expect) {
@@ -37,35 +36,16 @@ record Amounts(Expect expect) {
         if (!(node instanceof TextNode text)) {
             return expect.refuse(node, PRICE);
         }
-        int slash = text.text().indexOf('/');
-        if (slash < 0) {
+        if (text.text().indexOf('/') < 0) {
             told(node, "does not say for which weight", PRICE);
             return Optional.empty();
         }
-        return price(
-                text,
-                text.text().substring(0, slash).strip(),
-                text.text().substring(slash + 1).strip());
-    }
-
-    private Optional<TargetPrice> price(TextNode node, String money, String weight) {
-        var perKg =
-                Decimal.parse(money).flatMap(number -> weightNamed(weight).map(kilograms -> number.divide(kilograms)));
+        var perKg = UnitPrice.perKg(text.text());
         if (perKg.isEmpty()) {
             told(node, "is not a price per weight", PRICE);
         }
         return perKg.filter(price -> price.signum() >= 0 || told(node, "is a negative price", PRICE))
-                .map(price -> new TargetPrice(price, node.text()));
-    }
-
-    private static Optional<BigFraction> weightNamed(String text) {
-        var named = Unit.find(text)
-                .filter(unit -> unit.dimension() == Dimension.MASS)
-                .map(Unit::factor);
-        return named.or(() -> Quantity.parse(text)
-                .filter(amount -> amount.unit().dimension() == Dimension.MASS)
-                .map(Quantity::base)
-                .filter(base -> base.signum() > 0));
+                .map(price -> new TargetPrice(price, text.text()));
     }
 
     /** A bare number, not negative. */

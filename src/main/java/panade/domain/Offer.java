@@ -26,6 +26,11 @@ public record Offer(
         String note,
         Origin origin) {
 
+    /** The same offer at another price per kilogram. */
+    public Offer withPrice(BigFraction other) {
+        return new Offer(ingredient, supplier, other, pack, minimum, available, note, origin);
+    }
+
     /** The same offer with more or less to be had. */
     public Offer withAvailable(@Nullable Quantity other) {
         return new Offer(ingredient, supplier, pricePerKg, pack, minimum, other, note, origin);

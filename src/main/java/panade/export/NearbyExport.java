@@ -47,16 +47,7 @@ final class NearbyExport {
     private static ObjectNode alternative(Blend blend) {
         var node = NODES.objectNode();
         JsonExport.put(node, "perKg", blend.costPerKg());
-        var lines = NODES.arrayNode();
-        blend.lines().forEach(line -> {
-            var each = NODES.objectNode();
-            each.put("ingredient", line.use().ingredient());
-            each.put("stage", line.use().stage());
-            each.put("supplier", line.offer().supplier());
-            JsonExport.put(each, "share", line.share());
-            lines.add(each);
-        });
-        node.set("blend", lines);
+        node.set("blend", TraceExport.lines(blend));
         return node;
     }
 }

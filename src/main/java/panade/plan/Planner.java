@@ -1,6 +1,7 @@
 package panade.plan;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.audit.Audit;
@@ -75,6 +76,11 @@ public final class Planner {
             return Optional.empty();
         }
         throw new ArithmeticException("a least cost could not be proved");
+    }
+
+    /** The blend that a point of a brief's model stands for. */
+    public static Blend blendAt(Brief brief, CompiledBrief compiled, List<BigFraction> point) {
+        return BlendReader.blend(brief, compiled, point);
     }
 
     private Verdict verdict(CompiledBrief compiled) {

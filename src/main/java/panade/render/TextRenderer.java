@@ -32,6 +32,8 @@ public final class TextRenderer {
             wrapped(paragraph.text(), "", "");
         } else if (block instanceof Block.Points points) {
             points.lines().forEach(point -> wrapped(point, "- ", "  "));
+        } else if (block instanceof Block.Drawing drawing) {
+            drawing.lines().forEach(this::line);
         } else if (block instanceof Block.Table table) {
             table(table);
         }

@@ -26,6 +26,13 @@ public sealed interface Block {
     /** A table's column. */
     record Column(String heading, boolean number) {}
 
+    /** Lines that must stay as they are, such as a chart. */
+    record Drawing(List<String> lines) implements Block {
+        public Drawing {
+            lines = List.copyOf(lines);
+        }
+    }
+
     /** Short lines under each other, each a point of its own. */
     record Points(List<String> lines) implements Block {
         public Points {

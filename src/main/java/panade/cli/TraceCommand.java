@@ -1,0 +1,178 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.document.Problem;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Origin;
+import panade.export.TraceExport;
+import panade.plan.Planner;
+import panade.quantity.Quantity;
+import panade.quantity.UnitPrice;
+import panade.render.TextRenderer;
+import panade.report.TraceReport;
+import panade.solver.Solver;
+import panade.study.BoundTracing;
+import panade.study.BoundTracing.Side;
+import panade.study.Curve;
+import panade.study.PriceTracing;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Follows the least cost as one number moves. */
+@Command(
+        name = "trace",
+        description = "At exactly which price (or bound) does the blend change, and to what?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {
+            "",
+            "Examples: panade trace constraints/dumpling-filling.json --price shea-fat --to 5/lb",
+            "          panade trace constraints/dumpling-filling.json --bound protein"
+        })
+final class TraceCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @ArgGroup(multiplicity = "1")
+    private final Subject subject = new Subject();
+
+    @Option(names = "--from", paramLabel = "NUMBER", description = "Lowest price (1.20/lb) or number (12 %%).")
+    private @Nullable String from;
+
+    @Option(names = "--to", paramLabel = "NUMBER", description = "Highest price or number.")
+    private @Nullable String to;
+
+    @Option(names = "--side", paramLabel = "min|max", description = "Which number of a bound that has two.")
+    private @Nullable String side;
+
+    @Option(names = "--csv", description = "Print the points as CSV.")
+    private boolean csv;
+
+    /** What moves. */
+    static final class Subject {
+        @Option(names = "--price", paramLabel = "ID", description = "The ingredient whose price moves.")
+        private @Nullable String price;
+
+        @Option(names = "--bound", paramLabel = "NAME", description = "The bound whose number moves.")
+        private @Nullable String bound;
+    }
+
+    TraceCommand(PrintWriter out, PrintWriter err, Solver solver) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(solver);
+    }
+
+    @Override
+    public Integer call() {
+        return argument.with(options.overrides(), err, brief -> {
+            var price = subject.price;
+            return price != null ? tracePrice(brief, price) : traceBound(brief, Objects.requireNonNull(subject.bound));
+        });
+    }
+
+    private int tracePrice(Brief brief, String id) {
+        if (!brief.candidates().contains(id)) {
+            return refuse(
+                    "--price",
+                    "No ingredient that may be used is called \"" + id + "\"",
+                    id,
+                    List.copyOf(brief.candidates()));
+        }
+        var least = from == null ? BigFraction.ZERO : price(from);
+        return print(brief, PriceTracing.of(planner, brief, id, least, to == null ? null : price(to)));
+    }
+
+    private int traceBound(Brief brief, String name) {
+        var found = brief.bounds().stream()
+                .filter(bound -> bound.name().equals(name) || bound.path().equals(name))
+                .findFirst();
+        if (found.isEmpty()) {
+            var names = brief.bounds().stream().map(Bound::name).toList();
+            return refuse("--bound", "No bound is called \"" + name + "\"", name, names);
+        }
+        return traceBound(brief, found.get());
+    }
+
+    private int traceBound(Brief brief, Bound bound) {
+        var moved = chosen(bound);
+        var limit = Objects.requireNonNull(moved == Side.MIN ? bound.min() : bound.max());
+        var least = from == null ? null : number(from, limit);
+        var most = to == null ? null : number(to, limit);
+        return print(brief, BoundTracing.of(planner, brief, bound, moved, least, most));
+    }
+
+    private Side chosen(Bound bound) {
+        if (bound.min() == null || bound.max() == null) {
+            return bound.min() == null ? Side.MAX : Side.MIN;
+        }
+        if (bound.min().base().equals(bound.max().base())) {
+            return Side.BOTH;
+        }
+        if (side == null) {
+            throw wrong("The bound \"" + bound.name() + "\" has two numbers: say --side min or --side max.");
+        }
+        return switch (side) {
+            case "min" -> Side.MIN;
+            case "max" -> Side.MAX;
+            default -> throw wrong("--side " + side + ": expected min or max.");
+        };
+    }
+
+    private BigFraction price(String text) {
+        return UnitPrice.perKg(text)
+                .orElseThrow(() -> wrong("\"" + text + "\" is not a price per weight, such as 1.20/lb."));
+    }
+
+    private BigFraction number(String text, Quantity limit) {
+        return Quantity.parse(text)
+                .filter(quantity -> quantity.unit().measuresLike(limit.unit()))
+                .map(quantity -> limit.unit().fromBase(quantity.base()))
+                .orElseThrow(() -> wrong("\"" + text + "\": expected a number written like " + limit.text() + "."));
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+
+    private int refuse(String option, String what, String name, List<String> valid) {
+        var origin = new Origin(option, 0, 0, "");
+        return ProblemPrinter.print(
+                List.of(Problem.unknown(origin, what, name, valid, "Expected a name from the brief.")), err);
+    }
+
+    private int print(Brief brief, Optional<Curve> curve) {
+        if (curve.isEmpty()) {
+            return new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
+        }
+        if (csv) {
+            out.print(TraceExport.csv(curve.get()));
+        } else {
+            out.print(
+                    argument.json() ? TraceExport.json(curve.get()) : TextRenderer.render(TraceReport.of(curve.get())));
+        }
+        return ExitStatus.DONE;
+    }
+}

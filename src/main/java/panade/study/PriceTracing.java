@@ -1,0 +1,134 @@
+package panade.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.Sensitivity;
+import panade.compile.BriefCompiler;
+import panade.compile.CompiledBrief;
+import panade.domain.Blend;
+import panade.domain.Brief;
+import panade.domain.Offer;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.study.Curve.Moved;
+import panade.study.Curve.Point;
+import panade.study.Curve.Segment;
+
+/** Follows the least cost as an ingredient's price rises from one end to the other. */
+public final class PriceTracing {
+    private final Planner planner;
+    private final Brief brief;
+    private final Offer offer;
+    private final @Nullable BigFraction to;
+    private final List<Point> points = new ArrayList<>();
+    private final List<Segment> segments = new ArrayList<>();
+
+    private PriceTracing(Planner planner, Brief brief, Offer offer, @Nullable BigFraction to) {
+        this.planner = planner;
+        this.brief = brief;
+        this.offer = offer;
+        this.to = to;
+    }
+
+    /**
+     * The curve over an ingredient's price. Its cheapest offer stands for all: the others are left out, so that a
+     * dearer supplier does not cut the curve short.
+     *
+     * @param from lowest price per kilogram
+     * @param to highest price per kilogram; null for no end
+     * @return empty when the brief has no blend even at the lowest price
+     */
+    public static Optional<Curve> of(
+            Planner planner, Brief brief, String ingredient, BigFraction from, @Nullable BigFraction to) {
+        var cheapest = brief.offersFor(ingredient).stream()
+                .min(Comparator.comparing(Offer::pricePerKg))
+                .orElseThrow();
+        var start = priced(brief, cheapest, from);
+        var study = new PriceTracing(planner, start, cheapest.withPrice(from), to);
+        return planner.answer(start) instanceof Blended blended
+                ? Optional.of(study.curve(blended, from, cheapest.pricePerKg()))
+                : Optional.empty();
+    }
+
+    private static Brief priced(Brief brief, Offer offer, BigFraction price) {
+        var offers = brief.offers().stream()
+                .filter(other -> !other.ingredient().equals(offer.ingredient()) || other.equals(offer))
+                .map(other -> other.equals(offer) ? offer.withPrice(price) : other)
+                .toList();
+        return brief.offering(offers);
+    }
+
+    private Curve curve(Blended first, BigFraction from, BigFraction now) {
+        var compiled = BriefCompiler.compile(brief);
+        var turns = new Sensitivity(first.proof()).raisingPriceForEver(weights(compiled));
+        var at = from;
+        var blend = first.blend();
+        points.add(point(from, blend));
+        for (var turn : turns) {
+            var next = from.add(turn.by());
+            if (isBeyond(next)) {
+                break;
+            }
+            at = step(at, next, blend);
+            blend = Planner.blendAt(brief, compiled, turn.after());
+        }
+        boolean endless = to == null;
+        if (to != null) {
+            step(at, to, blend);
+        } else {
+            segments.add(new Segment(at, null, amount(blend), blend));
+        }
+        var of = new Moved.Price(offer.ingredient(), offer.supplier());
+        return new Curve(brief, of, List.copyOf(points), List.copyOf(segments), endless, now);
+    }
+
+    private boolean isBeyond(BigFraction price) {
+        return to != null && price.subtract(to).signum() >= 0;
+    }
+
+    /** Adds the stretch up to the next price and the point there; a stretch of no length is left out. */
+    private BigFraction step(BigFraction at, BigFraction next, Blend blend) {
+        if (!next.equals(at)) {
+            segments.add(new Segment(at, next, amount(blend), blend));
+            points.add(point(next, blend));
+        }
+        return next;
+    }
+
+    /** The point at a price, solved once more at that very price and agreeing to the last digit. */
+    private Point point(BigFraction price, Blend blend) {
+        var cost = costAt(price, blend);
+        var again = planner.cheapest(priced(brief, offer, price)).orElseThrow().costPerKg();
+        if (!again.equals(cost)) {
+            throw new ArithmeticException("a point of the price curve could not be proved");
+        }
+        return new Point(price, cost, blend);
+    }
+
+    private BigFraction costAt(BigFraction price, Blend blend) {
+        return blend.costPerKg().add(price.subtract(offer.pricePerKg()).multiply(amount(blend)));
+    }
+
+    /** Kilograms bought per kilogram of batch, which is how fast the cost rises with the price. */
+    private BigFraction amount(Blend blend) {
+        var usable = brief.set().ingredient(offer.ingredient()).usable();
+        return blend.shareOf(offer.ingredient()).divide(usable);
+    }
+
+    private Map<Integer, BigFraction> weights(CompiledBrief compiled) {
+        var usable = brief.set().ingredient(offer.ingredient()).usable();
+        var weights = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < compiled.columns().size(); j++) {
+            if (compiled.columns().get(j).offer().equals(offer)) {
+                weights.put(j, usable.reciprocal());
+            }
+        }
+        return weights;
+    }
+}

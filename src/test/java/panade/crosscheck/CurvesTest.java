@@ -1,0 +1,108 @@
+package panade.crosscheck;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Objects;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.statistics.Statistics;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.plan.Planner;
+import panade.quantity.Quantity;
+import panade.solver.ortools.OrToolsSolver;
+import panade.study.BoundTracing;
+import panade.study.BoundTracing.Side;
+import panade.study.Curve;
+import panade.study.PriceTracing;
+
+/** Curves against solves of their own, on either side of every breakpoint. */
+class CurvesTest {
+    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+
+    @Provide
+    Arbitrary<RawProblem> problems() {
+        return RandomKitchen.problems();
+    }
+
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    void a_price_curve_is_exact_between_its_breakpoints(@ForAll("problems") RawProblem problem) {
+        var blended = Answer.blended(problem, new OrToolsSolver());
+        var brief = blended.brief();
+        var id = blended.blend().lines().get(0).use().ingredient();
+        var curve = PriceTracing.of(PLANNER, brief, id, BigFraction.ZERO, null);
+        curve.ifPresent(found -> {
+            assertSlopesFall(found);
+            assertStraight(found, at -> priced(found.brief(), id, at));
+            Statistics.label("points").collect(Math.min(5, found.points().size()));
+        });
+    }
+
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    void a_bound_curve_is_exact_between_its_breakpoints(@ForAll("problems") RawProblem problem) {
+        var brief = Answer.blended(problem, new OrToolsSolver()).brief();
+        for (var bound : brief.bounds()) {
+            if (bound.per() == null && bound.min() != null && bound.max() == null) {
+                var curve = BoundTracing.of(PLANNER, brief, bound, Side.MIN, null, null)
+                        .orElseThrow();
+                assertStraight(curve, at -> moved(brief, bound, at));
+                assertSlopesRise(curve);
+                Statistics.label("points").collect(Math.min(5, curve.points().size()));
+                return;
+            }
+        }
+    }
+
+    /** The brief with the number at that place. */
+    private interface At {
+        Brief at(BigFraction place);
+    }
+
+    private static void assertStraight(Curve curve, At place) {
+        for (int i = 0; i + 1 < curve.points().size(); i++) {
+            var a = curve.points().get(i);
+            var b = curve.points().get(i + 1);
+            var middle = a.at().add(b.at()).divide(2);
+            var cost = PLANNER.cheapest(place.at(middle)).orElseThrow().costPerKg();
+            assertThat(cost).isEqualTo(a.costPerKg().add(b.costPerKg()).divide(2));
+            assertThat(PLANNER.cheapest(place.at(b.at())).orElseThrow().costPerKg())
+                    .isEqualTo(b.costPerKg());
+        }
+    }
+
+    private static void assertSlopesFall(Curve curve) {
+        for (int i = 1; i < curve.segments().size(); i++) {
+            var rise = curve.segments()
+                    .get(i)
+                    .slope()
+                    .subtract(curve.segments().get(i - 1).slope());
+            assertThat(rise.signum()).isNegative();
+        }
+    }
+
+    private static void assertSlopesRise(Curve curve) {
+        for (int i = 1; i < curve.segments().size(); i++) {
+            var rise = curve.segments()
+                    .get(i)
+                    .slope()
+                    .subtract(curve.segments().get(i - 1).slope());
+            assertThat(rise.signum()).isPositive();
+        }
+    }
+
+    private static Brief priced(Brief brief, String id, BigFraction price) {
+        var offers = brief.offers().stream()
+                .map(offer -> offer.ingredient().equals(id) ? offer.withPrice(price) : offer)
+                .toList();
+        return brief.offering(offers);
+    }
+
+    private static Brief moved(Brief brief, Bound bound, BigFraction number) {
+        var limit = Objects.requireNonNull(bound.min());
+        return brief.replacing(bound, bound.withLimits(Quantity.of(number, limit.unit(), "moved"), null));
+    }
+}
