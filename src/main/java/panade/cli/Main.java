@@ -42,6 +42,7 @@ public final class Main {
         var solver = new OrToolsSolver();
         line.addSubcommand(new BlendCommand(out, err, solver));
         line.addSubcommand(new SwapCommand(out, err, solver));
+        line.addSubcommand(new QuotesCommand(out, err, solver));
         line.addSubcommand(new TraceCommand(out, err, solver));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);

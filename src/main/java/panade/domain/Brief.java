@@ -79,6 +79,16 @@ public record Brief(
                 bounds);
     }
 
+    /** The brief as far as some offers go: only what they are for may be used. */
+    public Brief offeringOnly(List<Offer> some) {
+        var rest = new LinkedHashSet<>(candidates);
+        rest.retainAll(some.stream().map(Offer::ingredient).toList());
+        return with(
+                rest,
+                some.stream().filter(offer -> rest.contains(offer.ingredient())).toList(),
+                bounds);
+    }
+
     /** The brief with other offers, whatever they are for. */
     public Brief offering(List<Offer> others) {
         return with(candidates, others, bounds);

@@ -1,5 +1,6 @@
 package panade.export;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -203,8 +204,12 @@ public final class JsonExport {
         if (value == null) {
             node.putNull(name);
         } else {
-            node.put(name, Decimal.significant(value, DIGITS));
+            node.put(name, number(value));
         }
+    }
+
+    static BigDecimal number(BigFraction value) {
+        return Decimal.significant(value, DIGITS);
     }
 
     /** The problems of documents, for {@code check --json}. */

@@ -15,6 +15,7 @@ import panade.explain.ConflictExplainer;
 import panade.explain.Explainer;
 import panade.explain.Room;
 import panade.explain.RoomReader;
+import panade.model.LinearModel;
 import panade.solver.Solver;
 
 /** Runs the line once: compile, solve, certify, measure again, explain. */
@@ -83,9 +84,13 @@ public final class Planner {
         return BlendReader.blend(brief, compiled, point);
     }
 
+    /** What can be proved of any model. */
+    public Verdict verdict(LinearModel model) {
+        return Certifier.certify(model, solver.solve(model, LIMIT), solver.name());
+    }
+
     private Verdict verdict(CompiledBrief compiled) {
-        var answer = solver.solve(compiled.model(), LIMIT);
-        return Certifier.certify(compiled.model(), answer, solver.name());
+        return verdict(compiled.model());
     }
 
     private static Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {

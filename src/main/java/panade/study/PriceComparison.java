@@ -1,0 +1,38 @@
+package panade.study;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Blend;
+import panade.plan.Outcome;
+
+/**
+ * One product under several price lists.
+ *
+ * @param lists the names of the lists
+ * @param best the outcome under each
+ * @param costOf money per kilogram of the best blend of list i (row) at the prices of list j; null when there is no
+ *     such blend or it cannot be made there
+ * @param regret the single blend whose worst excess over each list's least cost is least; empty when some list has no
+ *     blend, or no one blend can be made under all
+ * @param average the single blend that is cheapest on average; empty likewise
+ * @param pooled the outcome when every list may be bought from
+ */
+public record PriceComparison(
+        List<String> lists,
+        List<Outcome> best,
+        List<List<Optional<BigFraction>>> costOf,
+        @Nullable Single regret,
+        @Nullable Single average,
+        Outcome pooled) {
+
+    /**
+     * One blend for all lists.
+     *
+     * @param perKg what it was chosen for: its worst regret, or its average cost, per kilogram
+     * @param blend its lines; who sells is left open, because that differs from list to list
+     * @param costs its cost per kilogram under each list
+     */
+    public record Single(BigFraction perKg, Blend blend, List<BigFraction> costs) {}
+}
