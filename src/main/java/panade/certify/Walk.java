@@ -57,11 +57,9 @@ final class Walk {
     static boolean settles(Tableau tableau) {
         int line = limitingLine(tableau);
         while (line >= 0 && tableau.constant(line).signum() == 0) {
-            int place = new Walk(tableau).entering(line);
-            if (place < 0) {
+            if (!turns(tableau, line)) {
                 return false;
             }
-            tableau.pivot(line, place);
             line = limitingLine(tableau);
         }
         return true;
@@ -101,6 +99,15 @@ final class Walk {
         var right = tableau.constant(b).multiply(tableau.parameter(a).negate());
         int order = left.compareTo(right);
         return order < 0 || (order == 0 && tableau.basic(a) < tableau.basic(b));
+    }
+
+    /** Takes a limiting line out of the basis; false when nothing can come in for it. */
+    static boolean turns(Tableau tableau, int line) {
+        int place = new Walk(tableau).entering(line);
+        if (place >= 0) {
+            tableau.pivot(line, place);
+        }
+        return place >= 0;
     }
 
     private int entering(int line) {

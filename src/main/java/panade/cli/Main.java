@@ -2,11 +2,14 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import panade.solver.Solver;
 import panade.solver.ortools.OrToolsSolver;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
 /** The command line. */
 @Command(
@@ -24,6 +27,15 @@ import picocli.CommandLine.IExecutionExceptionHandler;
             "5:a fault of ours"
         })
 public final class Main {
+    @Option(
+            names = "--progress",
+            negatable = true,
+            defaultValue = "true",
+            fallbackValue = "true",
+            scope = ScopeType.INHERIT,
+            description = "Show how far a long run is, on a terminal; on unless --no-progress is given.")
+    private boolean progress = true;
+
     private Main() {}
 
     /** Runs the program on the process's own streams. */
@@ -38,9 +50,21 @@ public final class Main {
 
     /** Runs one command; prints results on {@code out} and messages on {@code err}; gives the exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        var line = new CommandLine(new Main());
-        var solver = new OrToolsSolver();
+        var main = new Main();
+        try (var solver = new WatchedSolver(new OrToolsSolver(), () -> main.progress && isTerminal())) {
+            return execute(main, solver, out, err, arguments);
+        }
+    }
+
+    @SuppressWarnings("SystemConsoleNull") // true of the Java that this is built for; a later one shows a bar too many
+    private static boolean isTerminal() {
+        return System.console() != null && !"dumb".equals(System.getenv("TERM"));
+    }
+
+    private static int execute(Main main, Solver solver, PrintWriter out, PrintWriter err, String... arguments) {
+        var line = new CommandLine(main);
         line.addSubcommand(new BlendCommand(out, err, solver));
+        line.addSubcommand(new ReachCommand(out, err, solver));
         line.addSubcommand(new SwapCommand(out, err, solver));
         line.addSubcommand(new QuotesCommand(out, err, solver));
         line.addSubcommand(new TraceCommand(out, err, solver));

@@ -108,6 +108,25 @@ public record Brief(
         return with(candidates, changed, bounds);
     }
 
+    /** The brief made in another quantity. */
+    public Brief making(Quantity otherBatch) {
+        return new Brief(
+                title,
+                file,
+                set,
+                composition,
+                currency,
+                otherBatch,
+                candidates,
+                offers,
+                bounds,
+                stages,
+                target,
+                practice,
+                exclusions,
+                remarks);
+    }
+
     /** Whether every value that the bounds need of the ingredients that may be used is known. */
     public boolean isKnown() {
         return uses().stream()

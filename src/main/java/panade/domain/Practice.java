@@ -1,6 +1,5 @@
 package panade.domain;
 
-import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +12,8 @@ import panade.quantity.Quantity;
  * @param rulesOrigin where they are written; null when there are none
  * @param cookingLoss fraction of each component that is lost in cooking
  * @param costBasis {@code raw} or {@code cooked}
- * @param shelfMargins margins on the selling price, as fractions, outermost first
+ * @param costs what it costs beside ingredients; null when not stated
+ * @param shelf what it sells for; null when not stated
  * @param weighing the scale's resolution; null when not stated
  * @param serving the weight of a serving; null when not stated
  */
@@ -22,6 +22,7 @@ public record Practice(
         @Nullable Origin rulesOrigin,
         Map<String, BigFraction> cookingLoss,
         String costBasis,
-        List<BigFraction> shelfMargins,
+        @Nullable Costs costs,
+        @Nullable Shelf shelf,
         @Nullable Quantity weighing,
         @Nullable Quantity serving) {}

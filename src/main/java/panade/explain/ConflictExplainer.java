@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.certify.Certifier;
+import panade.certify.Prover;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
@@ -23,7 +23,6 @@ import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
 import panade.quantity.Quantity;
-import panade.solver.SolverAnswer;
 
 /** Says which bounds cannot hold together, and finds cures; each cure told has been solved with. */
 public final class ConflictExplainer {
@@ -37,8 +36,10 @@ public final class ConflictExplainer {
 
     private final Brief brief;
     private final CompiledBrief compiled;
+    private final Prover prover;
 
-    private ConflictExplainer(Brief brief, CompiledBrief compiled) {
+    private ConflictExplainer(Brief brief, CompiledBrief compiled, Prover prover) {
+        this.prover = prover;
         this.brief = brief;
         this.compiled = compiled;
     }
@@ -47,9 +48,10 @@ public final class ConflictExplainer {
      * The conflict of a brief that has no blend.
      *
      * @param most how many irreducible sets to tell at most; {@link #FIRST} for the first one found
+     * @param prover proves the models that cures lead to
      */
-    public static Conflict explain(Brief brief, CompiledBrief compiled, Impossible proof, int most) {
-        return new ConflictExplainer(brief, compiled).conflict(proof, most);
+    public static Conflict explain(Brief brief, CompiledBrief compiled, Impossible proof, int most, Prover prover) {
+        return new ConflictExplainer(brief, compiled, prover).conflict(proof, most);
     }
 
     private Conflict conflict(Impossible proof, int most) {
@@ -102,8 +104,8 @@ public final class ConflictExplainer {
 
     private Optional<Cure> moving(int row) {
         var move = new NumberMove(brief, compiled, row);
-        var point = new Elastic(compiled.model()).leastGiving(Map.of(row, BigFraction.ONE));
-        return point.map(move::improved)
+        var point = new Elastic(compiled.model(), prover).leastGiving(Map.of(row, BigFraction.ONE));
+        return point.map(start -> move.improved(start, prover))
                 .flatMap(move::neededAt)
                 .flatMap(number -> cost(move.changed(brief, number)).map(cost -> cure(move, number, cost)));
     }
@@ -125,9 +127,9 @@ public final class ConflictExplainer {
                 : Optional.empty();
     }
 
-    private static Optional<BigFraction> cost(Brief changed) {
+    private Optional<BigFraction> cost(Brief changed) {
         var model = BriefCompiler.compile(changed).model();
-        var verdict = Certifier.certify(model, new SolverAnswer.Undecided("not asked"), Certifier.EXACT_ENGINE);
+        var verdict = prover.prove(model);
         return verdict instanceof Optimum optimum ? Optional.of(model.costAt(optimum.point())) : Optional.empty();
     }
 
@@ -142,7 +144,7 @@ public final class ConflictExplainer {
                 weights.put(row, weight(row));
             }
         }
-        return new Elastic(compiled.model())
+        return new Elastic(compiled.model(), prover)
                 .leastGiving(weights)
                 .map(this::combined)
                 .orElse(new Combined(List.of(), null));

@@ -8,13 +8,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import panade.certify.Certifier;
+import panade.certify.Prover;
 import panade.certify.Verdict;
 import panade.certify.Verdict.Impossible;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
 import panade.model.LinearModel;
-import panade.solver.SolverAnswer;
 
 /**
  * Finds irreducible sets of conflicting rows by a deletion filter over the rows that an exact contradiction uses
@@ -133,6 +132,6 @@ final class ConflictFinder {
     private Verdict verdict(List<Integer> rows) {
         var chosen = rows.stream().map(compiled.model().rows()::get).toList();
         var model = new LinearModel(compiled.model().columns(), chosen);
-        return Certifier.certify(model, new SolverAnswer.Undecided("not asked"), Certifier.EXACT_ENGINE);
+        return Prover.EXACT.prove(model);
     }
 }

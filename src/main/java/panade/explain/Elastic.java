@@ -6,19 +6,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.certify.Certifier;
+import panade.certify.Prover;
 import panade.certify.Verdict.Optimum;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
-import panade.solver.SolverAnswer;
 
 /** Lets rows give way at a price, and finds the point where they give way least. */
 final class Elastic {
     private final LinearModel model;
+    private final Prover prover;
 
-    Elastic(LinearModel model) {
+    Elastic(LinearModel model, Prover prover) {
+        this.prover = prover;
         this.model = model;
     }
 
@@ -66,7 +67,7 @@ final class Elastic {
     }
 
     private Optional<List<BigFraction>> point(LinearModel question) {
-        var verdict = Certifier.certify(question, new SolverAnswer.Undecided("not asked"), Certifier.EXACT_ENGINE);
+        var verdict = prover.prove(question);
         return verdict instanceof Optimum optimum
                 ? Optional.of(optimum.point().subList(0, model.columns().size()))
                 : Optional.empty();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.Prover;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
@@ -97,12 +98,12 @@ final class NumberMove {
      * The least move of a ratio's number, by Dinkelbach's method (Management Science 13, 1967) from a point that some
      * number allows; other numbers are already least there.
      */
-    List<BigFraction> improved(List<BigFraction> start) {
+    List<BigFraction> improved(List<BigFraction> start, Prover prover) {
         var lever = lever();
         if (lever.isEmpty() || easierSide() == RoundingMode.UNNECESSARY) {
             return start;
         }
-        var elastic = new Elastic(compiled.model());
+        var elastic = new Elastic(compiled.model(), prover);
         var point = start;
         var level = level(point);
         while (level.isPresent()) {

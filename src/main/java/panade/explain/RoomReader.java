@@ -39,6 +39,16 @@ public final class RoomReader {
         return new Room(slack, ingredients, properties, List.copyOf(reader.points));
     }
 
+    /** The room of the properties alone. */
+    public static List<PropertyRoom> properties(
+            Brief brief, CompiledBrief compiled, Optimum optimum, BigFraction slack) {
+        var reader = new RoomReader(brief, compiled, optimum, slack);
+        return brief.set().properties().values().stream()
+                .map(reader::property)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
     private IngredientRoom ingredient(String id) {
         var form = new HashMap<Integer, BigFraction>();
         for (int j = 0; j < compiled.columns().size(); j++) {

@@ -93,9 +93,9 @@ public final class Planner {
         return verdict(compiled.model());
     }
 
-    private static Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {
+    private Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {
         if (verdict instanceof Verdict.Impossible impossible) {
-            var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts);
+            var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts, this::verdict);
             return new Outcome.Conflicted(brief, conflict, impossible);
         }
         return new Outcome.Undecided(

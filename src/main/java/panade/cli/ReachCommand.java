@@ -1,0 +1,122 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import panade.document.Problem;
+import panade.domain.Brief;
+import panade.domain.Origin;
+import panade.export.ReachExport;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.render.TextRenderer;
+import panade.report.ReachReport;
+import panade.solver.Solver;
+import panade.study.Reaching;
+import panade.study.ShelfTarget;
+import panade.study.Target;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Finds out whether a price can be reached. */
+@Command(
+        name = "reach",
+        description = "Can I hit my price per pound, and if not, what must give, and by how little?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade reach constraints/dumpling-filling.json --target 1.20/lb"})
+final class ReachCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @Option(
+            names = "--property",
+            paramLabel = "NAME",
+            description =
+                    "Tell least and most of this when money is to spare; repeatable. All that bounds name unless given.")
+    private final List<String> properties = new ArrayList<>();
+
+    ReachCommand(PrintWriter out, PrintWriter err, Solver solver) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(solver);
+    }
+
+    @Override
+    public Integer call() {
+        return argument.with(options.overrides(), err, this::reach);
+    }
+
+    private int reach(Brief brief) {
+        var unknown = properties.stream()
+                .filter(name -> !brief.set().properties().containsKey(name))
+                .map(name -> Problem.unknown(
+                        new Origin("--property", 0, 0, ""),
+                        "No property is called \"" + name + "\"",
+                        name,
+                        brief.set().properties().keySet(),
+                        "Expected a tagname or a trait of the ingredient set."))
+                .toList();
+        if (!unknown.isEmpty()) {
+            return ProblemPrinter.print(unknown, err);
+        }
+        var best = planner.answer(brief);
+        return best instanceof Blended blended
+                ? print(study(blended))
+                : new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
+    }
+
+    private Target study(Blended best) {
+        var stated = best.brief().target();
+        if (stated != null) {
+            return Reaching.of(planner, best, stated.perKg(), null);
+        }
+        var shelf = best.brief().practice().shelf();
+        if (shelf == null) {
+            throw new ParameterException(
+                    Objects.requireNonNull(spec).commandLine(),
+                    "No target: say --target 3.90/lb, or put \"target\" or \"shelf\" into the brief.");
+        }
+        var worked = ShelfTarget.of(best.brief(), shelf);
+        return Reaching.of(planner, best, worked.perKg(), worked);
+    }
+
+    private int print(Target target) {
+        out.print(
+                argument.json()
+                        ? ReachExport.of(target)
+                        : TextRenderer.render(
+                                ReachReport.of(target, named(target.best().brief()))));
+        return ExitStatus.DONE;
+    }
+
+    private Set<String> named(Brief brief) {
+        var named = new TreeSet<>(properties);
+        if (named.isEmpty()) {
+            brief.bounds()
+                    .forEach(bound -> bound.of()
+                            .parts()
+                            .forEach(part -> named.addAll(part.properties().keySet())));
+        }
+        return named;
+    }
+}

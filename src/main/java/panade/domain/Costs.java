@@ -1,0 +1,36 @@
+package panade.domain;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.quantity.Unit;
+
+/**
+ * What a product costs beside its ingredients.
+ *
+ * @param minutes of paid labour for each batch, however large
+ * @param minutesPerLb of paid labour for each pound more
+ * @param perHour money for an hour of labour
+ * @param packagingPerKg money per kilogram sold
+ * @param overheadPerKg money per kilogram sold
+ * @param processLoss fraction of what is weighed in that never gets packed
+ */
+public record Costs(
+        BigFraction minutes,
+        BigFraction minutesPerLb,
+        BigFraction perHour,
+        BigFraction packagingPerKg,
+        BigFraction overheadPerKg,
+        BigFraction processLoss) {
+    private static final int MINUTES_AN_HOUR = 60;
+
+    /** Money for the labour that a batch takes however large it is. */
+    public BigFraction labourPerBatch() {
+        return minutes.multiply(perHour).divide(MINUTES_AN_HOUR);
+    }
+
+    /** Money for labour per kilogram of a batch of that many kilograms. */
+    public BigFraction labourPerKg(BigFraction batchKg) {
+        var pounds = batchKg.divide(Unit.POUND.factor());
+        var worked = minutes.add(minutesPerLb.multiply(pounds));
+        return worked.multiply(perHour).divide(MINUTES_AN_HOUR).divide(batchKg);
+    }
+}

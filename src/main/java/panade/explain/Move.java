@@ -1,0 +1,23 @@
+package panade.explain;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.quantity.Unit;
+
+/**
+ * How far one bound's number must move to bring the least cost down to a ceiling.
+ *
+ * @param path of the number
+ * @param name of the bound
+ * @param unit the numbers' unit
+ * @param from the number as it stands
+ * @param to the number that is enough; null when not even dropping the bound is
+ * @param costPerKg the least cost with that number, or with the bound dropped
+ */
+public record Move(
+        String path,
+        String name,
+        Unit unit,
+        BigFraction from,
+        @Nullable BigFraction to,
+        BigFraction costPerKg) {}
