@@ -51,21 +51,28 @@ public final class Certifier {
                 .toList();
     }
 
-    /** The stuck line reads: a slack is negative, and nothing that may grow lifts it. */
     private static Verdict impossible(LinearModel model, Tableau tableau, int line, String engine) {
+        boolean rises = tableau.constant(line).signum() > 0;
+        var multipliers = contradiction(model, tableau, line).stream()
+                .map(value -> rises ? value : value.negate())
+                .toList();
+        return Certificate.provesImpossible(model, multipliers)
+                ? new Verdict.Impossible(multipliers, engine)
+                : new Verdict.Unproven("the exact check that no blend exists failed");
+    }
+
+    /**
+     * The multipliers that a stuck line gives, up to their common sign. It reads: a slack is negative, and nothing that
+     * may grow lifts it.
+     */
+    static List<BigFraction> contradiction(LinearModel model, Tableau tableau, int line) {
         var raw = new ArrayList<>(tableau.multipliers(line));
         int basic = tableau.basic(line);
         if (basic >= model.columns().size()) {
             int row = basic - model.columns().size();
             raw.set(row, tableau.slackScale(row).negate());
         }
-        boolean rises = tableau.constant(line).signum() > 0;
-        var multipliers = signed(model, raw).stream()
-                .map(value -> rises ? value : value.negate())
-                .toList();
-        return Certificate.provesImpossible(model, multipliers)
-                ? new Verdict.Impossible(multipliers, engine)
-                : new Verdict.Unproven("the exact check that no blend exists failed");
+        return signed(model, raw);
     }
 
     /** Slacks of ceilings count downwards: their multipliers change sign. */

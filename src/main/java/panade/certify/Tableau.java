@@ -59,7 +59,7 @@ final class Tableau {
     private Tableau(Tableau other) {
         columnCount = other.columnCount;
         rowCount = other.rowCount;
-        locked = other.locked;
+        locked = other.locked.clone();
         scale = other.scale;
         costScale = other.costScale;
         basic = other.basic.clone();
@@ -125,9 +125,14 @@ final class Tableau {
         return nonbasic[j];
     }
 
-    /** Whether the variable is the slack of an equation. */
+    /** Whether the variable must be zero, such as the slack of an equation. */
     boolean locked(int variable) {
         return locked[variable];
+    }
+
+    /** Keeps a variable at zero from now on: where it is basic, it has to be driven out. */
+    void lock(int variable) {
+        locked[variable] = true;
     }
 
     BigInteger at(int i, int j) {

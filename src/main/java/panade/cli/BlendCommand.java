@@ -5,10 +5,13 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.plan.Engines;
+import panade.plan.Outcome;
+import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.solver.Solver;
+import panade.study.Ladder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,7 +29,7 @@ import picocli.CommandLine.Spec;
 final class BlendCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
-    private final Solver solver;
+    private final Engines engines;
 
     @Mixin
     private final BriefArgument argument = new BriefArgument();
@@ -50,17 +53,26 @@ final class BlendCommand implements Callable<Integer> {
                     "When there is no blend, look for up to this many sets of bounds in conflict; 1 unless given.")
     private int conflicts = 1;
 
-    BlendCommand(PrintWriter out, PrintWriter err, Solver solver) {
+    @Option(names = "--ladder", description = "Tell what each name less on the label costs.")
+    private boolean ladder;
+
+    BlendCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
-        this.solver = solver;
+        this.engines = engines;
     }
 
     @Override
     public Integer call() {
         var printer = new OutcomePrinter(out, err, argument.json());
-        var planner = new Planner(solver, slackShare(), conflictCount());
-        return argument.with(options.overrides(), err, brief -> printer.print(planner.plan(brief)));
+        var planner = new Planner(engines, slackShare(), conflictCount());
+        return argument.with(options.overrides(), err, brief -> print(printer, planner, planner.plan(brief)));
+    }
+
+    private int print(OutcomePrinter printer, Planner planner, Outcome outcome) {
+        return ladder && outcome instanceof Blended blended
+                ? printer.print(blended, Ladder.of(planner, blended))
+                : printer.print(outcome);
     }
 
     private int conflictCount() {

@@ -2,7 +2,8 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import panade.solver.Solver;
+import panade.plan.Engines;
+import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,7 +53,7 @@ public final class Main {
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         var main = new Main();
         try (var solver = new WatchedSolver(new OrToolsSolver(), () -> main.progress && isTerminal())) {
-            return execute(main, solver, out, err, arguments);
+            return execute(main, new Engines(solver, new OrToolsMixedSolver()), out, err, arguments);
         }
     }
 
@@ -61,13 +62,13 @@ public final class Main {
         return System.console() != null && !"dumb".equals(System.getenv("TERM"));
     }
 
-    private static int execute(Main main, Solver solver, PrintWriter out, PrintWriter err, String... arguments) {
+    private static int execute(Main main, Engines engines, PrintWriter out, PrintWriter err, String... arguments) {
         var line = new CommandLine(main);
-        line.addSubcommand(new BlendCommand(out, err, solver));
-        line.addSubcommand(new ReachCommand(out, err, solver));
-        line.addSubcommand(new SwapCommand(out, err, solver));
-        line.addSubcommand(new QuotesCommand(out, err, solver));
-        line.addSubcommand(new TraceCommand(out, err, solver));
+        line.addSubcommand(new BlendCommand(out, err, engines));
+        line.addSubcommand(new ReachCommand(out, err, engines));
+        line.addSubcommand(new SwapCommand(out, err, engines));
+        line.addSubcommand(new QuotesCommand(out, err, engines));
+        line.addSubcommand(new TraceCommand(out, err, engines));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -13,14 +13,6 @@ final class NotYet {
     /** Everything in the brief that would change the answer and is not computed; empty when there is nothing. */
     static List<Problem> in(Brief brief) {
         var problems = new ArrayList<Problem>();
-        var rules = brief.practice().rulesOrigin();
-        if (rules != null) {
-            problems.add(new Problem(
-                    rules,
-                    "rules about which ingredients are used cannot be computed in this version",
-                    List.of("Expected a brief without \"rules\" and \"maxIngredients\"; take them out to get the"
-                            + " cheapest blend without them.")));
-        }
         if (brief.practice().costBasis().equals("cooked")) {
             problems.add(cooked(new Origin(brief.file(), 1, 1, "/costBasis"), "a cost per cooked weight"));
         }

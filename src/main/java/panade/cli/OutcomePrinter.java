@@ -6,6 +6,8 @@ import panade.plan.Outcome;
 import panade.render.TextRenderer;
 import panade.report.BlendReport;
 import panade.report.ConflictReport;
+import panade.report.LadderTable;
+import panade.study.Ladder;
 
 /** Prints an outcome and gives the exit status that goes with it. */
 final class OutcomePrinter {
@@ -29,6 +31,14 @@ final class OutcomePrinter {
             return ExitStatus.NO_BLEND;
         }
         return undecided((Outcome.Undecided) outcome);
+    }
+
+    int print(Outcome.Blended blended, Ladder ladder) {
+        out.print(
+                json
+                        ? JsonExport.of(blended, ladder)
+                        : TextRenderer.render(LadderTable.under(BlendReport.of(blended), ladder)));
+        return ExitStatus.DONE;
     }
 
     private int undecided(Outcome.Undecided undecided) {

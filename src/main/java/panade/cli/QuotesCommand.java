@@ -15,11 +15,11 @@ import panade.document.Problem;
 import panade.document.Reading;
 import panade.domain.Brief;
 import panade.export.QuotesExport;
+import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
 import panade.report.QuotesReport;
-import panade.solver.Solver;
 import panade.study.Comparing;
 import panade.study.PriceComparison;
 import picocli.CommandLine.Command;
@@ -60,10 +60,10 @@ final class QuotesCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;
 
-    QuotesCommand(PrintWriter out, PrintWriter err, Solver solver) {
+    QuotesCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
-        this.planner = new Planner(solver);
+        this.planner = new Planner(engines);
     }
 
     @Override

@@ -12,11 +12,11 @@ import panade.document.Problem;
 import panade.domain.Brief;
 import panade.domain.Origin;
 import panade.export.ReachExport;
+import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
 import panade.report.ReachReport;
-import panade.solver.Solver;
 import panade.study.Reaching;
 import panade.study.ShelfTarget;
 import panade.study.Target;
@@ -55,10 +55,10 @@ final class ReachCommand implements Callable<Integer> {
                     "Tell least and most of this when money is to spare; repeatable. All that bounds name unless given.")
     private final List<String> properties = new ArrayList<>();
 
-    ReachCommand(PrintWriter out, PrintWriter err, Solver solver) {
+    ReachCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
-        this.planner = new Planner(solver);
+        this.planner = new Planner(engines);
     }
 
     @Override

@@ -10,11 +10,11 @@ import panade.document.Problem;
 import panade.domain.Brief;
 import panade.domain.Origin;
 import panade.export.SwapExport;
+import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
 import panade.report.SwapReport;
-import panade.solver.Solver;
 import panade.study.Substituting;
 import panade.study.Substitution;
 import picocli.CommandLine.Command;
@@ -46,10 +46,10 @@ final class SwapCommand implements Callable<Integer> {
             description = "The ingredient that is out, with its other lots; repeatable.")
     private List<String> missing = new ArrayList<>();
 
-    SwapCommand(PrintWriter out, PrintWriter err, Solver solver) {
+    SwapCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
-        this.planner = new Planner(solver);
+        this.planner = new Planner(engines);
     }
 
     @Override

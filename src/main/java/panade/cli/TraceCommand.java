@@ -12,12 +12,13 @@ import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Origin;
 import panade.export.TraceExport;
+import panade.plan.Engines;
+import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.quantity.UnitPrice;
 import panade.render.TextRenderer;
 import panade.report.TraceReport;
-import panade.solver.Solver;
 import panade.study.BoundTracing;
 import panade.study.BoundTracing.Side;
 import panade.study.Curve;
@@ -79,18 +80,25 @@ final class TraceCommand implements Callable<Integer> {
         private @Nullable String bound;
     }
 
-    TraceCommand(PrintWriter out, PrintWriter err, Solver solver) {
+    TraceCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
-        this.planner = new Planner(solver);
+        this.planner = new Planner(engines);
     }
 
     @Override
     public Integer call() {
-        return argument.with(options.overrides(), err, brief -> {
+        return argument.with(options.overrides(), err, asked -> {
+            var brief = settled(asked);
             var price = subject.price;
             return price != null ? tracePrice(brief, price) : traceBound(brief, Objects.requireNonNull(subject.bound));
         });
+    }
+
+    /** With rules, the choice that is best today is kept along the curve. */
+    private Brief settled(Brief brief) {
+        boolean ruled = !brief.practice().rules().isEmpty();
+        return ruled && planner.answer(brief) instanceof Blended blended ? blended.brief() : brief;
     }
 
     private int tracePrice(Brief brief, String id) {

@@ -27,13 +27,8 @@ final class PracticeReader {
     }
 
     Practice read(ObjectNode brief) {
-        var rules = value(brief, "rules");
-        var most = value(brief, "maxIngredients");
-        rules.ifPresent(node -> new RuleChecks(names).check(node));
-        most.ifPresent(node -> amounts.count(node, 1));
         return new Practice(
-                rules.isPresent() || most.isPresent(),
-                rules.or(() -> most).map(Node::origin).orElse(null),
+                new RuleReader(names).read(value(brief, "rules"), value(brief, "maxIngredients")),
                 value(brief, "cooking").map(this::cookingLoss).orElse(Map.of()),
                 value(brief, "costBasis").map(this::costBasis).orElse("raw"),
                 value(brief, "costs").flatMap(new CostReader(problems)::costs).orElse(null),

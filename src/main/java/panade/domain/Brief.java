@@ -108,15 +108,21 @@ public record Brief(
         return with(candidates, changed, bounds);
     }
 
-    /** The brief made in another quantity. */
-    public Brief making(Quantity otherBatch) {
+    /** The brief with other bounds. */
+    public Brief bounding(List<Bound> others) {
+        return with(candidates, offers, others);
+    }
+
+    /** The brief with one remark more. */
+    public Brief remarking(String remark) {
+        var more = joined(remarks, List.of(remark));
         return new Brief(
                 title,
                 file,
                 set,
                 composition,
                 currency,
-                otherBatch,
+                batch,
                 candidates,
                 offers,
                 bounds,
@@ -124,7 +130,17 @@ public record Brief(
                 target,
                 practice,
                 exclusions,
-                remarks);
+                more);
+    }
+
+    /** The brief with other rules. */
+    public Brief ruling(List<Rule> rules) {
+        return with(candidates, offers, bounds, batch, practice.withRules(rules));
+    }
+
+    /** The brief made in another quantity. */
+    public Brief making(Quantity otherBatch) {
+        return with(candidates, offers, bounds, otherBatch, practice);
     }
 
     /** Whether every value that the bounds need of the ingredients that may be used is known. */
@@ -136,19 +152,28 @@ public record Brief(
     }
 
     private Brief with(Set<String> others, List<Offer> otherOffers, List<Bound> otherBounds) {
+        return with(others, otherOffers, otherBounds, batch, practice);
+    }
+
+    private Brief with(
+            Set<String> others,
+            List<Offer> otherOffers,
+            List<Bound> otherBounds,
+            Quantity otherBatch,
+            Practice otherPractice) {
         return new Brief(
                 title,
                 file,
                 set,
                 composition,
                 currency,
-                batch,
+                otherBatch,
                 others,
                 otherOffers,
                 otherBounds,
                 stages,
                 target,
-                practice,
+                otherPractice,
                 exclusions,
                 remarks);
     }

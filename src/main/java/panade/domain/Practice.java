@@ -1,5 +1,6 @@
 package panade.domain;
 
+import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -8,8 +9,8 @@ import panade.quantity.Quantity;
 /**
  * What a brief says beyond the blend itself, checked when it is read and used by the commands that need it.
  *
- * @param hasRules whether the brief states rules or a ceiling on the number of ingredients
- * @param rulesOrigin where they are written; null when there are none
+ * @param rules about which ingredients are used, the ceiling on their number last; they make the model a mixed-integer
+ *     one
  * @param cookingLoss fraction of each component that is lost in cooking
  * @param costBasis {@code raw} or {@code cooked}
  * @param costs what it costs beside ingredients; null when not stated
@@ -18,11 +19,19 @@ import panade.quantity.Quantity;
  * @param serving the weight of a serving; null when not stated
  */
 public record Practice(
-        boolean hasRules,
-        @Nullable Origin rulesOrigin,
+        List<Rule> rules,
         Map<String, BigFraction> cookingLoss,
         String costBasis,
         @Nullable Costs costs,
         @Nullable Shelf shelf,
         @Nullable Quantity weighing,
-        @Nullable Quantity serving) {}
+        @Nullable Quantity serving) {
+    public Practice {
+        rules = List.copyOf(rules);
+    }
+
+    /** The same with other rules. */
+    public Practice withRules(List<Rule> others) {
+        return new Practice(others, cookingLoss, costBasis, costs, shelf, weighing, serving);
+    }
+}

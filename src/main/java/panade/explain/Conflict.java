@@ -50,6 +50,9 @@ public record Conflict(
         /** A number moves, in the bound's own unit. */
         record Moves(BigFraction from, BigFraction to, Unit unit) implements Change {}
 
+        /** A rule is given up. */
+        record Drops() implements Change {}
+
         /** Something left out is allowed. */
         record Allows() implements Change {}
     }

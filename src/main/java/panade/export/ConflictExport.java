@@ -49,6 +49,9 @@ final class ConflictExport {
             JsonExport.put(node, "from", moves.from());
             JsonExport.put(node, "to", moves.to());
             node.put("unit", moves.unit().symbol());
+        } else if (cure.change() instanceof Change.Drops) {
+            node.put("from", "kept");
+            node.put("to", "dropped");
         } else {
             node.put("from", "left out");
             node.put("to", "allowed");
@@ -58,8 +61,6 @@ final class ConflictExport {
     }
 
     private static ObjectNode certificate(Conflicted outcome) {
-        return NODES.objectNode()
-                .put("contradiction", "exact")
-                .put("engine", outcome.proof().engine());
+        return NODES.objectNode().put("contradiction", "exact").put("engine", outcome.engine());
     }
 }

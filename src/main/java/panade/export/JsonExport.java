@@ -10,12 +10,14 @@ import panade.domain.Blend;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
 import panade.explain.Explanation.Touch;
+import panade.plan.Choice;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Outcome.Undecided;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
+import panade.study.Ladder;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -35,6 +37,19 @@ public final class JsonExport {
     /** The result of {@code blend} when there is one. */
     public static String of(Blended outcome) {
         return print(node(outcome));
+    }
+
+    /** The result of {@code blend} with the cost at each number of names. */
+    public static String of(Blended outcome, Ladder ladder) {
+        var result = node(outcome);
+        var rungs = NODES.arrayNode();
+        ladder.rungs().forEach(rung -> {
+            var node = NODES.objectNode().put("names", rung.names());
+            put(node, "costPerKg", rung.costPerKg().orElse(null));
+            rungs.add(node);
+        });
+        result.set("ladder", rungs);
+        return print(result);
     }
 
     /** Any outcome as part of a larger result. */
@@ -60,7 +75,12 @@ public final class JsonExport {
         result.set("room", NearbyExport.room(outcome.room()));
         result.set("propertyRoom", NearbyExport.propertyRoom(outcome.room()));
         result.set("alternatives", NearbyExport.alternatives(outcome));
-        result.set("certificate", certificate(outcome.proof().engine()));
+        var certificate = certificate(outcome.proof().engine());
+        var choice = outcome.choice();
+        if (choice != null) {
+            certificate.set("choice", choice(choice));
+        }
+        result.set("certificate", certificate);
         return result;
     }
 
@@ -80,6 +100,14 @@ public final class JsonExport {
                 .put("dual", "exact")
                 .put("gap", 0)
                 .put("engine", engine);
+    }
+
+    private static ObjectNode choice(Choice choice) {
+        var node = NODES.objectNode().put("engine", choice.engine()).put("proved", choice.closed());
+        put(node, "boundPerKg", choice.bound());
+        node.put("looked", choice.looked());
+        put(node, "searchBoundPerKg", choice.claim());
+        return node;
     }
 
     private static ObjectNode cost(Blended outcome) {

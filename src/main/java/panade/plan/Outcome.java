@@ -1,6 +1,7 @@
 package panade.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -13,10 +14,15 @@ public sealed interface Outcome {
     /**
      * A certified least-cost blend with its reasons.
      *
+     * @param asked the brief as it was asked
+     * @param brief the brief whose linear model was proved: the same, or one with the choice made that rules leave
+     * @param choice how good that choice is; null when there are no rules
      * @param alternatives clearly different blends that keep every bound within the room's cost
      */
     record Blended(
+            Brief asked,
             Brief brief,
+            @Nullable Choice choice,
             Blend blend,
             Explanation explanation,
             Room room,
@@ -24,8 +30,12 @@ public sealed interface Outcome {
             Verdict.Optimum proof)
             implements Outcome {}
 
-    /** Proof that no blend meets the brief. */
-    record Conflicted(Brief brief, Conflict conflict, Verdict.Impossible proof) implements Outcome {}
+    /**
+     * Proof that no blend meets the brief.
+     *
+     * @param engine what found the contradiction
+     */
+    record Conflicted(Brief brief, Conflict conflict, String engine) implements Outcome {}
 
     /** No answer that could be proved. */
     record Undecided(Brief brief, String reason) implements Outcome {}

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.audit.Audit;
 import panade.certify.Certifier;
 import panade.certify.Verdict;
@@ -15,7 +16,9 @@ import panade.explain.ConflictExplainer;
 import panade.explain.Explainer;
 import panade.explain.Room;
 import panade.explain.RoomReader;
+import panade.explain.RuleConflicts;
 import panade.model.LinearModel;
+import panade.model.MixedModel;
 import panade.solver.Solver;
 
 /** Runs the line once: compile, solve, certify, measure again, explain. */
@@ -25,58 +28,99 @@ public final class Planner {
     /** How much dearer a blend may be to count as nearby, unless somebody says otherwise: one per cent. */
     public static final BigFraction USUAL_SLACK = BigFraction.of(1, 100);
 
-    private final Solver solver;
+    private final Engines engines;
     private final BigFraction slack;
     private final int conflicts;
 
-    /** A planner that asks one solver. */
+    /** A planner that asks one solver, for linear models only. */
     public Planner(Solver solver) {
-        this(solver, USUAL_SLACK, 1);
+        this(Engines.linear(solver));
+    }
+
+    /** A planner with the usual slack that tells one conflict. */
+    public Planner(Engines engines) {
+        this(engines, USUAL_SLACK, 1);
     }
 
     /**
-     * A planner that asks one solver.
+     * A planner that asks some solvers.
      *
      * @param slack how much dearer a blend may be to count as nearby, as a fraction of the least cost
      * @param conflicts how many irreducible conflicts to look for at most when there is no blend
      */
-    public Planner(Solver solver, BigFraction slack, int conflicts) {
-        this.solver = solver;
+    public Planner(Engines engines, BigFraction slack, int conflicts) {
+        this.engines = engines;
         this.slack = slack;
         this.conflicts = conflicts;
     }
 
     /** The outcome of a brief, with the room around the blend or all that was asked for about conflicts. */
     public Outcome plan(Brief brief) {
-        var compiled = BriefCompiler.compile(brief);
-        var verdict = verdict(compiled);
-        if (verdict instanceof Verdict.Optimum optimum) {
-            var room = RoomReader.room(brief, compiled, optimum, slack);
-            return blended(brief, compiled, optimum, room);
-        }
-        return without(brief, compiled, verdict, conflicts);
+        return outcome(brief, true, conflicts);
     }
 
     /** The outcome of a brief as quickly as it can be had: no room, and the first conflict found. */
     public Outcome answer(Brief brief) {
+        return outcome(brief, false, ConflictExplainer.FIRST);
+    }
+
+    private Outcome outcome(Brief brief, boolean roomy, int most) {
         var compiled = BriefCompiler.compile(brief);
         var verdict = verdict(compiled);
-        return verdict instanceof Verdict.Optimum optimum
-                ? blended(brief, compiled, optimum, Room.UNMEASURED)
-                : without(brief, compiled, verdict, ConflictExplainer.FIRST);
+        if (!(verdict instanceof Verdict.Optimum optimum)) {
+            return without(brief, compiled, verdict, most);
+        }
+        if (brief.practice().rules().isEmpty()) {
+            return blended(new Settled(brief, brief, null, compiled, optimum), roomy);
+        }
+        var chosen = chooser().choose(brief);
+        return chosen.isPresent()
+                ? blended(settled(brief, chosen.get()), roomy)
+                : new Outcome.Conflicted(brief, RuleConflicts.explain(brief, chooser()), Certifier.EXACT_ENGINE);
+    }
+
+    /** A brief without rules of its own, and the proof of its least cost. */
+    private record Settled(
+            Brief asked, Brief brief, @Nullable Choice choice, CompiledBrief compiled, Verdict.Optimum optimum) {}
+
+    private Settled settled(Brief asked, Chooser.Chosen chosen) {
+        var compiled = BriefCompiler.compile(chosen.brief());
+        if (verdict(compiled) instanceof Verdict.Optimum optimum) {
+            return new Settled(asked, chosen.brief(), chosen.choice(), compiled, optimum);
+        }
+        throw new ArithmeticException("the choice of ingredients could not be proved");
+    }
+
+    private Chooser chooser() {
+        return new Chooser(this::verdict, engines.mixed());
     }
 
     /** The cheapest blend alone; empty when there is none. */
     public Optional<Blend> cheapest(Brief brief) {
         var compiled = BriefCompiler.compile(brief);
         var verdict = verdict(compiled);
-        if (verdict instanceof Verdict.Optimum optimum) {
-            return Optional.of(BlendReader.blend(brief, compiled, optimum.point()));
-        }
         if (verdict instanceof Verdict.Impossible) {
             return Optional.empty();
         }
-        throw new ArithmeticException("a least cost could not be proved");
+        if (!(verdict instanceof Verdict.Optimum optimum)) {
+            throw new ArithmeticException("a least cost could not be proved");
+        }
+        return brief.practice().rules().isEmpty()
+                ? Optional.of(BlendReader.blend(brief, compiled, optimum.point()))
+                : chooser().choose(brief).flatMap(chosen -> cheapest(chosen.brief()));
+    }
+
+    /**
+     * The cost of a blend as cheap as the search for whole numbers could find, without the proof that no choice is
+     * cheaper; empty when it found none.
+     */
+    public Optional<BigFraction> cheapestFound(Brief brief) {
+        return chooser().cheapestFound(brief);
+    }
+
+    /** The cheapest point of a model with switches, proved as far as patience goes; empty when there is none. */
+    public Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
+        return chooser().cheapestPoint(model);
     }
 
     /** The blend that a point of a brief's model stands for. */
@@ -86,7 +130,8 @@ public final class Planner {
 
     /** What can be proved of any model. */
     public Verdict verdict(LinearModel model) {
-        return Certifier.certify(model, solver.solve(model, LIMIT), solver.name());
+        return Certifier.certify(
+                model, engines.linear().solve(model, LIMIT), engines.linear().name());
     }
 
     private Verdict verdict(CompiledBrief compiled) {
@@ -96,22 +141,32 @@ public final class Planner {
     private Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {
         if (verdict instanceof Verdict.Impossible impossible) {
             var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts, this::verdict);
-            return new Outcome.Conflicted(brief, conflict, impossible);
+            return new Outcome.Conflicted(brief, conflict, impossible.engine());
         }
         return new Outcome.Undecided(
                 brief, verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end");
     }
 
-    private static Outcome blended(Brief brief, CompiledBrief compiled, Verdict.Optimum optimum, Room room) {
-        var blend = BlendReader.blend(brief, compiled, optimum.point());
+    private Outcome blended(Settled settled, boolean roomy) {
+        var brief = settled.brief();
+        var optimum = settled.optimum();
+        var blend = BlendReader.blend(brief, settled.compiled(), optimum.point());
         var broken = new Audit(brief, blend).broken();
         if (!broken.isEmpty()) {
             return new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
         }
-        var explanation = Explainer.explain(brief, compiled, blend, optimum);
+        var room = roomy ? RoomReader.room(brief, settled.compiled(), optimum, slack) : Room.UNMEASURED;
         var nearby = room.points().stream()
-                .map(point -> BlendReader.blend(brief, compiled, point))
+                .map(point -> BlendReader.blend(brief, settled.compiled(), point))
                 .toList();
-        return new Outcome.Blended(brief, blend, explanation, room, Alternatives.choose(blend, nearby), optimum);
+        return new Outcome.Blended(
+                settled.asked(),
+                brief,
+                settled.choice(),
+                blend,
+                Explainer.explain(brief, settled.compiled(), blend, optimum),
+                room,
+                Alternatives.choose(blend, nearby),
+                optimum);
     }
 }

@@ -39,6 +39,10 @@ public final class BlendReport {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
         blocks.add(new Paragraph(proof()));
+        var choice = outcome.choice();
+        if (choice != null) {
+            blocks.add(new Paragraph(ChoiceWords.of(choice, blend.costPerKg())));
+        }
         blocks.add(new Heading("What goes in: " + brief.batch().text() + " batch, stage by stage"));
         blocks.add(new Table(lineColumns(), lineRows()));
         var binding = new BindingWords(money()).points(explanation.limits());

@@ -77,7 +77,8 @@ public final class ConflictReport {
                     Figures.exactly(moves.to(), moves.unit()),
                     cost(cure.costPerKg()));
         }
-        return List.of("allow " + cure.name(), "", "", cost(cure.costPerKg()));
+        var words = cure.change() instanceof Change.Drops ? "without the rule: " : "allow ";
+        return List.of(words + cure.name(), "", "", cost(cure.costPerKg()));
     }
 
     private String cost(@Nullable BigFraction perKg) {

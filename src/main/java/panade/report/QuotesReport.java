@@ -121,7 +121,7 @@ public final class QuotesReport {
             var names = new TreeSet<String>();
             first.blend().lines().stream()
                     .map(line -> line.use().ingredient())
-                    .filter(id -> !other.brief().candidates().contains(id))
+                    .filter(id -> !other.asked().candidates().contains(id))
                     .forEach(id -> names.add(name(id)));
             return names.isEmpty() ? "" : "no " + String.join(", ", names);
         }

@@ -6,11 +6,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
+import panade.compile.Extent;
+import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Offer;
@@ -18,6 +20,7 @@ import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
+import panade.model.MixedModel;
 import panade.plan.Planner;
 import panade.study.PriceComparison.Single;
 
@@ -31,6 +34,7 @@ final class SingleBlend {
     private final List<Pricing> pricings;
     private final Brief common;
     private final CompiledBrief compiled;
+    private final Set<Integer> switches;
     private final List<Column> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
     /** Cost of each list by column. */
@@ -42,8 +46,10 @@ final class SingleBlend {
         this.pricings = briefs.stream().map(Pricing::new).toList();
         this.common = common(briefs);
         this.compiled = BriefCompiler.compile(common);
-        columns.addAll(compiled.model().columns());
-        rows.addAll(compiled.model().rows());
+        var choice = RuleCompiler.compile(common, compiled, Extent.ANY).model();
+        columns.addAll(choice.relaxed().columns());
+        rows.addAll(choice.relaxed().rows());
+        switches = choice.whole();
         for (int list = 0; list < briefs.size(); list++) {
             costs.add(costOf(list));
         }
@@ -140,12 +146,15 @@ final class SingleBlend {
     }
 
     private @Nullable Single single(LinearModel model) {
-        if (!(planner.verdict(model) instanceof Optimum optimum)) {
-            return null;
-        }
-        var point = optimum.point().subList(0, compiled.columns().size());
-        var blend = Planner.blendAt(common, compiled, point);
-        return new Single(model.costAt(optimum.point()), blend, costsOf(blend));
+        return planner.cheapestPoint(new MixedModel(model, switches))
+                .map(point -> single(model, point))
+                .orElse(null);
+    }
+
+    private Single single(LinearModel model, List<BigFraction> point) {
+        var blend = Planner.blendAt(
+                common, compiled, point.subList(0, compiled.columns().size()));
+        return new Single(model.costAt(point), blend, costsOf(blend));
     }
 
     private List<BigFraction> costsOf(Blend blend) {

@@ -30,7 +30,7 @@ public final class Substituting {
 
     private Substituting(Planner planner, Blended before, Set<String> out) {
         this.planner = planner;
-        this.brief = before.brief();
+        this.brief = before.asked();
         this.before = before;
         this.out = out;
     }
@@ -43,7 +43,7 @@ public final class Substituting {
      */
     public static Substitution of(Planner planner, Blended before, Set<String> out) {
         var study = new Substituting(planner, before, out);
-        var rest = before.brief().without(out);
+        var rest = before.asked().without(out);
         var after = planner.answer(rest);
         // worth the time to look for a short conflict, because it is the whole answer
         var told = after instanceof Conflicted ? planner.plan(rest) : after;

@@ -18,6 +18,7 @@ import panade.domain.Brief;
 import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
+import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
@@ -27,7 +28,7 @@ import panade.solver.ortools.OrToolsSolver;
 /** Briefs squeezed until most have no blend: what is said of them is tried out on the briefs themselves. */
 class ConflictsTest {
     private static final Planner ONE = new Planner(new OrToolsSolver());
-    private static final Planner SEVERAL = new Planner(new OrToolsSolver(), Planner.USUAL_SLACK, 5);
+    private static final Planner SEVERAL = new Planner(Engines.linear(new OrToolsSolver()), Planner.USUAL_SLACK, 5);
 
     @Provide
     Arbitrary<RawProblem> problems() {

@@ -1,41 +1,21 @@
 package panade.solver.ortools;
 
-import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPSolverParameters.IntegerParam;
-import com.google.ortools.linearsolver.MPVariable;
 import java.time.Duration;
+import java.util.Set;
 import panade.model.LinearModel;
-import panade.model.LinearModel.Row;
-import panade.model.LinearModel.Sense;
 import panade.solver.SolverAnswer;
 
-/**
- * Owns one model in native memory from its making to its deletion. Native objects get no names: a name given twice can
- * end the process.
- */
+/** Owns one model in native memory from its making to its deletion, and asks GLOP for its basis. */
 final class Glop {
-    private static final Duration SHORTEST = Duration.ofMillis(1);
-    private static final Duration LONGEST = Duration.ofDays(1);
-
     private final MPSolver solver;
-    private final MPVariable[] columns;
-    private final MPConstraint[] rows;
+    private final NativeModel copy;
 
     private Glop(MPSolver solver, LinearModel model) {
         this.solver = solver;
-        this.columns = new MPVariable[model.columns().size()];
-        this.rows = new MPConstraint[model.rows().size()];
-        for (int j = 0; j < columns.length; j++) {
-            columns[j] = solver.makeNumVar(0, MPSolver.infinity(), "");
-            solver.objective()
-                    .setCoefficient(columns[j], model.columns().get(j).cost().doubleValue());
-        }
-        solver.objective().setMinimization();
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = constraint(model.rows().get(i));
-        }
+        this.copy = new NativeModel(solver, model, Set.of());
     }
 
     /** The only place that makes and deletes a native solver; nothing native outlives this call. */
@@ -45,7 +25,7 @@ final class Glop {
             return new SolverAnswer.Undecided("GLOP is not in the native libraries");
         }
         try {
-            solver.setTimeLimit(milliseconds(limit));
+            solver.setTimeLimit(NativeModel.milliseconds(limit));
             return new Glop(solver, model).answer(model);
         } catch (IllegalArgumentException e) {
             // The Java wrapper throws on a status number it does not know.
@@ -53,23 +33,6 @@ final class Glop {
         } finally {
             solver.delete();
         }
-    }
-
-    /** Never zero or less, which GLOP takes for no limit at all. */
-    private static long milliseconds(Duration limit) {
-        if (limit.compareTo(SHORTEST) < 0) {
-            return SHORTEST.toMillis();
-        }
-        return limit.compareTo(LONGEST) > 0 ? LONGEST.toMillis() : limit.toMillis();
-    }
-
-    private MPConstraint constraint(Row row) {
-        double right = row.right().doubleValue();
-        double lower = row.sense() == Sense.AT_MOST ? -MPSolver.infinity() : right;
-        double upper = row.sense() == Sense.AT_LEAST ? MPSolver.infinity() : right;
-        var constraint = solver.makeConstraint(lower, upper, "");
-        row.coefficients().forEach((j, value) -> constraint.setCoefficient(columns[j], value.doubleValue()));
-        return constraint;
     }
 
     /**
@@ -92,7 +55,7 @@ final class Glop {
 
     private SolverAnswer answer(MPSolver.ResultStatus status, LinearModel model) {
         return switch (status) {
-            case OPTIMAL -> new SolverAnswer.Optimal(Bases.read(columns, rows, model));
+            case OPTIMAL -> new SolverAnswer.Optimal(Bases.read(copy.columns(), copy.rows(), model));
             case INFEASIBLE -> new SolverAnswer.Infeasible();
             case UNBOUNDED -> new SolverAnswer.Unbounded();
             default -> new SolverAnswer.Undecided("GLOP ended with " + status);

@@ -1,0 +1,129 @@
+package panade.certify;
+
+import java.math.BigInteger;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.Verdict.Optimum;
+import panade.model.LinearModel;
+import panade.model.MixedModel;
+
+/**
+ * Proves what no setting of switches can beat, by branch and bound (Land and Doig, Econometrica 28, 1960) in which
+ * every branch is closed by an exact verdict: its own least cost is no lower than the best known, or it is impossible.
+ */
+public final class Branching {
+    private final MixedModel model;
+    private final Prover prover;
+    private final int patience;
+    private final PriorityQueue<Branch> open = new PriorityQueue<>(
+            Comparator.comparing(Branch::cost, (a, b) -> a.subtract(b).signum()));
+    private @Nullable List<BigFraction> best;
+    private @Nullable BigFraction least;
+    private int looked;
+
+    private Branching(MixedModel model, Prover prover, int patience) {
+        this.model = model;
+        this.prover = prover;
+        this.patience = patience;
+    }
+
+    /**
+     * What was proved.
+     *
+     * @param bound no point with whole numbers costs less; null when none exists
+     * @param best the cheapest point known; empty when none is
+     * @param looked how many branches were looked at
+     */
+    public record Proof(@Nullable BigFraction bound, Optional<List<BigFraction>> best, int looked) {
+        /** Whether the cheapest point known is the cheapest there is, or it is proved that there is none. */
+        public boolean isClosed(LinearModel model) {
+            return bound == null
+                    || best.map(point -> model.costAt(point).equals(bound)).orElse(false);
+        }
+    }
+
+    /**
+     * Branches until nothing is open or patience ends.
+     *
+     * @param known a point that meets the model with whole numbers; null when none is known
+     * @param patience how many branches to look at at most
+     */
+    public static Proof prove(MixedModel model, @Nullable List<BigFraction> known, Prover prover, int patience) {
+        var branching = new Branching(model, prover, patience);
+        if (known != null) {
+            branching.improve(known);
+        }
+        return branching.run();
+    }
+
+    private void improve(List<BigFraction> point) {
+        best = point;
+        least = model.relaxed().costAt(point);
+    }
+
+    private Proof run() {
+        var verdict = prover.prove(model.relaxed());
+        if (verdict instanceof Verdict.Impossible) {
+            return new Proof(null, Optional.empty(), 1);
+        }
+        if (!(verdict instanceof Optimum optimum)) {
+            throw new ArithmeticException("a branch could not be decided");
+        }
+        weigh(Branch.root(model, optimum.tableau()));
+        while (!open.isEmpty() && looked < patience) {
+            split(open.remove());
+        }
+        var bound = open.isEmpty() ? least : lower(open.peek().cost());
+        return new Proof(bound, Optional.ofNullable(best), looked);
+    }
+
+    private BigFraction lower(BigFraction bound) {
+        return least == null || bound.subtract(least).signum() < 0 ? bound : least;
+    }
+
+    private void weigh(Branch branch) {
+        looked++;
+        if (!branch.isPossible()
+                || (least != null && branch.cost().subtract(least).signum() >= 0)) {
+            return;
+        }
+        if (broken(branch.point()) < 0) {
+            improve(branch.point());
+            open.removeIf(other -> other.cost().subtract(branch.cost()).signum() >= 0);
+        } else {
+            open.add(branch);
+        }
+    }
+
+    private void split(Branch branch) {
+        int column = broken(branch.point());
+        weigh(branch.with(column, BigInteger.ONE));
+        weigh(branch.with(column, BigInteger.ZERO));
+    }
+
+    /** The column furthest from a whole number, lowest among equals; -1 when all are whole. */
+    private int broken(List<BigFraction> point) {
+        int found = -1;
+        var furthest = BigFraction.ZERO;
+        for (int column : model.whole().stream().sorted().toList()) {
+            var distance = distance(point.get(column));
+            if (distance.subtract(furthest).signum() > 0) {
+                furthest = distance;
+                found = column;
+            }
+        }
+        return found;
+    }
+
+    private static BigFraction distance(BigFraction value) {
+        var part = BigFraction.of(
+                value.getNumerator().mod(value.getDenominator().abs()),
+                value.getDenominator().abs());
+        var rest = BigFraction.ONE.subtract(part);
+        return part.subtract(rest).signum() < 0 ? part : rest;
+    }
+}

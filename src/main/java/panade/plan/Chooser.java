@@ -1,0 +1,147 @@
+package panade.plan;
+
+import java.math.BigInteger;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.Branching;
+import panade.certify.Prover;
+import panade.certify.Verdict.Impossible;
+import panade.certify.Verdict.Optimum;
+import panade.compile.BriefCompiler;
+import panade.compile.CompiledChoice;
+import panade.compile.Extent;
+import panade.compile.RuleCompiler;
+import panade.domain.Brief;
+import panade.explain.Choosing;
+import panade.model.LinearModel;
+import panade.model.LinearModel.Column;
+import panade.model.MixedModel;
+import panade.quantity.Decimal;
+import panade.solver.MixedAnswer;
+import panade.solver.MixedAnswer.Found;
+import panade.solver.MixedAnswer.Infeasible;
+import panade.solver.MixedSolver;
+
+/** Chooses ingredients where rules leave a choice: a search proposes, exact branching proves. */
+final class Chooser implements Choosing {
+    private static final Duration LIMIT = Duration.ofSeconds(60);
+    /** How many sets of choices are looked at for the proof; what is open then is told. */
+    private static final int PATIENCE = 400;
+
+    /** The same where the search finds nothing, so that this can be proved as well. */
+    private static final int LONG_PATIENCE = 4000;
+
+    private static final String SETTLED =
+            "The rules leave a choice of ingredients: all of this is with the choice that is cheapest today.";
+
+    private final Prover prover;
+    private final MixedSolver search;
+
+    Chooser(Prover prover, MixedSolver search) {
+        this.prover = prover;
+        this.search = search;
+    }
+
+    /**
+     * A choice made.
+     *
+     * @param brief with what is left out left out, floors for what is used, and no rules
+     * @param choice how good it is
+     */
+    record Chosen(Brief brief, Choice choice) {}
+
+    /** The best choice; empty when it is proved that there is none. */
+    Optional<Chosen> choose(Brief brief) {
+        var compiled = BriefCompiler.compile(brief);
+        var choice = RuleCompiler.compile(brief, compiled, new ProvedExtent(compiled, prover));
+        var model = choice.model();
+        var answer = search.solve(model, LIMIT);
+        var proof = proof(model, answer);
+        var bound = proof.bound();
+        if (proof.best().isEmpty() || bound == null) {
+            return none(proof, bound);
+        }
+        var point = proof.best().get();
+        var claim = answer instanceof Found found ? Decimal.of(found.bound()) : null;
+        boolean closed = bound.equals(model.relaxed().costAt(point));
+        return Optional.of(new Chosen(
+                settled(brief, choice, model.rounded(point)),
+                new Choice(search.name(), bound, closed, proof.looked(), claim)));
+    }
+
+    /** The cheapest point of a model, after branching; empty when there is none. */
+    Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
+        return proof(model, search.solve(model, LIMIT)).best();
+    }
+
+    private Branching.Proof proof(MixedModel model, MixedAnswer answer) {
+        var known = answer instanceof Found found ? held(model, found.values()) : null;
+        return Branching.prove(model, known, prover, known == null ? LONG_PATIENCE : PATIENCE);
+    }
+
+    private static Optional<Chosen> none(Branching.Proof proof, @Nullable BigFraction bound) {
+        if (bound != null) {
+            throw new ArithmeticException(
+                    "no blend was found in " + proof.looked() + " sets of choices, and not all were ruled out");
+        }
+        return Optional.empty();
+    }
+
+    private @Nullable List<BigFraction> held(MixedModel model, Map<Integer, BigInteger> values) {
+        return prover.prove(model.holding(values)) instanceof Optimum optimum ? optimum.point() : null;
+    }
+
+    private static Brief settled(Brief brief, CompiledChoice choice, Map<Integer, BigInteger> values) {
+        var bounds = new ArrayList<>(brief.bounds());
+        bounds.addAll(choice.floors(values));
+        return brief.without(choice.leftOut(values))
+                .bounding(bounds)
+                .ruling(List.of())
+                .remarking(SETTLED);
+    }
+
+    @Override
+    public Optional<BigFraction> cheapestFound(Brief brief) {
+        var compiled = BriefCompiler.compile(brief);
+        if (prover.prove(compiled.model()) instanceof Impossible) {
+            return Optional.empty();
+        }
+        var model = RuleCompiler.compile(brief, compiled, Extent.ANY).model();
+        return point(model).map(point -> model.relaxed().costAt(point));
+    }
+
+    @Override
+    public boolean isPossible(Brief brief) {
+        var compiled = BriefCompiler.compile(brief);
+        if (prover.prove(compiled.model()) instanceof Impossible) {
+            return false;
+        }
+        var model = free(RuleCompiler.compile(brief, compiled, Extent.ANY).model());
+        return point(model).isPresent();
+    }
+
+    /** The model when nothing costs anything, so that the first point found will do. */
+    private static MixedModel free(MixedModel model) {
+        var columns = model.relaxed().columns().stream()
+                .map(column -> new Column(column.name(), BigFraction.ZERO))
+                .toList();
+        return new MixedModel(new LinearModel(columns, model.relaxed().rows()), model.whole());
+    }
+
+    @Override
+    public Optional<List<BigFraction>> point(MixedModel model) {
+        var answer = search.solve(model, LIMIT);
+        if (answer instanceof Infeasible) {
+            return Optional.empty();
+        }
+        var known = answer instanceof Found found ? held(model, found.values()) : null;
+        return known != null
+                ? Optional.of(known)
+                : Branching.prove(model, null, prover, LONG_PATIENCE).best();
+    }
+}
