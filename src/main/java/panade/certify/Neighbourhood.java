@@ -30,14 +30,43 @@ public final class Neighbourhood {
      * @param slack how much dearer a point may be, as a fraction of the least cost
      */
     public Neighbourhood(Verdict.Optimum optimum, BigFraction slack) {
-        var least = optimum.model().costAt(optimum.point());
+        this(
+                optimum,
+                new Row(
+                        "cost",
+                        costs(optimum),
+                        Sense.AT_MOST,
+                        ceiling(optimum.model().costAt(optimum.point()), slack)));
+    }
+
+    /**
+     * The neighbourhood of an optimum that costs nothing, where a form is allowed to cost something more.
+     *
+     * @param form by column, what more is allowed for
+     * @param each how much for each unit of it
+     */
+    public Neighbourhood(Verdict.Optimum optimum, Map<Integer, BigFraction> form, BigFraction each) {
+        this(optimum, new Row("cost", less(costs(optimum), form, each), Sense.AT_MOST, BigFraction.ZERO));
+    }
+
+    private static Map<Integer, BigFraction> costs(Verdict.Optimum optimum) {
         var costs = new HashMap<Integer, BigFraction>();
         for (int j = 0; j < optimum.model().columns().size(); j++) {
             costs.put(j, optimum.model().columns().get(j).cost());
         }
+        return costs;
+    }
+
+    private static Map<Integer, BigFraction> less(
+            Map<Integer, BigFraction> costs, Map<Integer, BigFraction> form, BigFraction each) {
+        var less = new HashMap<>(costs);
+        form.forEach((j, amount) -> less.merge(j, amount.multiply(each).negate(), BigFraction::add));
+        return less;
+    }
+
+    private Neighbourhood(Verdict.Optimum optimum, Row cost) {
         var rows = new ArrayList<>(optimum.model().rows());
-        var most = ceiling(least, slack);
-        rows.add(new Row("cost", costs, Sense.AT_MOST, most));
+        rows.add(cost);
         this.model = new LinearModel(optimum.model().columns(), rows);
         this.tableau = new Tableau(model);
         tableau.bringIn(with(optimum.tableau().basis(), rows.size() - 1));

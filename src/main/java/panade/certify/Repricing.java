@@ -8,8 +8,8 @@ import panade.certify.ExactSimplex.Ending;
 final class Repricing {
     private Repricing() {}
 
-    /** The least cost under the costs given. */
-    static BigFraction leastCost(Verdict.Optimum optimum, List<BigFraction> costs) {
+    /** A point of least cost under the costs given. */
+    static List<BigFraction> leastPoint(Verdict.Optimum optimum, List<BigFraction> costs) {
         var tableau = optimum.tableau().copy();
         var scale = Integers.scaleOf(costs);
         tableau.setObjective(Integers.whole(costs, scale));
@@ -19,6 +19,6 @@ final class Repricing {
         if (!ended || !Certificate.provesOptimal(model, point, Certifier.multipliers(model, tableau, scale))) {
             throw new ArithmeticException("the least cost under other prices could not be proved");
         }
-        return model.costAt(point);
+        return point;
     }
 }

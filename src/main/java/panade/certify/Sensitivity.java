@@ -114,9 +114,9 @@ public final class Sensitivity {
      */
     public record Turn(BigFraction by, List<BigFraction> after) {}
 
-    /** The least cost under other costs of the same columns, proved like the first. */
-    public BigFraction leastCostAt(List<BigFraction> costs) {
-        return Repricing.leastCost(optimum, costs);
+    /** A point of least cost under other costs of the same columns, proved like the first. */
+    public List<BigFraction> leastPointAt(List<BigFraction> costs) {
+        return Repricing.leastPoint(optimum, costs);
     }
 
     /** The least or most of a linear form over all points that cost no more than the optimum. */

@@ -5,12 +5,18 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Brief;
 import panade.plan.Engines;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.quantity.Decimal;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
+import panade.quantity.UnitPrice;
+import panade.study.Asides;
+import panade.study.Asides.BreakEven;
+import panade.study.FullCost;
 import panade.study.Ladder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,6 +59,19 @@ final class BlendCommand implements Callable<Integer> {
                     "When there is no blend, look for up to this many sets of bounds in conflict; 1 unless given.")
     private int conflicts = 1;
 
+    @Option(
+            names = "--fixed",
+            paramLabel = "MONEY",
+            description = "Costs a month whatever is made: tells how much must be sold to pay them.")
+    private @Nullable String fixed;
+
+    @Option(
+            names = "--sells-at",
+            paramLabel = "PRICE",
+            description =
+                    "What you are paid; from the brief's shelf, all margins but the last taken off, unless given.")
+    private @Nullable String sellsAt;
+
     @Option(names = "--ladder", description = "Tell what each name less on the label costs.")
     private boolean ladder;
 
@@ -70,9 +89,30 @@ final class BlendCommand implements Callable<Integer> {
     }
 
     private int print(OutcomePrinter printer, Planner planner, Outcome outcome) {
-        return ladder && outcome instanceof Blended blended
-                ? printer.print(blended, Ladder.of(planner, blended))
+        return outcome instanceof Blended blended
+                ? printer.print(
+                        blended, new Asides(ladder ? Ladder.of(planner, blended) : null, breakEven(blended.brief())))
                 : printer.print(outcome);
+    }
+
+    private @Nullable BreakEven breakEven(Brief brief) {
+        if (fixed == null) {
+            return null;
+        }
+        var shelf = brief.practice().shelf();
+        if (sellsAt == null && shelf == null) {
+            throw wrong("--fixed needs what you are paid: say --sells-at 3.70/lb, or put \"shelf\" into the brief.");
+        }
+        var paid = sellsAt == null ? FullCost.paidPerKg(Objects.requireNonNull(shelf)) : price(sellsAt);
+        var money = Decimal.parse(fixed)
+                .filter(number -> number.signum() >= 0)
+                .orElseThrow(() -> wrong("--fixed " + fixed + ": expected money a month, such as 3500."));
+        return new BreakEven(money, paid);
+    }
+
+    private BigFraction price(String text) {
+        return UnitPrice.perKg(text)
+                .orElseThrow(() -> wrong("--sells-at " + text + ": expected a price per weight, such as 3.70/lb."));
     }
 
     private int conflictCount() {

@@ -30,8 +30,14 @@ final class BriefArgument {
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             return ProblemPrinter.print(rejected.problems(), err);
         }
-        var accepted = ((Reading.Accepted<Brief>) reading).value();
-        var notYet = NotYet.in(accepted);
-        return notYet.isEmpty() ? next.applyAsInt(accepted) : ProblemPrinter.print(notYet, err);
+        return next.applyAsInt(((Reading.Accepted<Brief>) reading).value());
+    }
+
+    /** The same for a command that cannot follow a cost per cooked weight. */
+    int withRawCost(Overrides overrides, PrintWriter err, ToIntFunction<Brief> next) {
+        return with(overrides, err, brief -> {
+            var notYet = NotYet.perCooked(brief);
+            return notYet.isEmpty() ? next.applyAsInt(brief) : ProblemPrinter.print(notYet, err);
+        });
     }
 }

@@ -1,29 +1,21 @@
 package panade.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import panade.document.Problem;
 import panade.domain.Brief;
 import panade.domain.Origin;
 
-/** Refuses what this version reads but cannot yet compute, rather than answer something else. */
+/** Refuses what a command cannot compute, rather than answer something else. */
 final class NotYet {
     private NotYet() {}
 
-    /** Everything in the brief that would change the answer and is not computed; empty when there is nothing. */
-    static List<Problem> in(Brief brief) {
-        var problems = new ArrayList<Problem>();
-        if (brief.practice().costBasis().equals("cooked")) {
-            problems.add(cooked(new Origin(brief.file(), 1, 1, "/costBasis"), "a cost per cooked weight"));
-        }
-        brief.bounds().stream()
-                .filter(bound -> bound.state().equals("cooked"))
-                .forEach(bound -> problems.add(cooked(bound.origin(), "a bound on the cooked state")));
-        return List.copyOf(problems);
-    }
-
-    private static Problem cooked(Origin origin, String what) {
-        return new Problem(
-                origin, what + " cannot be computed in this version", List.of("Expected \"raw\", or nothing."));
+    /** Whether cost is counted per cooked weight, as a problem for a command that only follows a raw cost. */
+    static List<Problem> perCooked(Brief brief) {
+        return brief.practice().perCooked()
+                ? List.of(new Problem(
+                        new Origin(brief.file(), 1, 1, "/costBasis"),
+                        "this command cannot follow a cost per cooked weight",
+                        List.of("Expected \"raw\", or nothing; \"blend\", \"swap\" and \"batch\" know both.")))
+                : List.of();
     }
 }

@@ -6,8 +6,7 @@ import panade.plan.Outcome;
 import panade.render.TextRenderer;
 import panade.report.BlendReport;
 import panade.report.ConflictReport;
-import panade.report.LadderTable;
-import panade.study.Ladder;
+import panade.study.Asides;
 
 /** Prints an outcome and gives the exit status that goes with it. */
 final class OutcomePrinter {
@@ -23,8 +22,7 @@ final class OutcomePrinter {
 
     int print(Outcome outcome) {
         if (outcome instanceof Outcome.Blended blended) {
-            out.print(json ? JsonExport.of(blended) : TextRenderer.render(BlendReport.of(blended)));
-            return ExitStatus.DONE;
+            return print(blended, Asides.NONE);
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
             out.print(json ? JsonExport.of(conflicted) : TextRenderer.render(ConflictReport.of(conflicted)));
@@ -33,11 +31,8 @@ final class OutcomePrinter {
         return undecided((Outcome.Undecided) outcome);
     }
 
-    int print(Outcome.Blended blended, Ladder ladder) {
-        out.print(
-                json
-                        ? JsonExport.of(blended, ladder)
-                        : TextRenderer.render(LadderTable.under(BlendReport.of(blended), ladder)));
+    int print(Outcome.Blended blended, Asides asides) {
+        out.print(json ? JsonExport.of(blended, asides) : TextRenderer.render(BlendReport.of(blended, asides)));
         return ExitStatus.DONE;
     }
 

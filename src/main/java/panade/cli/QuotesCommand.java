@@ -100,7 +100,7 @@ final class QuotesCommand implements Callable<Integer> {
             return List.of();
         }
         var accepted = ((Reading.Accepted<Brief>) reading).value();
-        problems.addAll(NotYet.in(accepted));
+        problems.addAll(NotYet.perCooked(accepted));
         return List.of(accepted);
     }
 

@@ -63,7 +63,7 @@ final class ReachCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return argument.with(options.overrides(), err, this::reach);
+        return argument.withRawCost(options.overrides(), err, this::reach);
     }
 
     private int reach(Brief brief) {

@@ -88,7 +88,7 @@ final class TraceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return argument.with(options.overrides(), err, asked -> {
+        return argument.withRawCost(options.overrides(), err, asked -> {
             var brief = settled(asked);
             var price = subject.price;
             return price != null ? tracePrice(brief, price) : traceBound(brief, Objects.requireNonNull(subject.bound));

@@ -39,18 +39,36 @@ public final class BriefCompiler {
 
     /** The model of a brief and the way back from it. */
     public static CompiledBrief compile(Brief brief) {
+        return compile(brief, BigFraction.ZERO);
+    }
+
+    /**
+     * The same with money given for each cooked kilogram, where cost is counted per cooked weight: no blend costs less
+     * than that per cooked kilogram if none costs less than nothing then (Dinkelbach, Management Science 13, 1967).
+     *
+     * @param rate money per cooked kilogram; zero for none
+     */
+    public static CompiledBrief compile(Brief brief, BigFraction rate) {
         var compiler = new BriefCompiler(brief);
         compiler.addBatch();
         brief.bounds().forEach(compiler::addBound);
         brief.offers().forEach(compiler::addAvailability);
         return new CompiledBrief(
-                new LinearModel(compiler.pricedColumns(), compiler.rows), compiler.columns, compiler.limits);
+                new LinearModel(compiler.pricedColumns(rate), compiler.rows), compiler.columns, compiler.limits);
     }
 
-    private List<Column> pricedColumns() {
+    private List<Column> pricedColumns(BigFraction rate) {
         return columns.stream()
-                .map(source -> new Column(columnName(source), costPerKg(brief, source)))
+                .map(source ->
+                        new Column(columnName(source), costPerKg(brief, source).subtract(given(source, rate))))
                 .toList();
+    }
+
+    private BigFraction given(Source source, BigFraction rate) {
+        var cooked = brief.practice().cookedWeight();
+        return rate.signum() == 0 || cooked == null
+                ? BigFraction.ZERO
+                : rate.multiply(cooked.perKg(source.use(), brief.composition()));
     }
 
     private static String columnName(Source source) {

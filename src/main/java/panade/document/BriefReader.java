@@ -61,6 +61,8 @@ final class BriefReader {
         var target = value("target").flatMap(amounts::price).orElse(null);
         var title = value("title").flatMap(node -> expect.text(node, "a text")).map(TextNode::text);
         var practice = new PracticeReader(names).read(root);
+        var states = new StateReader(names, practice.cookingLoss());
+        var bounds = drafts.stream().map(states::settled).toList();
         var assume = assumed(names);
         var brief = supply.set()
                 .map(set -> new Brief(
@@ -72,13 +74,14 @@ final class BriefReader {
                         batch == null ? SOME_BATCH : batch,
                         candidates,
                         usable(supply.offers(), candidates),
-                        allBounds(drafts, set, candidates),
+                        allBounds(bounds, set, candidates),
                         stages.stages(),
                         target,
                         practice,
                         new ExclusionReader(set, supply.offers(), candidates, allowed.reasons()).read(),
                         allowed.remarks()));
-        brief.filter(found -> supply.complete()).ifPresent(found -> checkValues(found, drafts));
+        brief.filter(found -> supply.complete())
+                .ifPresent(found -> checkValues(found, states.withCost(bounds, practice, root)));
         return brief.filter(found -> problems.none());
     }
 

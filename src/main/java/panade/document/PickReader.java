@@ -179,6 +179,11 @@ final class PickReader {
         return new Part(Map.of(), everything(names), stage);
     }
 
+    /** All that there is, by weight. */
+    static Part everywhere(Names names) {
+        return new Part(Map.of(), everything(names), null);
+    }
+
     private static Map<String, BigFraction> everything(Names names) {
         var all = new LinkedHashMap<String, BigFraction>();
         names.set().ifPresent(set -> set.ingredients().keySet().forEach(id -> all.put(id, BigFraction.ONE)));

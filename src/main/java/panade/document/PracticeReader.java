@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.document.Node.TextNode;
+import panade.domain.Cooking;
+import panade.domain.Measure;
 import panade.domain.Practice;
 
 /** Reads what a brief says beyond the blend: rules, cooking, costs, shelf, scale and serving. */
@@ -27,10 +30,14 @@ final class PracticeReader {
     }
 
     Practice read(ObjectNode brief) {
+        var loss = value(brief, "cooking").map(this::cookingLoss).orElse(Map.of());
+        boolean perCooked =
+                value(brief, "costBasis").map(this::costBasis).orElse("raw").equals("cooked");
         return new Practice(
                 new RuleReader(names).read(value(brief, "rules"), value(brief, "maxIngredients")),
-                value(brief, "cooking").map(this::cookingLoss).orElse(Map.of()),
-                value(brief, "costBasis").map(this::costBasis).orElse("raw"),
+                loss,
+                perCooked,
+                loss.isEmpty() && !perCooked ? null : cookedWeight(loss),
                 value(brief, "costs").flatMap(new CostReader(problems)::costs).orElse(null),
                 value(brief, "shelf").flatMap(new CostReader(problems)::shelf).orElse(null),
                 value(brief, "weighing")
@@ -39,6 +46,12 @@ final class PracticeReader {
                 value(brief, "serving")
                         .flatMap(node -> amounts.weight(node, "113 g"))
                         .orElse(null));
+    }
+
+    private @Nullable Measure cookedWeight(Map<String, BigFraction> loss) {
+        return names.set()
+                .map(set -> new Cooking(loss, set).cooked(SelectorReader.massOfAll(names)))
+                .orElse(null);
     }
 
     private static Optional<Node> value(ObjectNode object, String name) {

@@ -122,6 +122,11 @@ final class SelectorReader {
         return stage == null ? narrowed : WithinReader.toStage(narrowed, stage);
     }
 
+    /** The mass of everything. */
+    static Measure massOfAll(Names names) {
+        return new Measure("batch", Unit.PERCENT, List.of(PickReader.everywhere(names)));
+    }
+
     /** The whole mass of a stage. */
     static Measure massOf(String stage, Names names) {
         return new Measure(stage, Unit.PERCENT, List.of(PickReader.stagePart(stage, names)));

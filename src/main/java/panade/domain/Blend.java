@@ -7,8 +7,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A blend: what goes in, where, from whom.
  *
  * @param lines stage by stage, heaviest first; shares sum to one
+ * @param weight kilograms that its cost is counted for, per kilogram of batch: what it weighs cooked where the brief
+ *     asks for a cost per cooked weight, else one
  */
-public record Blend(List<Line> lines) {
+public record Blend(List<Line> lines, BigFraction weight) {
     /**
      * One line of a blend.
      *
@@ -19,8 +21,13 @@ public record Blend(List<Line> lines) {
      */
     public record Line(Use use, Offer offer, BigFraction share, BigFraction costPerKg) {}
 
-    /** Money per kilogram of batch. */
+    /** Money per kilogram, cooked where the brief asks for that. */
     public BigFraction costPerKg() {
+        return rawCostPerKg().divide(weight);
+    }
+
+    /** Money per kilogram of batch. */
+    public BigFraction rawCostPerKg() {
         return lines.stream().map(Line::costPerKg).reduce(BigFraction.ZERO, BigFraction::add);
     }
 

@@ -12,7 +12,8 @@ import panade.quantity.Quantity;
  * @param rules about which ingredients are used, the ceiling on their number last; they make the model a mixed-integer
  *     one
  * @param cookingLoss fraction of each component that is lost in cooking
- * @param costBasis {@code raw} or {@code cooked}
+ * @param perCooked whether cost is counted per cooked weight
+ * @param cookedWeight what the batch weighs after cooking; null when nothing is said of cooking
  * @param costs what it costs beside ingredients; null when not stated
  * @param shelf what it sells for; null when not stated
  * @param weighing the scale's resolution; null when not stated
@@ -21,7 +22,8 @@ import panade.quantity.Quantity;
 public record Practice(
         List<Rule> rules,
         Map<String, BigFraction> cookingLoss,
-        String costBasis,
+        boolean perCooked,
+        @Nullable Measure cookedWeight,
         @Nullable Costs costs,
         @Nullable Shelf shelf,
         @Nullable Quantity weighing,
@@ -32,6 +34,6 @@ public record Practice(
 
     /** The same with other rules. */
     public Practice withRules(List<Rule> others) {
-        return new Practice(others, cookingLoss, costBasis, costs, shelf, weighing, serving);
+        return new Practice(others, cookingLoss, perCooked, cookedWeight, costs, shelf, weighing, serving);
     }
 }

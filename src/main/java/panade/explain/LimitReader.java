@@ -30,8 +30,10 @@ final class LimitReader {
     private final Audit audit;
     private final Sensitivity sensitivity;
     private final boolean unique;
+    private final Optional<PerCooked> perCooked;
 
     LimitReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, boolean unique) {
+        this.perCooked = PerCooked.of(brief, compiled, blend);
         this.brief = brief;
         this.compiled = compiled;
         this.audit = new Audit(brief, blend);
@@ -136,6 +138,10 @@ final class LimitReader {
 
     private @Nullable BigFraction end(
             int row, BigFraction number, BigFraction perUnit, Optional<Rate> rate, Optional<Bound> ratio) {
+        if (perCooked.isPresent()) {
+            // the cost taken off each cooked kilogram moves along, so that a reach would not be exact
+            return null;
+        }
         return ratio.isPresent() ? ratioEnd(ratio.get(), row, number, perUnit, rate) : end(number, rate, perUnit);
     }
 
@@ -148,8 +154,19 @@ final class LimitReader {
     }
 
     private BigFraction perNumber(Rate rate, BigFraction perUnit, Optional<Bound> ratio) {
-        var perLevel = rate.rate().multiply(perUnit);
+        var perLevel = rate.rate().multiply(perUnit).divide(weight(rate));
         return ratio.map(bound -> perLevel.multiply(lever(bound, rate))).orElse(perLevel);
+    }
+
+    /**
+     * The weight that a gain or loss is shared by; among blends that cost the same, the one that serves the move best.
+     */
+    private BigFraction weight(Rate rate) {
+        return perCooked
+                .map(cooked -> unique
+                        ? cooked.weight()
+                        : sensitivity.extreme(cooked.form(), rate.rate().signum() > 0))
+                .orElse(BigFraction.ONE);
     }
 
     /**

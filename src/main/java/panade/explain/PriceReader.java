@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Sensitivity;
@@ -28,8 +29,10 @@ final class PriceReader {
     private final CompiledBrief compiled;
     private final Blend blend;
     private final Sensitivity sensitivity;
+    private final Optional<PerCooked> perCooked;
 
     PriceReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity) {
+        this.perCooked = PerCooked.of(brief, compiled, blend);
         this.brief = brief;
         this.compiled = compiled;
         this.blend = blend;
@@ -47,8 +50,9 @@ final class PriceReader {
 
     private Used used(Offer offer) {
         var price = offer.pricePerKg();
-        var down = sensitivity.movingPrice(weights(offer), -1).map(Turn::by).map(price::subtract);
-        var up = sensitivity.movingPrice(weights(offer), 1).map(Turn::by).map(price::add);
+        var moving = shared(weights(offer));
+        var down = sensitivity.movingPrice(moving, -1).map(Turn::by).map(price::subtract);
+        var up = sensitivity.movingPrice(moving, 1).map(Turn::by).map(price::add);
         return new Used(
                 offer.ingredient(),
                 offer.supplier(),
@@ -82,10 +86,71 @@ final class PriceReader {
     private Entry entry(Offer offer, Turn turn) {
         var at = offer.pricePerKg().subtract(turn.by());
         var cost = blend.costPerKg();
-        var saving = cost.subtract(sensitivity.leastCostAt(costsWith(offer, lowered(at))));
+        var saving = cost.subtract(leastCostAt(costsWith(offer, lowered(at))));
         boolean worthwhile = saving.subtract(CENT_PER_LB).signum() >= 0
                 || saving.subtract(cost.multiply(HALF_A_PER_CENT)).signum() >= 0;
         return new Entry(at, shareOf(offer.ingredient(), turn.after()), saving, worthwhile);
+    }
+
+    /** The least cost at other prices; per cooked weight it is found as the first was, cost by cost. */
+    private BigFraction leastCostAt(List<BigFraction> costs) {
+        if (perCooked.isEmpty()) {
+            return total(costs, sensitivity.leastPointAt(costs));
+        }
+        var cooked = perCooked.get();
+        var rate = cooked.cost();
+        while (true) {
+            var point = sensitivity.leastPointAt(lessPerCooked(costs, rate));
+            var found = total(costs, point).divide(cooked.weightAt(point));
+            if (found.equals(rate)) {
+                return found;
+            }
+            rate = found;
+        }
+    }
+
+    private List<BigFraction> lessPerCooked(List<BigFraction> costs, BigFraction rate) {
+        var form = perCooked.orElseThrow().form();
+        var less = new ArrayList<BigFraction>();
+        for (int j = 0; j < costs.size(); j++) {
+            less.add(costs.get(j).subtract(rate.multiply(form.getOrDefault(j, BigFraction.ZERO))));
+        }
+        return less;
+    }
+
+    private static BigFraction total(List<BigFraction> costs, List<BigFraction> point) {
+        var total = BigFraction.ZERO;
+        for (int j = 0; j < costs.size(); j++) {
+            total = total.add(costs.get(j).multiply(point.get(j)));
+        }
+        return total;
+    }
+
+    /** Per cooked weight, a price that moves also moves the cost that is taken off each cooked kilogram. */
+    private Map<Integer, BigFraction> shared(Map<Integer, BigFraction> weights) {
+        if (perCooked.isEmpty()) {
+            return weights;
+        }
+        var cooked = perCooked.get();
+        var bought = BigFraction.ZERO;
+        for (var line : blend.lines()) {
+            boolean counts = weights.entrySet().stream()
+                    .anyMatch(each -> isLine(compiled.columns().get(each.getKey()), line));
+            bought = counts
+                    ? bought.add(line.share()
+                            .divide(brief.set()
+                                    .ingredient(line.use().ingredient())
+                                    .usable()))
+                    : bought;
+        }
+        var each = bought.divide(cooked.weight());
+        var all = new HashMap<>(weights);
+        cooked.form().forEach((j, weight) -> all.merge(j, weight.multiply(each).negate(), BigFraction::add));
+        return all;
+    }
+
+    private static boolean isLine(CompiledBrief.Source source, Blend.Line line) {
+        return source.use().equals(line.use()) && source.offer().equals(line.offer());
     }
 
     private static BigFraction lowered(BigFraction price) {

@@ -9,6 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Neighbourhood;
 import panade.certify.Verdict.Optimum;
 import panade.compile.CompiledBrief;
+import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Property;
 import panade.explain.Room.IngredientRoom;
@@ -21,15 +22,18 @@ public final class RoomReader {
     private final Neighbourhood neighbourhood;
     private final List<List<BigFraction>> points = new ArrayList<>();
 
-    private RoomReader(Brief brief, CompiledBrief compiled, Optimum optimum, BigFraction slack) {
+    private RoomReader(Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, BigFraction slack) {
         this.brief = brief;
         this.compiled = compiled;
-        this.neighbourhood = new Neighbourhood(optimum, slack);
+        this.neighbourhood = PerCooked.of(brief, compiled, blend)
+                .map(cooked ->
+                        new Neighbourhood(optimum, cooked.form(), cooked.cost().multiply(slack)))
+                .orElseGet(() -> new Neighbourhood(optimum, slack));
     }
 
     /** The room within a cost slack, which is a fraction of the least cost. */
-    public static Room room(Brief brief, CompiledBrief compiled, Optimum optimum, BigFraction slack) {
-        var reader = new RoomReader(brief, compiled, optimum, slack);
+    public static Room room(Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, BigFraction slack) {
+        var reader = new RoomReader(brief, compiled, blend, optimum, slack);
         var ingredients =
                 brief.candidates().stream().sorted().map(reader::ingredient).toList();
         var properties = brief.set().properties().values().stream()
@@ -41,8 +45,8 @@ public final class RoomReader {
 
     /** The room of the properties alone. */
     public static List<PropertyRoom> properties(
-            Brief brief, CompiledBrief compiled, Optimum optimum, BigFraction slack) {
-        var reader = new RoomReader(brief, compiled, optimum, slack);
+            Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, BigFraction slack) {
+        var reader = new RoomReader(brief, compiled, blend, optimum, slack);
         return brief.set().properties().values().stream()
                 .map(reader::property)
                 .flatMap(Optional::stream)

@@ -17,7 +17,8 @@ import panade.plan.Outcome.Conflicted;
 import panade.plan.Outcome.Undecided;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
-import panade.study.Ladder;
+import panade.study.Asides;
+import panade.study.FullCost;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -34,21 +35,17 @@ public final class JsonExport {
 
     private JsonExport() {}
 
-    /** The result of {@code blend} when there is one. */
-    public static String of(Blended outcome) {
-        return print(node(outcome));
-    }
-
-    /** The result of {@code blend} with the cost at each number of names. */
-    public static String of(Blended outcome, Ladder ladder) {
+    /** The result of {@code blend} when there is one, with what was asked for beside it. */
+    public static String of(Blended outcome, Asides asides) {
         var result = node(outcome);
-        var rungs = NODES.arrayNode();
-        ladder.rungs().forEach(rung -> {
-            var node = NODES.objectNode().put("names", rung.names());
-            put(node, "costPerKg", rung.costPerKg().orElse(null));
-            rungs.add(node);
-        });
-        result.set("ladder", rungs);
+        if (FullCost.isStated(outcome.brief())) {
+            var full = FullCost.of(outcome.brief(), outcome.blend());
+            result.set("fullCost", CostExport.of(full, asides.breakEven()));
+        }
+        var ladder = asides.ladder();
+        if (ladder != null) {
+            result.set("ladder", CostExport.of(ladder));
+        }
         return print(result);
     }
 
@@ -118,14 +115,18 @@ public final class JsonExport {
                 outcome.brief().currency().isEmpty() ? null : outcome.brief().currency());
         put(cost, "perKg", perKg);
         put(cost, "perLb", perKg.multiply(Unit.POUND.factor()));
-        put(cost, "batch", perKg.multiply(outcome.brief().batch().base()));
+        put(
+                cost,
+                "batch",
+                outcome.blend().rawCostPerKg().multiply(outcome.brief().batch().base()));
+        cost.put("basis", outcome.brief().practice().perCooked() ? "cooked" : "raw");
         cost.put("perKgExact", perKg.toString().replace(" ", ""));
         return cost;
     }
 
     private static ArrayNode blend(Blended outcome) {
         var lines = NODES.arrayNode();
-        var total = outcome.blend().costPerKg();
+        var total = outcome.blend().rawCostPerKg();
         for (var line : outcome.blend().lines()) {
             lines.add(line(outcome, line, total));
         }

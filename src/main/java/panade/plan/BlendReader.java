@@ -37,7 +37,19 @@ final class BlendReader {
         var lines = new ArrayList<Blend.Line>();
         compiled.columns().forEach(source -> reader.line(source, lines));
         lines.sort(reader.kitchenOrder());
-        return new Blend(List.copyOf(lines));
+        return new Blend(List.copyOf(lines), reader.weight());
+    }
+
+    private BigFraction weight() {
+        var cooked = brief.practice().cookedWeight();
+        if (!brief.practice().perCooked() || cooked == null) {
+            return BigFraction.ONE;
+        }
+        var weight = BigFraction.ZERO;
+        for (var each : used.entrySet()) {
+            weight = weight.add(each.getValue().multiply(cooked.perKg(each.getKey(), brief.composition())));
+        }
+        return weight;
     }
 
     private void line(Source source, List<Blend.Line> lines) {

@@ -39,10 +39,17 @@ final class Chooser implements Choosing {
     private static final String SETTLED =
             "The rules leave a choice of ingredients: all of this is with the choice that is cheapest today.";
 
+    private final BigFraction rate;
     private final Prover prover;
     private final MixedSolver search;
 
-    Chooser(Prover prover, MixedSolver search) {
+    /**
+     * A chooser.
+     *
+     * @param rate money given for each cooked kilogram; zero for none
+     */
+    Chooser(Prover prover, MixedSolver search, BigFraction rate) {
+        this.rate = rate;
         this.prover = prover;
         this.search = search;
     }
@@ -57,7 +64,7 @@ final class Chooser implements Choosing {
 
     /** The best choice; empty when it is proved that there is none. */
     Optional<Chosen> choose(Brief brief) {
-        var compiled = BriefCompiler.compile(brief);
+        var compiled = BriefCompiler.compile(brief, rate);
         var choice = RuleCompiler.compile(brief, compiled, new ProvedExtent(compiled, prover));
         var model = choice.model();
         var answer = search.solve(model, LIMIT);
@@ -107,7 +114,7 @@ final class Chooser implements Choosing {
 
     @Override
     public Optional<BigFraction> cheapestFound(Brief brief) {
-        var compiled = BriefCompiler.compile(brief);
+        var compiled = BriefCompiler.compile(brief, rate);
         if (prover.prove(compiled.model()) instanceof Impossible) {
             return Optional.empty();
         }
@@ -117,7 +124,7 @@ final class Chooser implements Choosing {
 
     @Override
     public boolean isPossible(Brief brief) {
-        var compiled = BriefCompiler.compile(brief);
+        var compiled = BriefCompiler.compile(brief, rate);
         if (prover.prove(compiled.model()) instanceof Impossible) {
             return false;
         }

@@ -70,44 +70,78 @@ public final class Planner {
         if (!(verdict instanceof Verdict.Optimum optimum)) {
             return without(brief, compiled, verdict, most);
         }
-        if (brief.practice().rules().isEmpty()) {
-            return blended(new Settled(brief, brief, null, compiled, optimum), roomy);
+        return settled(brief, optimum)
+                .map(settled -> blended(settled, roomy))
+                .orElseGet(() -> new Outcome.Conflicted(
+                        brief, RuleConflicts.explain(brief, chooser(BigFraction.ZERO)), Certifier.EXACT_ENGINE));
+    }
+
+    /**
+     * The proof of a brief's least cost; empty when its rules leave nothing. Where cost is counted per cooked weight,
+     * that cost is taken off each cooked kilogram, and taken anew from the blend found, until nothing is gained.
+     *
+     * @param plain the proved optimum of the brief without its rules, at raw cost
+     */
+    private Optional<Settled> settled(Brief brief, Verdict.Optimum plain) {
+        var rate = BigFraction.ZERO;
+        var settled = brief.practice().rules().isEmpty()
+                ? Optional.of(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
+                : settled(brief, rate);
+        while (settled.isPresent() && brief.practice().perCooked()) {
+            var found = settled.get().blend().costPerKg();
+            if (found.equals(rate)) {
+                return settled;
+            }
+            rate = found;
+            settled = settled(brief, rate);
         }
-        var chosen = chooser().choose(brief);
-        return chosen.isPresent()
-                ? blended(settled(brief, chosen.get()), roomy)
-                : new Outcome.Conflicted(brief, RuleConflicts.explain(brief, chooser()), Certifier.EXACT_ENGINE);
+        return settled;
+    }
+
+    private Optional<Settled> settled(Brief brief, BigFraction rate) {
+        if (brief.practice().rules().isEmpty()) {
+            return Optional.of(settled(brief, brief, null, rate));
+        }
+        return chooser(rate).choose(brief).map(chosen -> settled(brief, chosen.brief(), chosen.choice(), rate));
+    }
+
+    private Settled settled(Brief asked, Brief brief, @Nullable Choice choice, BigFraction rate) {
+        var compiled = BriefCompiler.compile(brief, rate);
+        if (verdict(compiled) instanceof Verdict.Optimum optimum) {
+            return settled(asked, brief, choice, compiled, optimum);
+        }
+        throw new ArithmeticException("a least cost could not be proved");
+    }
+
+    private static Settled settled(
+            Brief asked, Brief brief, @Nullable Choice choice, CompiledBrief compiled, Verdict.Optimum optimum) {
+        var blend = BlendReader.blend(brief, compiled, optimum.point());
+        return new Settled(asked, brief, choice, compiled, optimum, blend);
     }
 
     /** A brief without rules of its own, and the proof of its least cost. */
     private record Settled(
-            Brief asked, Brief brief, @Nullable Choice choice, CompiledBrief compiled, Verdict.Optimum optimum) {}
+            Brief asked,
+            Brief brief,
+            @Nullable Choice choice,
+            CompiledBrief compiled,
+            Verdict.Optimum optimum,
+            Blend blend) {}
 
-    private Settled settled(Brief asked, Chooser.Chosen chosen) {
-        var compiled = BriefCompiler.compile(chosen.brief());
-        if (verdict(compiled) instanceof Verdict.Optimum optimum) {
-            return new Settled(asked, chosen.brief(), chosen.choice(), compiled, optimum);
-        }
-        throw new ArithmeticException("the choice of ingredients could not be proved");
-    }
-
-    private Chooser chooser() {
-        return new Chooser(this::verdict, engines.mixed());
+    private Chooser chooser(BigFraction rate) {
+        return new Chooser(this::verdict, engines.mixed(), rate);
     }
 
     /** The cheapest blend alone; empty when there is none. */
     public Optional<Blend> cheapest(Brief brief) {
-        var compiled = BriefCompiler.compile(brief);
-        var verdict = verdict(compiled);
+        var verdict = verdict(BriefCompiler.compile(brief));
         if (verdict instanceof Verdict.Impossible) {
             return Optional.empty();
         }
         if (!(verdict instanceof Verdict.Optimum optimum)) {
             throw new ArithmeticException("a least cost could not be proved");
         }
-        return brief.practice().rules().isEmpty()
-                ? Optional.of(BlendReader.blend(brief, compiled, optimum.point()))
-                : chooser().choose(brief).flatMap(chosen -> cheapest(chosen.brief()));
+        return settled(brief, optimum).map(Settled::blend);
     }
 
     /**
@@ -115,12 +149,12 @@ public final class Planner {
      * cheaper; empty when it found none.
      */
     public Optional<BigFraction> cheapestFound(Brief brief) {
-        return chooser().cheapestFound(brief);
+        return chooser(BigFraction.ZERO).cheapestFound(brief);
     }
 
     /** The cheapest point of a model with switches, proved as far as patience goes; empty when there is none. */
     public Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
-        return chooser().cheapestPoint(model);
+        return chooser(BigFraction.ZERO).cheapestPoint(model);
     }
 
     /** The blend that a point of a brief's model stands for. */
@@ -150,12 +184,12 @@ public final class Planner {
     private Outcome blended(Settled settled, boolean roomy) {
         var brief = settled.brief();
         var optimum = settled.optimum();
-        var blend = BlendReader.blend(brief, settled.compiled(), optimum.point());
+        var blend = settled.blend();
         var broken = new Audit(brief, blend).broken();
         if (!broken.isEmpty()) {
             return new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
         }
-        var room = roomy ? RoomReader.room(brief, settled.compiled(), optimum, slack) : Room.UNMEASURED;
+        var room = roomy ? RoomReader.room(brief, settled.compiled(), blend, optimum, slack) : Room.UNMEASURED;
         var nearby = room.points().stream()
                 .map(point -> BlendReader.blend(brief, settled.compiled(), point))
                 .toList();

@@ -13,6 +13,8 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.study.Asides;
+import panade.study.FullCost;
 
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {
@@ -30,12 +32,12 @@ public final class BlendReport {
         this.batchKg = brief.batch().base();
     }
 
-    /** The report on a blend. */
-    public static ReportDocument of(Blended outcome) {
-        return new BlendReport(outcome).document();
+    /** The report on a blend, with what was asked for beside it. */
+    public static ReportDocument of(Blended outcome, Asides asides) {
+        return new BlendReport(outcome).document(asides);
     }
 
-    private ReportDocument document() {
+    private ReportDocument document(Asides asides) {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
         blocks.add(new Paragraph(proof()));
@@ -45,6 +47,9 @@ public final class BlendReport {
         }
         blocks.add(new Heading("What goes in: " + brief.batch().text() + " batch, stage by stage"));
         blocks.add(new Table(lineColumns(), lineRows()));
+        if (FullCost.isStated(brief)) {
+            blocks.addAll(FullCostTable.of(FullCost.of(brief, blend), brief, asides.breakEven()));
+        }
         var binding = new BindingWords(money()).points(explanation.limits());
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
@@ -52,6 +57,10 @@ public final class BlendReport {
         blocks.addAll(RoomTable.of(outcome));
         blocks.addAll(UnusedTable.of(brief, explanation.unused()));
         blocks.addAll(HoldingsTable.of(explanation.properties()));
+        var ladder = asides.ladder();
+        if (ladder != null) {
+            blocks.addAll(LadderTable.of(ladder));
+        }
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(brief, blend)));
         return new ReportDocument(brief.title(), blocks);
@@ -63,9 +72,11 @@ public final class BlendReport {
 
     private String verdict() {
         var perKg = blend.costPerKg();
-        var words = "Cheapest blend: " + spaced(Figures.money(Figures.perPound(perKg))) + "/lb, "
-                + spaced(Figures.money(perKg)) + "/kg; the " + brief.batch().text() + " batch costs "
-                + spaced(Figures.cash(perKg.multiply(batchKg))) + ". Ingredients only.";
+        boolean cooked = brief.practice().perCooked();
+        var words = "Cheapest blend: " + spaced(Figures.money(Figures.perPound(perKg)))
+                + (cooked ? " per cooked lb, " : "/lb, ") + spaced(Figures.money(perKg))
+                + (cooked ? " per cooked kg" : "/kg") + "; the " + brief.batch().text() + " batch costs "
+                + spaced(Figures.cash(blend.rawCostPerKg().multiply(batchKg))) + ". Ingredients only.";
         var target = brief.target();
         if (target == null) {
             return words;
@@ -114,7 +125,7 @@ public final class BlendReport {
     }
 
     private BigFraction costShare(Blend.Line line) {
-        var total = blend.costPerKg();
+        var total = blend.rawCostPerKg();
         return total.signum() == 0 ? BigFraction.ZERO : line.costPerKg().divide(total);
     }
 

@@ -1,6 +1,7 @@
 package panade.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
@@ -25,6 +26,13 @@ final class Figures {
         return percent.abs().compareTo(BigFraction.of(1, 10)) < 0
                 ? significant(percent, 2)
                 : Decimal.round(percent, 2).toPlainString();
+    }
+
+    /** The next whole number up. */
+    static String wholeUp(BigFraction value) {
+        return new BigDecimal(value.getNumerator())
+                .divide(new BigDecimal(value.getDenominator()), 0, RoundingMode.CEILING)
+                .toPlainString();
     }
 
     /** A number with that many significant digits, plainly written; whole numbers keep all theirs. */

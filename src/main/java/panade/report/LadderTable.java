@@ -1,6 +1,5 @@
 package panade.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.report.Block.Column;
@@ -10,17 +9,10 @@ import panade.report.Block.Table;
 import panade.study.Ladder;
 
 /** Words what each name less on the label costs. */
-public final class LadderTable {
+final class LadderTable {
     private LadderTable() {}
 
-    /** The report with the ladder before its cautions. */
-    public static ReportDocument under(ReportDocument report, Ladder ladder) {
-        var blocks = new ArrayList<>(report.blocks());
-        blocks.addAll(Math.max(0, blocks.size() - 2), of(ladder));
-        return new ReportDocument(report.title(), blocks);
-    }
-
-    private static List<Block> of(Ladder ladder) {
+    static List<Block> of(Ladder ladder) {
         var columns = List.of(
                 new Column("Names on the label, at most", false),
                 new Column("cost /lb", true),

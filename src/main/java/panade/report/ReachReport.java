@@ -12,6 +12,7 @@ import panade.explain.Room.PropertyRoom;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
+import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.study.ShelfTarget;
 import panade.study.Target;
@@ -55,6 +56,9 @@ public final class ReachReport {
             addPair(blocks);
             addBatch(blocks);
             addPrices(blocks);
+        }
+        if (!brief.remarks().isEmpty()) {
+            blocks.add(new Points(brief.remarks()));
         }
         return new ReportDocument(brief.title() + ": can it cost " + money(target.targetPerKg()) + "/lb?", blocks);
     }

@@ -53,6 +53,9 @@ public final class TraceReport {
                         new Column("Cost per unit, then", true)),
                 rows()));
         blocks.add(new Points(changes()));
+        if (!curve.brief().remarks().isEmpty()) {
+            blocks.add(new Points(curve.brief().remarks()));
+        }
         return new ReportDocument(curve.brief().title() + ": " + what(), blocks);
     }
 

@@ -58,7 +58,7 @@ public final class Reaching {
             return List.of();
         }
         var slack = target.divide(least).subtract(BigFraction.ONE);
-        return RoomReader.properties(brief, BriefCompiler.compile(brief), best.proof(), slack);
+        return RoomReader.properties(brief, BriefCompiler.compile(brief), best.blend(), best.proof(), slack);
     }
 
     private Target missed(@Nullable ShelfTarget shelf) {
