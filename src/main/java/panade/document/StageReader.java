@@ -21,7 +21,9 @@ final class StageReader {
     /** The stages in order, mix last, and their bounds. */
     record Stages(List<Stage> stages, List<BoundReader.Draft> bounds) {}
 
-    private static final String[] FIELDS = {"id", "title", "kinds", "ingredients", "share", "bounds", "method"};
+    private static final String[] FIELDS = {
+        "id", "title", "kinds", "ingredients", "share", "bounds", "method", "weighing"
+    };
     private static final String FORM = "a list of stages, such as [{\"id\": \"soak\", \"ingredients\": [\"water\"]}]";
 
     private final Names names;
@@ -70,7 +72,7 @@ final class StageReader {
         new Fields(object, problems, FIELDS);
         var id = id(object, stages);
         var title = text(object, "title").orElse(id);
-        stages.add(new Stage(id, title, ingredients(object), method(object)));
+        stages.add(new Stage(id, title, ingredients(object), method(object), weighing(object)));
         object.field("share")
                 .flatMap(field -> share(field.value(), id, path + "/share"))
                 .ifPresent(bounds::add);
@@ -96,6 +98,12 @@ final class StageReader {
         return object.field(name)
                 .flatMap(field -> expect.text(field.value(), "a text"))
                 .map(TextNode::text);
+    }
+
+    private @Nullable Quantity weighing(ObjectNode object) {
+        return object.field("weighing")
+                .flatMap(field -> new Amounts(expect).weight(field.value(), "0.1 g"))
+                .orElse(null);
     }
 
     private List<String> method(ObjectNode object) {
@@ -159,7 +167,8 @@ final class StageReader {
                 Stage.MIX,
                 mix.map(Stage::title).orElse(Stage.MIX),
                 inMix,
-                mix.map(Stage::method).orElse(List.of())));
+                mix.map(Stage::method).orElse(List.of()),
+                mix.map(Stage::weighing).orElse(null)));
         return stages;
     }
 }

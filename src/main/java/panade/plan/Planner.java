@@ -19,6 +19,7 @@ import panade.explain.RoomReader;
 import panade.explain.RuleConflicts;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
+import panade.solver.MixedAnswer;
 import panade.solver.Solver;
 
 /** Runs the line once: compile, solve, certify, measure again, explain. */
@@ -155,6 +156,11 @@ public final class Planner {
     /** The cheapest point of a model with switches, proved as far as patience goes; empty when there is none. */
     public Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
         return chooser(BigFraction.ZERO).cheapestPoint(model);
+    }
+
+    /** What the search for whole numbers says of a model, unproved. */
+    public MixedAnswer search(MixedModel model, Duration limit) {
+        return engines.mixed().solve(model, limit);
     }
 
     /** The blend that a point of a brief's model stands for. */

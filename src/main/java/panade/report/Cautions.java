@@ -21,6 +21,15 @@ final class Cautions {
         return cautions;
     }
 
+    /** The same for whoever stands at the bench. */
+    static List<String> atTheBench(Brief brief, Blend blend) {
+        return List.of(
+                allergens(brief, blend) + " Wash hands, bowls and scoops between products.",
+                "Keep cold: 41 F (5 C) or below. Use by ____________ (made + 6 days, the day of making counts as the"
+                        + " first of 7) or freeze (FDA Food Code 2022, 3-501.17).",
+                "Note lots and real weights as you go. Local codes and your own plan decide.");
+    }
+
     private static String allergens(Brief brief, Blend blend) {
         var contained = new TreeSet<String>();
         var unknown = new TreeSet<String>();

@@ -1,0 +1,108 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Brief;
+import panade.export.BatchExport;
+import panade.plan.Engines;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.render.TextRenderer;
+import panade.report.SheetReport;
+import panade.study.BatchSheet;
+import panade.study.Scales;
+import panade.study.Weighing;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Writes the bench sheet. */
+@Command(
+        name = "batch",
+        description = "What do I weigh, in which order, at this size, on my scale?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade batch constraints/dumpling-filling.json --batch 1lb --fine 0.1g"})
+final class BatchCommand implements Callable<Integer> {
+    private static final Quantity A_GRAM = Quantity.parse("1 g").orElseThrow();
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @Option(
+            names = "--weighing",
+            paramLabel = "STEP",
+            description = "What the scale can show, such as 1g or 0.25oz; the brief's unless given, or else 1 g.")
+    private @Nullable String weighing;
+
+    @Option(names = "--fine", paramLabel = "STEP", description = "What a finer scale for small weights can show.")
+    private @Nullable String fine;
+
+    @Option(
+            names = "--fine-below",
+            paramLabel = "AMOUNT",
+            description = "Weights under this go on the finer scale; 20 steps of the other unless given.")
+    private @Nullable String below;
+
+    BatchCommand(PrintWriter out, PrintWriter err, Engines engines) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(engines);
+    }
+
+    @Override
+    public Integer call() {
+        return argument.with(options.overrides(), err, this::weigh);
+    }
+
+    private int weigh(Brief brief) {
+        var scales = scales(brief);
+        var outcome = planner.answer(brief);
+        return outcome instanceof Blended blended
+                ? print(Weighing.of(planner, blended, scales))
+                : new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
+    }
+
+    private Scales scales(Brief brief) {
+        var own = Optional.ofNullable(brief.practice().weighing()).orElse(A_GRAM);
+        var step = weighing == null ? own : weight("--weighing", weighing);
+        var finer = fine == null ? null : weight("--fine", fine);
+        var limit = below == null
+                ? step.base().multiply(Scales.STEPS)
+                : weight("--fine-below", below).base();
+        return new Scales(step, finer, finer == null ? BigFraction.ZERO : limit);
+    }
+
+    private Quantity weight(String option, String text) {
+        return Quantity.parse(text)
+                .filter(weight -> weight.unit().dimension() == Dimension.MASS
+                        && weight.base().signum() > 0)
+                .orElseThrow(() -> new ParameterException(
+                        Objects.requireNonNull(spec).commandLine(),
+                        option + " " + text + ": expected a weight above zero, such as 0.1g."));
+    }
+
+    private int print(BatchSheet sheet) {
+        out.print(argument.json() ? BatchExport.of(sheet) : TextRenderer.render(SheetReport.of(sheet)));
+        return sheet.isMet() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+    }
+}

@@ -1,0 +1,61 @@
+package panade.export;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.study.BatchSheet;
+import panade.study.BatchSheet.Fail;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes what to weigh. */
+public final class BatchExport {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final int GRAMS = 1000;
+
+    private BatchExport() {}
+
+    /** The result of {@code batch}. */
+    public static String of(BatchSheet sheet) {
+        var result = NODES.objectNode();
+        var lines = NODES.arrayNode();
+        sheet.lines().forEach(line -> {
+            var node = NODES.objectNode();
+            node.put("stage", line.use().stage());
+            node.put("ingredient", line.use().ingredient());
+            grams(node, "grams", line.weight());
+            grams(node, "least", line.least());
+            grams(node, "most", line.most());
+            grams(node, "exact", line.exact());
+            node.put("step", line.step().text());
+            lines.add(node);
+        });
+        result.set("lines", lines);
+        grams(result, "total", sheet.total());
+        result.put("met", sheet.isMet());
+        result.set("fails", fails(sheet.fails()));
+        result.set("plainFails", fails(sheet.plainFails()));
+        var fine = sheet.fineEnough();
+        result.put("fineEnough", fine == null ? null : fine.text());
+        JsonExport.put(result, "costPerKg", sheet.weighed().rawCostPerKg());
+        result.set("best", JsonExport.node(sheet.best()));
+        return JsonExport.print(result);
+    }
+
+    private static ArrayNode fails(List<Fail> broken) {
+        var fails = NODES.arrayNode();
+        broken.forEach(fail -> {
+            var node = NODES.objectNode().put("path", fail.path()).put("name", fail.name());
+            JsonExport.put(node, "reaches", fail.reaches());
+            JsonExport.put(node, "needs", fail.needs());
+            node.put("unit", fail.unit().symbol());
+            fails.add(node);
+        });
+        return fails;
+    }
+
+    private static void grams(ObjectNode node, String name, @Nullable BigFraction kilograms) {
+        JsonExport.put(node, name, kilograms == null ? null : kilograms.multiply(GRAMS));
+    }
+}

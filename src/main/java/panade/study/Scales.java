@@ -1,0 +1,27 @@
+package panade.study;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Stage;
+import panade.quantity.Quantity;
+
+/**
+ * What a batch is weighed on.
+ *
+ * @param step resolution of the scale that most is weighed on
+ * @param fine resolution of a finer scale for small weights; null when there is none
+ * @param below kilograms under which the finer scale is used
+ */
+public record Scales(Quantity step, @Nullable Quantity fine, BigFraction below) {
+    /** Steps of the coarse scale that make up a weight which need not go on the finer one: five per cent at most. */
+    public static final int STEPS = 20;
+
+    /** The resolution at which a weight in a stage is read; a scale named for the stage goes first. */
+    public Quantity stepFor(Stage stage, BigFraction kilograms) {
+        if (fine != null && kilograms.subtract(below).signum() < 0) {
+            return fine;
+        }
+        var own = stage.weighing();
+        return own == null ? step : own;
+    }
+}
