@@ -82,7 +82,8 @@ class ArchitectureTest {
             .whereLayer("plan")
             .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain")
             .whereLayer("study")
-            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "explain", "plan")
+            .mayOnlyAccessLayers(
+                    "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "plan")
             .whereLayer("report")
             .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study")
             .whereLayer("render")

@@ -2,9 +2,13 @@ package panade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class BlendCommandTest {
     private final StringWriter out = new StringWriter();
@@ -40,9 +44,33 @@ class BlendCommandTest {
     }
 
     @Test
-    void rules_are_refused_rather_than_left_out() {
-        assertThat(run("blend", "constraints/dumpling-filling-tidy.json")).isEqualTo(3);
-        assertThat(err.toString()).contains("/rules: rules about which ingredients are used cannot be computed");
+    void a_blend_with_rules_says_that_its_prices_are_with_this_choice() {
+        assertThat(run("blend", "constraints/dumpling-filling-tidy.json")).isZero();
+        assertThat(out.toString())
+                .contains("The rules leave a choice of ingredients")
+                .contains("1.2238 USD/lb");
+    }
+
+    @Test
+    void too_few_names_are_told_as_a_rule_that_cannot_hold(@TempDir Path folder) throws IOException {
+        var brief = Files.writeString(folder.resolve("short.json"), """
+                {"basedOn": "%s", "maxIngredients": 3}
+                """.formatted(
+                        Path.of("constraints", "taco-crumble.json").toAbsolutePath()));
+        assertThat(run("blend", brief.toString())).isEqualTo(4);
+        assertThat(out.toString()).contains("maxIngredients 3");
+    }
+
+    @Test
+    void a_cost_per_cooked_weight_is_not_followed_by_trace(@TempDir Path folder) throws IOException {
+        var brief = Files.writeString(folder.resolve("cooked.json"), """
+                {"basedOn": "%s", "costBasis": "cooked", "cooking": {"lose": {"WATER": "10 %%"}}}
+                """.formatted(
+                        Path.of("constraints", "taco-crumble.json").toAbsolutePath()));
+        assertThat(run("trace", brief.toString(), "--price", "rapeseed-oil")).isEqualTo(3);
+        assertThat(err.toString()).contains("/costBasis: this command cannot follow a cost per cooked weight");
+        assertThat(run("blend", brief.toString())).isZero();
+        assertThat(out.toString()).contains("USD per cooked lb");
     }
 
     @Test
