@@ -70,6 +70,7 @@ public final class Main {
         line.addSubcommand(new QuotesCommand(out, err, engines));
         line.addSubcommand(new TraceCommand(out, err, engines));
         line.addSubcommand(new BatchCommand(out, err, engines));
+        line.addSubcommand(new BuyCommand(out, err, engines));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -4,10 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import panade.document.Node.ArrayNode;
 import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.domain.Brief;
+import panade.domain.IngredientSet;
+import panade.domain.StoreRoom;
 
 /** The way in: reads or checks the documents that a user names. */
 public final class Documents {
@@ -24,6 +27,18 @@ public final class Documents {
         return brief.filter(found -> problems.none())
                 .<Reading<Brief>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /**
+     * Reads what is on hand and on what terms more can be ordered.
+     *
+     * @param terms files of suppliers' terms; one that is not there is passed over
+     * @param stock the stock list; null when nothing is on hand
+     */
+    public static Reading<StoreRoom> readStoreRoom(List<Path> terms, @Nullable Path stock, IngredientSet set) {
+        var problems = new Problems();
+        var room = new StoreRoomReader(problems).read(terms, stock, set);
+        return problems.none() ? new Reading.Accepted<>(room) : new Reading.Rejected<>(problems.inOrder());
     }
 
     /** Everything wrong with a brief, an ingredient set or a price list. */

@@ -10,6 +10,7 @@ import panade.certify.Certifier;
 import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
+import panade.compile.Extent;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.explain.ConflictExplainer;
@@ -156,6 +157,11 @@ public final class Planner {
     /** The cheapest point of a model with switches, proved as far as patience goes; empty when there is none. */
     public Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
         return chooser(BigFraction.ZERO).cheapestPoint(model);
+    }
+
+    /** How much of anything there can be under a brief's bounds, found by exact linear programs. */
+    public Extent extent(CompiledBrief compiled) {
+        return new ProvedExtent(compiled, this::verdict);
     }
 
     /** What the search for whole numbers says of a model, unproved. */

@@ -28,6 +28,11 @@ final class Figures {
                 : Decimal.round(percent, 2).toPlainString();
     }
 
+    /** Kilograms to a hundredth. */
+    static String kilograms(BigFraction value) {
+        return Decimal.round(value, 2).toPlainString();
+    }
+
     /** The next whole number up. */
     static String wholeUp(BigFraction value) {
         return new BigDecimal(value.getNumerator())

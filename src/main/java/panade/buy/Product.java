@@ -1,0 +1,12 @@
+package panade.buy;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.plan.Outcome.Blended;
+
+/**
+ * A product and how much of it is to be made.
+ *
+ * @param best its cheapest blend when any weight could be bought
+ * @param kilograms of it
+ */
+public record Product(Blended best, BigFraction kilograms) {}

@@ -1,0 +1,157 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.buy.Buying;
+import panade.buy.Product;
+import panade.document.Documents;
+import panade.document.Overrides;
+import panade.document.Problem;
+import panade.document.Reading;
+import panade.domain.Brief;
+import panade.domain.StoreRoom;
+import panade.export.BuyExport;
+import panade.plan.Engines;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.render.TextRenderer;
+import panade.report.BuyReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans what to order. */
+@Command(
+        name = "buy",
+        description = "What do I order, in whole packs, from whom, for these products?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade buy constraints/dumpling-filling.json=240lb constraints/skewer-mince.json=160lb"
+        })
+final class BuyCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "BRIEF=AMOUNT",
+            arity = "1..*",
+            description = "A brief and how much of it is to be made, such as filling.json=240lb.")
+    private final List<String> products = new ArrayList<>();
+
+    @Option(names = "--prices", paramLabel = "FILE", description = "Use this price list instead; repeatable.")
+    private final List<Path> prices = new ArrayList<>();
+
+    @Option(names = "--without", paramLabel = "ID", description = "Leave this ingredient out; repeatable.")
+    private final List<String> without = new ArrayList<>();
+
+    @Option(names = "--stock", paramLabel = "FILE", description = "What is on hand: ingredient,amount,bestBefore.")
+    private @Nullable Path stock;
+
+    @Option(
+            names = "--leftover-worth",
+            paramLabel = "SHARE",
+            description = "What leftovers count for, as a share of their price; 70 %% unless given.")
+    private String worth = "70 %";
+
+    @Option(names = "--seconds", paramLabel = "N", description = "Search this long for each answer; 30 unless given.")
+    private int seconds = 30;
+
+    @Option(names = "--json", description = "Print the result for machines.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Print the order lists as CSV.")
+    private boolean csv;
+
+    BuyCommand(PrintWriter out, PrintWriter err, Engines engines) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(engines);
+    }
+
+    @Override
+    public Integer call() {
+        var share = worthShare();
+        if (seconds < 1) {
+            throw wrong("--seconds " + seconds + ": expected a number from 1 up.");
+        }
+        var problems = new ArrayList<Problem>();
+        var briefs =
+                products.stream().flatMap(product -> read(product, problems)).toList();
+        if (!problems.isEmpty()) {
+            return ProblemPrinter.print(problems, err);
+        }
+        var terms = briefs.stream().flatMap(BuyCommand::termFiles).distinct().toList();
+        var room = Documents.readStoreRoom(terms, stock, briefs.get(0).set());
+        return room instanceof Reading.Rejected<StoreRoom> rejected
+                ? ProblemPrinter.print(rejected.problems(), err)
+                : plan(briefs, ((Reading.Accepted<StoreRoom>) room).value(), share);
+    }
+
+    private Stream<Brief> read(String product, List<Problem> problems) {
+        int sign = product.lastIndexOf('=');
+        if (sign < 1) {
+            throw wrong("\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
+        }
+        var overrides = new Overrides(prices, product.substring(sign + 1), without, null);
+        var reading = Documents.readBrief(Path.of(product.substring(0, sign)), overrides);
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            problems.addAll(rejected.problems());
+            return Stream.empty();
+        }
+        return Stream.of(((Reading.Accepted<Brief>) reading).value());
+    }
+
+    /** A file of order terms beside each price list. */
+    private static Stream<Path> termFiles(Brief brief) {
+        return brief.offers().stream()
+                .map(offer -> Path.of(offer.origin().file()).resolveSibling("suppliers.csv"))
+                .distinct();
+    }
+
+    private int plan(List<Brief> briefs, StoreRoom room, BigFraction share) {
+        var made = new ArrayList<Product>();
+        for (var brief : briefs) {
+            var outcome = planner.answer(brief);
+            if (!(outcome instanceof Blended blended)) {
+                return new OutcomePrinter(out, err, json).print(planner.plan(brief));
+            }
+            made.add(new Product(blended, brief.batch().base()));
+        }
+        var answers = Buying.answers(planner, made, room, share, Duration.ofSeconds(seconds));
+        out.print(
+                csv
+                        ? BuyExport.csv(answers)
+                        : json ? BuyExport.json(answers) : TextRenderer.render(BuyReport.of(answers, share)));
+        return answers.adapted().isPresent() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+    }
+
+    private BigFraction worthShare() {
+        return Quantity.parse(worth)
+                .filter(share -> share.unit().dimension() == Dimension.SHARE)
+                .map(Quantity::base)
+                .filter(share ->
+                        share.signum() >= 0 && share.subtract(BigFraction.ONE).signum() < 0)
+                .orElseThrow(() -> wrong("--leftover-worth " + worth + ": expected a share below 100 %, such as 70%."));
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+}

@@ -1,0 +1,76 @@
+package panade.document;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.IngredientSet;
+import panade.domain.OrderTerms;
+import panade.domain.StoreRoom;
+import panade.quantity.Decimal;
+import panade.quantity.Quantity;
+
+/** Reads suppliers' order terms and what is on hand. */
+final class StoreRoomReader {
+    private static final CsvTable.Kind TERMS = new CsvTable.Kind(
+            "a list of suppliers", List.of("supplier", "minimumOrder", "delivery", "leadDays"), List.of("supplier"));
+    private static final CsvTable.Kind STOCK = new CsvTable.Kind(
+            "a stock list", List.of("ingredient", "amount", "bestBefore"), List.of("ingredient", "amount"));
+
+    private final Problems problems;
+
+    StoreRoomReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** The store room; terms are read where there is such a file. */
+    StoreRoom read(List<Path> termFiles, @Nullable Path stock, IngredientSet set) {
+        var terms = new LinkedHashMap<String, OrderTerms>();
+        for (var file : termFiles) {
+            if (Files.exists(file)) {
+                CsvTable.read(file, file.toString(), TERMS, problems)
+                        .ifPresent(rows -> rows.forEach(row -> terms(row, terms)));
+            }
+        }
+        var onHand = new LinkedHashMap<String, BigFraction>();
+        if (stock != null) {
+            CsvTable.read(stock, stock.toString(), STOCK, problems)
+                    .ifPresent(rows -> rows.forEach(row -> stock(row, set, onHand)));
+        }
+        return new StoreRoom(terms, onHand);
+    }
+
+    private void terms(CsvTable.Row row, Map<String, OrderTerms> terms) {
+        new OfferRow(row.cells(), problems)
+                .name("supplier", "the supplier's name")
+                .ifPresent(supplier -> terms.put(
+                        supplier,
+                        new OrderTerms(
+                                supplier,
+                                money(row, "minimumOrder"),
+                                money(row, "delivery"),
+                                money(row, "leadDays").intValue())));
+    }
+
+    private static BigFraction money(CsvTable.Row row, String column) {
+        return Optional.ofNullable(row.cells().get(column))
+                .filter(cell -> !cell.isBlank())
+                .flatMap(cell -> Decimal.parse(cell.content())
+                        .filter(number -> number.signum() >= 0)
+                        .or(() -> cell.refuse(
+                                "\"" + cell.content() + "\" is not a number from 0 up",
+                                "Expected a decimal number with a point, or nothing.")))
+                .orElse(BigFraction.ZERO);
+    }
+
+    private void stock(CsvTable.Row row, IngredientSet set, Map<String, BigFraction> onHand) {
+        var offer = new OfferRow(row.cells(), problems);
+        var id = offer.ingredient(Optional.of(set));
+        var amount = offer.amount("amount").map(Quantity::base);
+        id.ifPresent(known -> amount.ifPresent(kilograms -> onHand.merge(known, kilograms, BigFraction::add)));
+    }
+}

@@ -1,0 +1,125 @@
+package panade.export;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import panade.buy.PurchaseAnswers;
+import panade.buy.PurchasePlan;
+import panade.domain.Blend;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+
+/** Writes what to order. */
+public final class BuyExport {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private BuyExport() {}
+
+    /** The result of {@code buy}. */
+    public static String json(PurchaseAnswers answers) {
+        var result = NODES.objectNode();
+        JsonExport.put(result, "exactWeights", answers.exact());
+        result.set("frozen", plan(answers.frozen()));
+        result.set("adapted", plan(answers.adapted()));
+        result.set("leastCash", plan(answers.leastCash()));
+        return JsonExport.print(result);
+    }
+
+    /** The order lists of the plan whose blends adapt, one row a line. */
+    public static String csv(PurchaseAnswers answers) {
+        var text = new StringBuilder();
+        try (var csv = CSVFormat.RFC4180.print(text)) {
+            csv.printRecord("supplier", "ingredient", "packs", "pack", "kilograms", "money");
+            for (var line : answers.adapted().map(PurchasePlan::lines).orElse(List.of())) {
+                var pack = line.offer().pack();
+                csv.printRecord(
+                        line.offer().supplier(),
+                        line.offer().ingredient(),
+                        pack == null ? "" : JsonExport.number(line.packs()).toPlainString(),
+                        pack == null ? "" : pack.text(),
+                        JsonExport.number(line.kilograms()).toPlainString(),
+                        JsonExport.number(line.money()).toPlainString());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private static JsonNode plan(Optional<PurchasePlan> found) {
+        if (found.isEmpty()) {
+            return NODES.nullNode();
+        }
+        var plan = found.get();
+        var node = NODES.objectNode();
+        JsonExport.put(node, "cash", plan.cash());
+        JsonExport.put(node, "inBowl", plan.inBowl());
+        JsonExport.put(node, "onShelf", plan.onShelf());
+        JsonExport.put(node, "gap", plan.gap());
+        node.put("finished", plan.finished());
+        node.set("orders", orders(plan));
+        node.set("lines", lines(plan));
+        node.set("store", store(plan));
+        var blends = NODES.arrayNode();
+        plan.blends().forEach(blend -> blends.add(blend(blend)));
+        node.set("blends", blends);
+        return node;
+    }
+
+    private static ArrayNode orders(PurchasePlan plan) {
+        var orders = NODES.arrayNode();
+        plan.orders().forEach(order -> {
+            var node = NODES.objectNode().put("supplier", order.terms().supplier());
+            JsonExport.put(node, "goods", order.goods());
+            JsonExport.put(node, "delivery", order.terms().delivery());
+            JsonExport.put(node, "minimumOrder", order.terms().minimumOrder());
+            node.put("leadDays", order.terms().leadDays());
+            orders.add(node);
+        });
+        return orders;
+    }
+
+    private static ArrayNode lines(PurchasePlan plan) {
+        var lines = NODES.arrayNode();
+        plan.lines().forEach(line -> {
+            var pack = line.offer().pack();
+            var node = NODES.objectNode()
+                    .put("supplier", line.offer().supplier())
+                    .put("ingredient", line.offer().ingredient())
+                    .put("pack", pack == null ? null : pack.text());
+            JsonExport.put(node, "packs", pack == null ? null : line.packs());
+            JsonExport.put(node, "kilograms", line.kilograms());
+            JsonExport.put(node, "money", line.money());
+            lines.add(node);
+        });
+        return lines;
+    }
+
+    private static ArrayNode store(PurchasePlan plan) {
+        var store = NODES.arrayNode();
+        plan.store().forEach(stock -> {
+            var node = NODES.objectNode().put("ingredient", stock.ingredient());
+            JsonExport.put(node, "onHand", stock.onHand());
+            JsonExport.put(node, "bought", stock.bought());
+            JsonExport.put(node, "used", stock.used());
+            JsonExport.put(node, "left", stock.left());
+            store.add(node);
+        });
+        return store;
+    }
+
+    private static ArrayNode blend(Blend blend) {
+        var lines = NODES.arrayNode();
+        blend.lines().forEach(line -> {
+            var node = NODES.objectNode()
+                    .put("ingredient", line.use().ingredient())
+                    .put("stage", line.use().stage());
+            JsonExport.put(node, "share", line.share());
+            lines.add(node);
+        });
+        return lines;
+    }
+}

@@ -1,0 +1,195 @@
+package panade.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.buy.PurchaseAnswers;
+import panade.buy.PurchasePlan;
+import panade.domain.Blend;
+import panade.domain.Brief;
+import panade.quantity.Decimal;
+import panade.report.Block.Column;
+import panade.report.Block.Heading;
+import panade.report.Block.Paragraph;
+import panade.report.Block.Points;
+import panade.report.Block.Table;
+
+/** Words what to order: three ways to buy side by side, then the order lists of the one that is advised. */
+public final class BuyReport {
+    private final PurchaseAnswers answers;
+    private final Brief first;
+    private final BigFraction worth;
+
+    private BuyReport(PurchaseAnswers answers, BigFraction worth) {
+        this.answers = answers;
+        this.first = answers.products().get(0).best().asked();
+        this.worth = worth;
+    }
+
+    /**
+     * The report.
+     *
+     * @param worth what leftovers were counted at, as a part of their price
+     */
+    public static ReportDocument of(PurchaseAnswers answers, BigFraction worth) {
+        return new BuyReport(answers, worth).document();
+    }
+
+    private ReportDocument document() {
+        var blocks = new ArrayList<Block>();
+        blocks.add(new Paragraph(verdict()));
+        blocks.add(new Paragraph("Packs are whole and held; what remains is proved in exact fractions. How far from the"
+                + " best a plan may be is the search's own word."));
+        blocks.add(new Heading("Three ways to buy"));
+        blocks.add(ways());
+        answers.adapted().ifPresent(plan -> addPlan(plan, blocks));
+        blocks.add(new Heading("Mind"));
+        blocks.add(new Points(Cautions.of(first, everything())));
+        return new ReportDocument("What to order: " + products(), blocks);
+    }
+
+    private String products() {
+        var words = answers.products().stream()
+                .map(product -> product.best().asked().batch().text() + " of "
+                        + product.best().asked().title())
+                .toList();
+        return String.join(", ", words);
+    }
+
+    private String money(BigFraction value) {
+        return Figures.cash(value) + (first.currency().isEmpty() ? "" : " " + first.currency());
+    }
+
+    private String verdict() {
+        var adapted = answers.adapted();
+        if (adapted.isEmpty()) {
+            return "No plan was found in the time given; allow more with --seconds.";
+        }
+        var cash = adapted.get().cash();
+        var words = "Cash out " + money(cash) + " when blends may adapt to packs";
+        return answers.frozen()
+                .map(frozen -> words + "; " + money(frozen.cash()) + " if the cheapest blends by weight are kept.")
+                .orElse(words + ".");
+    }
+
+    private Table ways() {
+        return new Table(
+                List.of(
+                        new Column("", false),
+                        new Column("blends kept", true),
+                        new Column("blends adapt", true),
+                        new Column("least cash", true)),
+                List.of(
+                        row("cash out", plan -> Figures.cash(plan.cash())),
+                        row("in the bowl", plan -> Figures.cash(plan.inBowl())),
+                        row("left on the shelf", plan -> Figures.cash(plan.onShelf())),
+                        row(
+                                "goods to order",
+                                plan -> String.valueOf(plan.lines().size())),
+                        row("orders", plan -> String.valueOf(plan.orders().size())),
+                        row("at most from the best", BuyReport::gap),
+                        row("leftovers counted at", plan -> ""),
+                        List.of("by exact weight, for comparison", Figures.cash(answers.exact()), "", "")));
+    }
+
+    private List<String> row(String words, Function<PurchasePlan, String> cell) {
+        if (words.startsWith("leftovers")) {
+            var percent = Figures.significant(worth.multiply(100), 3) + " %";
+            return List.of(words, percent, percent, "0 %");
+        }
+        return List.of(
+                words, told(answers.frozen(), cell), told(answers.adapted(), cell), told(answers.leastCash(), cell));
+    }
+
+    private static String told(Optional<PurchasePlan> plan, Function<PurchasePlan, String> cell) {
+        return plan.map(cell).orElse("none found");
+    }
+
+    private static String gap(PurchasePlan plan) {
+        return Figures.significant(plan.gap().multiply(100), 2) + " %";
+    }
+
+    private void addPlan(PurchasePlan plan, List<Block> blocks) {
+        for (var order : plan.orders()) {
+            var terms = order.terms();
+            blocks.add(new Heading("Order from " + terms.supplier() + ": " + money(order.goods())
+                    + (terms.delivery().signum() > 0 ? " and " + money(terms.delivery()) + " delivery" : "")));
+            blocks.add(goods(plan, terms.supplier()));
+            if (terms.minimumOrder().signum() > 0) {
+                blocks.add(new Paragraph("Minimum order " + money(terms.minimumOrder()) + ": "
+                        + money(order.goods().subtract(terms.minimumOrder())) + " over. Delivery takes "
+                        + terms.leadDays() + " days."));
+            }
+        }
+        blocks.add(new Heading("What is made of it"));
+        blocks.add(blends(plan));
+    }
+
+    private Table goods(PurchasePlan plan, String supplier) {
+        var rows = plan.lines().stream()
+                .filter(line -> line.offer().supplier().equals(supplier))
+                .map(line -> {
+                    var pack = line.offer().pack();
+                    var left = plan.store().stream()
+                            .filter(stock ->
+                                    stock.ingredient().equals(line.offer().ingredient()))
+                            .findFirst()
+                            .map(stock -> Figures.kilograms(stock.left()))
+                            .orElse("");
+                    return List.of(
+                            name(line.offer().ingredient()),
+                            pack == null ? "" : Decimal.round(line.packs(), 0).toPlainString(),
+                            pack == null ? Figures.kilograms(line.kilograms()) + " kg" : "x " + pack.text(),
+                            Figures.cash(line.money()),
+                            left);
+                })
+                .toList();
+        return new Table(
+                List.of(
+                        new Column("Ingredient", false),
+                        new Column("packs", true),
+                        new Column("", false),
+                        new Column("money", true),
+                        new Column("left, kg", true)),
+                rows);
+    }
+
+    private Table blends(PurchasePlan plan) {
+        var columns = new ArrayList<Column>();
+        columns.add(new Column("Per cent of the batch", false));
+        answers.products()
+                .forEach(
+                        product -> columns.add(new Column(product.best().asked().title(), true)));
+        var ids = plan.blends().stream()
+                .flatMap(blend -> blend.lines().stream())
+                .map(line -> line.use().ingredient())
+                .distinct()
+                .sorted()
+                .toList();
+        var rows = new ArrayList<List<String>>();
+        for (var id : ids) {
+            var cells = new ArrayList<String>();
+            cells.add(name(id));
+            plan.blends().forEach(blend -> {
+                var share = blend.shareOf(id);
+                cells.add(share.signum() == 0 ? "" : Figures.percent(share));
+            });
+            rows.add(cells);
+        }
+        return new Table(columns, rows);
+    }
+
+    private Blend everything() {
+        var lines = answers.adapted().or(answers::frozen).stream()
+                .flatMap(plan -> plan.blends().stream())
+                .flatMap(blend -> blend.lines().stream())
+                .toList();
+        return new Blend(lines, BigFraction.ONE);
+    }
+
+    private String name(String id) {
+        return first.set().ingredient(id).name();
+    }
+}

@@ -1,0 +1,179 @@
+package panade.buy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import panade.audit.Audit;
+import panade.cli.Main;
+import panade.document.Documents;
+import panade.document.Overrides;
+import panade.document.Reading;
+import panade.domain.Blend;
+import panade.domain.Brief;
+import panade.domain.StoreRoom;
+import panade.plan.Engines;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.quantity.Decimal;
+import panade.quantity.Quantity;
+import panade.solver.ortools.OrToolsMixedSolver;
+import panade.solver.ortools.OrToolsSolver;
+
+/**
+ * The invented demo's two products for four weeks at December prices; expected money was found by another solver, which
+ * left out the water meter's 0.90.
+ */
+class BuyingTest {
+    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final List<String> ASKED =
+            List.of("constraints/dumpling-filling.json=240lb", "constraints/skewer-mince.json=160lb");
+    private static final Path PRICES = Path.of("ingredient-sets", "netherpleat", "prices-december.csv");
+    private static final PurchaseAnswers ANSWERS = answers(new StoreRoom(terms().terms(), Map.of()));
+
+    @Test
+    void by_exact_weight_the_month_costs_521_dollars() {
+        assertThat(Decimal.round(ANSWERS.exact(), 0)).isEqualByComparingTo("521");
+    }
+
+    @Test
+    void the_cheapest_blends_by_weight_take_1545_dollars_by_the_sack() {
+        assertThat(cash(ANSWERS.frozen().orElseThrow())).isCloseTo(new BigDecimal("1545"), within(new BigDecimal(1)));
+    }
+
+    @Test
+    void blends_that_suit_the_packs_take_a_quarter_less() {
+        var adapted = ANSWERS.adapted().orElseThrow();
+        var frozen = ANSWERS.frozen().orElseThrow();
+        assertThat(adapted.finished()).isTrue();
+        assertThat(adapted.objective().subtract(frozen.objective()).signum()).isNegative();
+        assertThat(cash(adapted)).isCloseTo(new BigDecimal("1115.20"), within(new BigDecimal("0.01")));
+    }
+
+    @Test
+    void no_plan_takes_less_cash_than_the_one_that_counts_leftovers_as_nothing() {
+        var least = ANSWERS.leastCash().orElseThrow();
+        assertThat(cash(least)).isCloseTo(new BigDecimal("1104.20"), within(new BigDecimal("0.01")));
+        assertThat(least.cash().subtract(ANSWERS.adapted().orElseThrow().cash()).signum())
+                .isNegative();
+    }
+
+    @Test
+    void what_is_bought_is_what_is_used_and_left() {
+        for (var plan : List.of(
+                ANSWERS.frozen().orElseThrow(),
+                ANSWERS.adapted().orElseThrow(),
+                ANSWERS.leastCash().orElseThrow())) {
+            var used = used(plan);
+            for (var stock : plan.store()) {
+                assertThat(stock.used()).isEqualTo(used.getOrDefault(stock.ingredient(), BigFraction.ZERO));
+                assertThat(stock.left()).isEqualTo(stock.bought().subtract(stock.used()));
+                assertThat(stock.left().signum()).isNotNegative();
+            }
+        }
+    }
+
+    @Test
+    void every_product_still_meets_its_brief() {
+        var plan = ANSWERS.adapted().orElseThrow();
+        for (int p = 0; p < plan.blends().size(); p++) {
+            var brief = ANSWERS.products().get(p).best().asked();
+            var blend = plan.blends().get(p);
+            assertThat(new Audit(brief.offering(List.of()), blend).broken()).isEmpty();
+        }
+    }
+
+    @Test
+    void orders_reach_their_minimum_and_packs_are_whole() {
+        var plan = ANSWERS.adapted().orElseThrow();
+        assertThat(plan.orders())
+                .allMatch(order ->
+                        order.goods().subtract(order.terms().minimumOrder()).signum() >= 0);
+        assertThat(plan.lines())
+                .allMatch(line -> line.offer().pack() == null
+                        || line.packs().getDenominator().abs().bitLength() == 1);
+    }
+
+    @Test
+    void what_is_on_hand_need_not_be_bought() {
+        var onHand = new StoreRoom(terms().terms(), Map.of("shea-fat", BigFraction.of(30)));
+        var plan = answers(onHand).adapted().orElseThrow();
+        assertThat(plan.lines()).noneMatch(line -> line.offer().ingredient().equals("shea-fat"));
+        assertThat(plan.cash().subtract(ANSWERS.adapted().orElseThrow().cash()).signum())
+                .isNegative();
+    }
+
+    @Test
+    void a_stock_list_with_a_slip_is_told_with_its_place(@TempDir Path folder) throws IOException {
+        var stock = Files.writeString(folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nsheafat,3 kg,\n");
+        var err = new StringWriter();
+        int status = Main.run(
+                new PrintWriter(new StringWriter()),
+                new PrintWriter(err),
+                "buy",
+                ASKED.get(0),
+                "--stock",
+                stock.toString());
+        assertThat(status).isEqualTo(3);
+        assertThat(err.toString()).contains("stock.csv:2:1").contains("\"shea-fat\"");
+    }
+
+    private static BigDecimal cash(PurchasePlan plan) {
+        return Decimal.round(plan.cash(), 2);
+    }
+
+    /** Kilograms as bought that the blends take, worked out from the blends alone. */
+    private static Map<String, BigFraction> used(PurchasePlan plan) {
+        var used = new HashMap<String, BigFraction>();
+        for (int p = 0; p < plan.blends().size(); p++) {
+            var product = ANSWERS.products().get(p);
+            for (Blend.Line line : plan.blends().get(p).lines()) {
+                var ingredient =
+                        product.best().asked().set().ingredient(line.use().ingredient());
+                used.merge(
+                        ingredient.id(),
+                        line.share().multiply(product.kilograms()).divide(ingredient.usable()),
+                        BigFraction::add);
+            }
+        }
+        return used;
+    }
+
+    private static PurchaseAnswers answers(StoreRoom room) {
+        var products = ASKED.stream().map(BuyingTest::product).toList();
+        var worth = Quantity.parse("70 %").orElseThrow().base();
+        return Buying.answers(PLANNER, products, room, worth, Duration.ofSeconds(60));
+    }
+
+    private static Product product(String asked) {
+        var brief = brief(asked);
+        return new Product((Blended) PLANNER.answer(brief), brief.batch().base());
+    }
+
+    private static Brief brief(String asked) {
+        int sign = asked.indexOf('=');
+        var overrides = new Overrides(List.of(PRICES), asked.substring(sign + 1), List.of(), null);
+        var reading = Documents.readBrief(Path.of(asked.substring(0, sign)), overrides);
+        return ((Reading.Accepted<Brief>) reading).value();
+    }
+
+    private static StoreRoom terms() {
+        var reading = Documents.readStoreRoom(
+                List.of(PRICES.resolveSibling("suppliers.csv")),
+                null,
+                brief(ASKED.get(0)).set());
+        return ((Reading.Accepted<StoreRoom>) reading).value();
+    }
+}
