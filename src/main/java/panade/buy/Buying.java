@@ -65,8 +65,8 @@ public final class Buying {
                         .map(product -> product.best().blend().rawCostPerKg().multiply(product.kilograms()))
                         .reduce(BigFraction.ZERO, BigFraction::add),
                 buying.frozen(worth),
-                buying.adapted(worth),
-                buying.adapted(BigFraction.ZERO));
+                buying.adapted(worth, worth),
+                buying.adapted(BigFraction.ZERO, worth));
     }
 
     private void addMade(Product product) {
@@ -128,15 +128,25 @@ public final class Buying {
             }
         }
         var blends = products.stream().map(product -> product.best().blend()).toList();
-        return plan(model, point -> blends);
+        return plan(model, model, point -> blends);
     }
 
-    private Optional<PurchasePlan> adapted(BigFraction worth) {
+    /**
+     * A plan whose blends suit the packs.
+     *
+     * @param counted what leftovers count for when packs are chosen
+     * @param worth what they count for when the blends are, with those packs
+     */
+    private Optional<PurchasePlan> adapted(BigFraction counted, BigFraction worth) {
+        return plan(purchase(counted), purchase(worth), this::blends);
+    }
+
+    private PurchaseModel purchase(BigFraction worth) {
         var model = new PurchaseModel(new LinearModel(columns, rows), whole, room, worth);
         for (var id : ingredients()) {
             model.add(new Need(id, BigFraction.ZERO, form(id), most(id)), offers(id));
         }
-        return plan(model, this::blends);
+        return model;
     }
 
     /** Kilograms as bought by column. */
@@ -188,10 +198,10 @@ public final class Buying {
     }
 
     /** The plan that the search finds, its packs held and the rest proved; empty when it finds none. */
-    private Optional<PurchasePlan> plan(PurchaseModel purchase, Blends blends) {
-        var model = purchase.model();
+    private Optional<PurchasePlan> plan(PurchaseModel chosen, PurchaseModel purchase, Blends blends) {
+        var model = chosen.model();
         if (!(planner.search(model, limit) instanceof Found found)
-                || !(planner.verdict(model.holding(found.values())) instanceof Optimum optimum)) {
+                || !(planner.verdict(purchase.model().holding(found.values())) instanceof Optimum optimum)) {
             return Optional.empty();
         }
         var point = optimum.point();

@@ -42,7 +42,7 @@ class ReadmeTest {
         int from = 0;
         for (var piece : pieces(shown)) {
             int at = printed.indexOf(piece, from);
-            assertThat(at).as("%s prints%n%s", command, piece).isNotNegative();
+            assertThat(at).as("%s prints%n%s%nbut%n%s", command, piece, printed).isNotNegative();
             from = at + piece.length();
         }
         if (!shown.contains("\n" + DOTS + "\n")) {

@@ -5,6 +5,7 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import java.time.Duration;
 import java.util.Set;
+import java.util.TreeMap;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -55,7 +56,9 @@ final class NativeModel {
         double lower = row.sense() == Sense.AT_MOST ? -MPSolver.infinity() : right;
         double upper = row.sense() == Sense.AT_LEAST ? MPSolver.infinity() : right;
         var constraint = solver.makeConstraint(lower, upper, "");
-        row.coefficients().forEach((j, value) -> constraint.setCoefficient(columns[j], value.doubleValue()));
+        // in order: among equally good answers the native solvers choose by the order in which they are told
+        new TreeMap<>(row.coefficients())
+                .forEach((j, value) -> constraint.setCoefficient(columns[j], value.doubleValue()));
         return constraint;
     }
 }
