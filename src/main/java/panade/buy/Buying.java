@@ -3,8 +3,6 @@ package panade.buy;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,213 +10,193 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.buy.PurchaseModel.Need;
 import panade.certify.Verdict.Optimum;
-import panade.compile.BriefCompiler;
-import panade.compile.CompiledBrief;
-import panade.compile.Extent;
-import panade.compile.RuleCompiler;
 import panade.domain.Blend;
-import panade.domain.Brief;
 import panade.domain.Offer;
+import panade.domain.Storage;
 import panade.domain.StoreRoom;
-import panade.model.LinearModel;
-import panade.model.LinearModel.Column;
-import panade.model.LinearModel.Row;
 import panade.plan.Planner;
 import panade.solver.MixedAnswer.Found;
 
-/** Finds what to order for products made from one store room. */
+/** Finds what to order for products made from one store room, in one period or several. */
 public final class Buying {
     private final Planner planner;
-    private final List<Product> products;
+    private final List<Period> periods;
     private final StoreRoom room;
+    private final Storage storage;
     private final Duration limit;
-    private final List<Made> made = new ArrayList<>();
-    private final List<Column> columns = new ArrayList<>();
-    private final List<Row> rows = new ArrayList<>();
-    private final Set<Integer> whole = new HashSet<>();
+    private final List<List<Recipe>> recipes;
 
-    /** A product's part of the model: its columns begin at an offset and are shares of it. */
-    private record Made(Product product, Brief brief, CompiledBrief compiled, Extent extent, int offset) {}
-
-    private Buying(Planner planner, List<Product> products, StoreRoom room, Duration limit) {
+    private Buying(Planner planner, List<Period> periods, StoreRoom room, Storage storage, Duration limit) {
         this.planner = planner;
-        this.products = products;
+        this.periods = periods;
         this.room = room;
+        this.storage = storage;
         this.limit = limit;
-        products.forEach(this::addMade);
+        this.recipes = Recipe.of(planner, periods);
     }
 
     /**
      * The three answers.
      *
-     * @param worth what leftovers count for, as a part of their price
+     * @param worth what leftovers at the end count for, as a part of their price
      * @param limit for each answer's search
      */
     public static PurchaseAnswers answers(
-            Planner planner, List<Product> products, StoreRoom room, BigFraction worth, Duration limit) {
-        var buying = new Buying(planner, products, room, limit);
+            Planner planner, List<Period> periods, StoreRoom room, Storage storage, BigFraction worth, Duration limit) {
+        var buying = new Buying(planner, periods, room, storage, limit);
         return new PurchaseAnswers(
-                products,
-                products.stream()
+                periods,
+                periods.stream()
+                        .flatMap(period -> period.products().stream())
                         .map(product -> product.best().blend().rawCostPerKg().multiply(product.kilograms()))
                         .reduce(BigFraction.ZERO, BigFraction::add),
-                buying.frozen(worth),
-                buying.adapted(worth, worth),
-                buying.adapted(BigFraction.ZERO, worth));
-    }
-
-    private void addMade(Product product) {
-        var asked = product.best().asked();
-        var brief = asked.offering(free(asked));
-        var compiled = BriefCompiler.compile(brief);
-        var choice = RuleCompiler.compile(brief, compiled, Extent.ANY).model();
-        int offset = columns.size();
-        made.add(new Made(product, brief, compiled, planner.extent(compiled), offset));
-        columns.addAll(choice.relaxed().columns());
-        choice.relaxed().rows().forEach(row -> rows.add(shifted(row, offset)));
-        choice.whole().forEach(column -> whole.add(column + offset));
-    }
-
-    /** One offer without a price for each ingredient: money is counted where packs are. */
-    private static List<Offer> free(Brief brief) {
-        var free = new LinkedHashMap<String, Offer>();
-        brief.offers()
-                .forEach(offer -> free.putIfAbsent(
-                        offer.ingredient(),
-                        new Offer(offer.ingredient(), "any", BigFraction.ZERO, null, null, null, "", offer.origin())));
-        return List.copyOf(free.values());
-    }
-
-    private static Row shifted(Row row, int offset) {
-        var terms = new HashMap<Integer, BigFraction>();
-        row.coefficients().forEach((j, value) -> terms.put(j + offset, value));
-        return new Row(row.name(), terms, row.sense(), row.right());
-    }
-
-    private List<Offer> offers(String ingredient) {
-        var offers = new LinkedHashSet<Offer>();
-        products.forEach(product -> offers.addAll(product.best().asked().offersFor(ingredient)));
-        return List.copyOf(offers);
-    }
-
-    private Set<String> ingredients() {
-        var ids = new TreeSet<String>();
-        products.forEach(product -> ids.addAll(product.best().asked().candidates()));
-        return ids;
-    }
-
-    private static BigFraction asBought(Brief brief, String ingredient) {
-        return brief.set().ingredient(ingredient).usable().reciprocal();
-    }
-
-    private Optional<PurchasePlan> frozen(BigFraction worth) {
-        var model = new PurchaseModel(new LinearModel(List.of(), List.of()), Set.of(), room, worth);
-        for (var id : ingredients()) {
-            var needed = products.stream()
-                    .map(product -> product.best()
-                            .blend()
-                            .shareOf(id)
-                            .multiply(product.kilograms())
-                            .multiply(asBought(product.best().asked(), id)))
-                    .reduce(BigFraction.ZERO, BigFraction::add);
-            if (needed.signum() > 0) {
-                model.add(new Need(id, needed, Map.of(), needed), offers(id));
-            }
-        }
-        var blends = products.stream().map(product -> product.best().blend()).toList();
-        return plan(model, model, point -> blends);
+                buying.campaign(buying.frozen(worth), buying.frozen(worth)),
+                buying.campaign(buying.adapted(worth), buying.adapted(worth)),
+                buying.campaign(buying.adapted(BigFraction.ZERO), buying.adapted(worth)));
     }
 
     /**
-     * A plan whose blends suit the packs.
+     * A model with the purchases of each period in it.
      *
-     * @param counted what leftovers count for when packs are chosen
-     * @param worth what they count for when the blends are, with those packs
+     * @param offsets by period and product, the first column of its shares; empty where blends are kept
      */
-    private Optional<PurchasePlan> adapted(BigFraction counted, BigFraction worth) {
-        return plan(purchase(counted), purchase(worth), this::blends);
+    private record Draft(Ledger ledger, List<PurchaseModel> purchases, List<List<Integer>> offsets) {}
+
+    private Draft frozen(BigFraction worth) {
+        var draft = new Draft(new Ledger(), new ArrayList<>(), List.of());
+        for (int t = 0; t < periods.size(); t++) {
+            var purchase = purchase(draft, t, worth);
+            for (var id : ingredients()) {
+                var fixed = periods.get(t).products().stream()
+                        .map(product ->
+                                product.asBought(id, product.best().blend().shareOf(id)))
+                        .reduce(BigFraction.ZERO, BigFraction::add);
+                purchase.add(new Need(id, fixed, Map.of(), mostEver(id)), offers(t, id));
+            }
+            purchase.finish();
+        }
+        addStorage(draft);
+        return draft;
     }
 
-    private PurchaseModel purchase(BigFraction worth) {
-        var model = new PurchaseModel(new LinearModel(columns, rows), whole, room, worth);
-        for (var id : ingredients()) {
-            model.add(new Need(id, BigFraction.ZERO, form(id), most(id)), offers(id));
+    private Draft adapted(BigFraction worth) {
+        var draft = new Draft(new Ledger(), new ArrayList<>(), new ArrayList<>());
+        for (int t = 0; t < periods.size(); t++) {
+            var offsets = recipes.get(t).stream()
+                    .map(recipe -> draft.ledger().addAll(recipe.model()))
+                    .toList();
+            draft.offsets().add(offsets);
+            var purchase = purchase(draft, t, worth);
+            for (var id : ingredients()) {
+                purchase.add(new Need(id, BigFraction.ZERO, form(t, id, offsets), mostEver(id)), offers(t, id));
+            }
+            purchase.finish();
         }
-        return model;
+        addStorage(draft);
+        return draft;
+    }
+
+    private PurchaseModel purchase(Draft draft, int t, BigFraction worth) {
+        boolean last = t == periods.size() - 1;
+        var before = t == 0 ? null : draft.purchases().get(t - 1);
+        var purchase =
+                new PurchaseModel(draft.ledger(), room, before, last ? worth : BigFraction.ZERO, storage.costPerKg());
+        draft.purchases().add(purchase);
+        return purchase;
+    }
+
+    private void addStorage(Draft draft) {
+        new StorageRows(draft.ledger(), draft.purchases(), storage).add();
+    }
+
+    private List<Offer> offers(int t, String ingredient) {
+        var offers = new LinkedHashSet<Offer>();
+        periods.get(t)
+                .products()
+                .forEach(product -> offers.addAll(product.best().asked().offersFor(ingredient)));
+        return List.copyOf(offers);
+    }
+
+    /** All that can be had in any period. */
+    private Set<String> ingredients() {
+        var ids = new TreeSet<String>();
+        periods.forEach(period -> period.products()
+                .forEach(product -> ids.addAll(product.best().asked().candidates())));
+        return ids;
     }
 
     /** Kilograms as bought by column. */
-    private Map<Integer, BigFraction> form(String id) {
+    private Map<Integer, BigFraction> form(int t, String id, List<Integer> offsets) {
         var form = new HashMap<Integer, BigFraction>();
-        for (var each : made) {
-            for (int j = 0; j < each.compiled().columns().size(); j++) {
-                if (each.compiled().columns().get(j).use().ingredient().equals(id)) {
-                    form.put(j + each.offset(), each.product().kilograms().multiply(asBought(each.brief(), id)));
-                }
-            }
+        for (int p = 0; p < offsets.size(); p++) {
+            var recipe = recipes.get(t).get(p);
+            int offset = offsets.get(p);
+            recipe.share(id)
+                    .keySet()
+                    .forEach(j -> form.put(j + offset, recipe.product().asBought(id, BigFraction.ONE)));
         }
         return form;
     }
 
-    private BigFraction most(String id) {
-        var most = BigFraction.ZERO;
-        for (var each : made) {
-            var share = new HashMap<Integer, BigFraction>();
-            for (int j = 0; j < each.compiled().columns().size(); j++) {
-                if (each.compiled().columns().get(j).use().ingredient().equals(id)) {
-                    share.put(j, BigFraction.ONE);
-                }
-            }
-            if (!share.isEmpty()) {
-                most = most.add(each.extent()
-                        .most(share)
-                        .multiply(each.product().kilograms())
-                        .multiply(asBought(each.brief(), id)));
-            }
-        }
-        return most;
+    private BigFraction mostEver(String id) {
+        return recipes.stream()
+                .flatMap(List::stream)
+                .map(recipe -> recipe.product().asBought(id, recipe.most(id)))
+                .reduce(storage.closing().getOrDefault(id, BigFraction.ZERO), BigFraction::add);
     }
 
-    private List<Blend> blends(List<BigFraction> point) {
-        return made.stream()
-                .map(each -> Planner.blendAt(
-                        each.brief(),
-                        each.compiled(),
-                        point.subList(
-                                each.offset(),
-                                each.offset() + each.compiled().columns().size())))
-                .toList();
-    }
-
-    /** Reads blends off a point. */
-    private interface Blends {
-        List<Blend> at(List<BigFraction> point);
-    }
-
-    /** The plan that the search finds, its packs held and the rest proved; empty when it finds none. */
-    private Optional<PurchasePlan> plan(PurchaseModel chosen, PurchaseModel purchase, Blends blends) {
-        var model = chosen.model();
+    /**
+     * The plan that the search finds, its packs held and the rest proved; empty when it finds none.
+     *
+     * @param chosen the model that packs are chosen with
+     * @param settled the same with the costs that blends are settled with, once packs are held
+     */
+    private Optional<Campaign> campaign(Draft chosen, Draft settled) {
+        var model = chosen.ledger().model();
         if (!(planner.search(model, limit) instanceof Found found)
-                || !(planner.verdict(purchase.model().holding(found.values())) instanceof Optimum optimum)) {
+                || !(planner.verdict(settled.ledger().model().holding(found.values())) instanceof Optimum optimum)) {
             return Optional.empty();
         }
         var point = optimum.point();
+        var plans = new ArrayList<PurchasePlan>();
+        for (int t = 0; t < periods.size(); t++) {
+            plans.add(plan(settled, t, point));
+        }
+        return Optional.of(new Campaign(plans, model.relaxed().costAt(point), found.bound(), found.finished()));
+    }
+
+    private PurchasePlan plan(Draft draft, int t, List<BigFraction> point) {
+        var purchase = draft.purchases().get(t);
         var lines = lines(purchase, point);
-        return Optional.of(new PurchasePlan(
+        var store = ingredients().stream()
+                .map(id -> stock(id, purchase, point, lines, offers(t, id)))
+                .toList();
+        var kept = store.stream().map(PurchasePlan.Stock::left).reduce(BigFraction.ZERO, BigFraction::add);
+        return new PurchasePlan(
+                periods.get(t).name(),
                 lines,
                 purchase.ordered(point).stream()
                         .map(supplier -> new PurchasePlan.Order(room.termsOf(supplier), goods(supplier, lines)))
                         .toList(),
-                ingredients().stream()
-                        .filter(id -> purchase.holds(id))
-                        .map(id -> stock(id, purchase, point, lines))
-                        .toList(),
-                blends.at(point),
-                model.relaxed().costAt(point),
-                found.bound(),
-                found.finished()));
+                store,
+                blends(draft.offsets().isEmpty() ? null : draft.offsets().get(t), t, point),
+                kept.multiply(storage.costPerKg()));
+    }
+
+    private List<Blend> blends(@Nullable List<Integer> offsets, int t, List<BigFraction> point) {
+        if (offsets == null) {
+            return periods.get(t).products().stream()
+                    .map(product -> product.best().blend())
+                    .toList();
+        }
+        var blends = new ArrayList<Blend>();
+        for (int p = 0; p < offsets.size(); p++) {
+            blends.add(recipes.get(t).get(p).blendAt(point, offsets.get(p)));
+        }
+        return blends;
     }
 
     private static List<PurchasePlan.Line> lines(PurchaseModel purchase, List<BigFraction> point) {
@@ -239,8 +217,12 @@ public final class Buying {
                 .reduce(BigFraction.ZERO, BigFraction::add);
     }
 
-    private PurchasePlan.Stock stock(
-            String id, PurchaseModel purchase, List<BigFraction> point, List<PurchasePlan.Line> lines) {
+    private static PurchasePlan.Stock stock(
+            String id,
+            PurchaseModel purchase,
+            List<BigFraction> point,
+            List<PurchasePlan.Line> lines,
+            List<Offer> offers) {
         var bought = BigFraction.ZERO;
         var paid = BigFraction.ZERO;
         for (var line : lines) {
@@ -250,13 +232,13 @@ public final class Buying {
             }
         }
         var left = purchase.left(id, point);
-        var onHand = room.onHand(id);
+        var before = purchase.carried(id, point);
         return new PurchasePlan.Stock(
                 id,
-                onHand,
+                before,
                 bought,
-                onHand.add(bought).subtract(left),
+                before.add(bought).subtract(left),
                 left,
-                bought.signum() == 0 ? PurchaseModel.price(offers(id)) : paid.divide(bought));
+                bought.signum() == 0 ? PurchaseModel.price(offers) : paid.divide(bought));
     }
 }

@@ -9,4 +9,10 @@ import panade.plan.Outcome.Blended;
  * @param best its cheapest blend when any weight could be bought
  * @param kilograms of it
  */
-public record Product(Blended best, BigFraction kilograms) {}
+public record Product(Blended best, BigFraction kilograms) {
+    /** Kilograms of an ingredient, before trimming, that a share of the product takes. */
+    public BigFraction asBought(String ingredient, BigFraction share) {
+        return share.multiply(kilograms)
+                .divide(best.asked().set().ingredient(ingredient).usable());
+    }
+}

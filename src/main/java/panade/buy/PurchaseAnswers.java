@@ -7,19 +7,24 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * Three ways to buy for the same products.
  *
- * @param products what is made
- * @param exact money if any weight could be bought, delivery and minimum orders aside
+ * @param periods what is made when
+ * @param exact money if any weight could be bought, delivery, minimum orders and storage aside
  * @param frozen the cheapest blends by weight, rounded up to packs; empty when no such plan was found
  * @param adapted blends that may change to suit packs, leftovers counted at what they are worth
  * @param leastCash the same, leftovers counted as nothing
  */
 public record PurchaseAnswers(
-        List<Product> products,
+        List<Period> periods,
         BigFraction exact,
-        Optional<PurchasePlan> frozen,
-        Optional<PurchasePlan> adapted,
-        Optional<PurchasePlan> leastCash) {
+        Optional<Campaign> frozen,
+        Optional<Campaign> adapted,
+        Optional<Campaign> leastCash) {
     public PurchaseAnswers {
-        products = List.copyOf(products);
+        periods = List.copyOf(periods);
+    }
+
+    /** The products of the first period, which are those of every period. */
+    public List<Product> products() {
+        return periods.get(0).products();
     }
 }

@@ -1,50 +1,49 @@
 package panade.buy;
 
-import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.domain.Offer;
 import panade.domain.StoreRoom;
-import panade.model.LinearModel;
-import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
-import panade.model.MixedModel;
 
 /**
- * What to order so that a store room holds all that is needed: whole packs, smallest orders, minimum order values and
- * delivery charges. Needs are stated or left to columns of the caller's.
+ * What to order in one period so that the store room holds all that is needed: whole packs, smallest orders, minimum
+ * order values and delivery charges. What is left goes on to the next period.
  */
 final class PurchaseModel {
+    private final Ledger ledger;
     private final StoreRoom room;
+    private final @Nullable PurchaseModel before;
     private final BigFraction worth;
-    private final List<Column> columns;
-    private final List<Row> rows;
-    private final Set<Integer> whole = new HashSet<>();
+    private final BigFraction storing;
     private final Map<Offer, Integer> bought = new LinkedHashMap<>();
     private final Map<String, Integer> ordering = new TreeMap<>();
     private final Map<String, Integer> left = new TreeMap<>();
+    private final Map<String, Need> needs = new TreeMap<>();
 
     /**
-     * A model that begins with the columns and rows of what is made.
+     * The purchases of a period.
      *
+     * @param before the period before; null for the first, which begins with what is on hand
      * @param worth what a leftover counts for, as a part of its price
+     * @param storing money for each kilogram that is left
      */
-    PurchaseModel(LinearModel made, Set<Integer> wholeOfMade, StoreRoom room, BigFraction worth) {
+    PurchaseModel(
+            Ledger ledger, StoreRoom room, @Nullable PurchaseModel before, BigFraction worth, BigFraction storing) {
+        this.ledger = ledger;
         this.room = room;
+        this.before = before;
         this.worth = worth;
-        this.columns = new ArrayList<>(made.columns());
-        this.rows = new ArrayList<>(made.rows());
-        whole.addAll(wholeOfMade);
+        this.storing = storing;
     }
 
     /**
@@ -52,22 +51,28 @@ final class PurchaseModel {
      *
      * @param fixed kilograms as bought that are needed in any case
      * @param form kilograms as bought by column of what is made
-     * @param most no plan needs more than that
+     * @param most no plan buys more than that at once, but to fill up an order
      */
     record Need(String ingredient, BigFraction fixed, Map<Integer, BigFraction> form, BigFraction most) {}
 
     void add(Need need, List<Offer> offers) {
+        var id = need.ingredient();
+        needs.put(id, need);
         var balance = new HashMap<Integer, BigFraction>();
         for (var offer : offers) {
             balance.put(column(offer, need), kilograms(offer));
         }
         need.form().forEach((j, amount) -> balance.merge(j, amount.negate(), BigFraction::add));
-        int leftover = newColumn(
-                "left " + need.ingredient(), worth.multiply(price(offers)).negate());
-        left.put(need.ingredient(), leftover);
+        int leftover = ledger.column("left " + id, storing.subtract(worth.multiply(price(offers))));
+        left.put(id, leftover);
         balance.put(leftover, BigFraction.ONE.negate());
-        var owed = need.fixed().subtract(room.onHand(need.ingredient()));
-        rows.add(new Row("store " + need.ingredient(), balance, Sense.EQUAL, owed));
+        var owed = need.fixed();
+        if (before == null) {
+            owed = owed.subtract(room.onHand(id));
+        } else {
+            balance.put(before.leftColumn(id), BigFraction.ONE);
+        }
+        ledger.row(new Row("store " + id, balance, Sense.EQUAL, owed));
     }
 
     /** What a kilogram is reckoned at: the lowest price at which it can be had. */
@@ -86,24 +91,38 @@ final class PurchaseModel {
 
     private int column(Offer offer, Need need) {
         var step = kilograms(offer);
-        int column = newColumn("packs " + offer.ingredient(), offer.pricePerKg().multiply(step));
+        var cost = offer.pricePerKg().multiply(step);
+        var name = "packs " + offer.ingredient();
+        int column = offer.pack() == null ? ledger.column(name, cost) : ledger.wholeColumn(name, cost);
         bought.put(offer, column);
-        if (offer.pack() != null) {
-            whole.add(column);
-        }
         var minimum =
                 offer.minimum() == null ? BigFraction.ZERO : offer.minimum().base();
         var most = need.most().add(minimum).add(step).add(filler(offer));
         var available = offer.available();
         if (available != null) {
-            rows.add(new Row("available", Map.of(column, step), Sense.AT_MOST, available.base()));
+            ledger.row(new Row("available", Map.of(column, step), Sense.AT_MOST, available.base()));
         }
-        rows.add(new Row(
-                "order", Map.of(column, step, ordering(offer), most.negate()), Sense.AT_MOST, BigFraction.ZERO));
+        addOrder(offer, column, step, most);
         if (minimum.subtract(step).signum() > 0) {
             addMinimum(column, step, minimum, most);
         }
         return column;
+    }
+
+    /** A supplier who asks nothing of an order needs no switch for one. */
+    private void addOrder(Offer offer, int column, BigFraction step, BigFraction most) {
+        var terms = room.termsOf(offer.supplier());
+        if (terms.delivery().signum() > 0 || terms.minimumOrder().signum() > 0) {
+            int order = ordering.computeIfAbsent(
+                    offer.supplier(), supplier -> ledger.newSwitch("order " + supplier, terms.delivery()));
+            ledger.row(new Row("order", Map.of(column, step, order, most.negate()), Sense.AT_MOST, BigFraction.ZERO));
+        }
+    }
+
+    private void addMinimum(int column, BigFraction step, BigFraction minimum, BigFraction most) {
+        int some = ledger.newSwitch("some", BigFraction.ZERO);
+        ledger.row(new Row("some", Map.of(column, step, some, most.negate()), Sense.AT_MOST, BigFraction.ZERO));
+        ledger.row(new Row("least", Map.of(column, step, some, minimum.negate()), Sense.AT_LEAST, BigFraction.ZERO));
     }
 
     /** Kilograms that would make up a supplier's minimum order alone. */
@@ -112,44 +131,15 @@ final class PurchaseModel {
         return offer.pricePerKg().signum() == 0 ? BigFraction.ZERO : least.divide(offer.pricePerKg());
     }
 
-    private void addMinimum(int column, BigFraction step, BigFraction minimum, BigFraction most) {
-        int some = newSwitch("some");
-        rows.add(new Row("some", Map.of(column, step, some, most.negate()), Sense.AT_MOST, BigFraction.ZERO));
-        rows.add(new Row("least", Map.of(column, step, some, minimum.negate()), Sense.AT_LEAST, BigFraction.ZERO));
-    }
-
-    private int ordering(Offer offer) {
-        return ordering.computeIfAbsent(offer.supplier(), supplier -> {
-            int column = newSwitch("order " + supplier);
-            columns.set(
-                    column,
-                    new Column("order " + supplier, room.termsOf(supplier).delivery()));
-            return column;
-        });
-    }
-
-    private int newSwitch(String name) {
-        int column = newColumn(name, BigFraction.ZERO);
-        whole.add(column);
-        rows.add(MixedModel.limit(column, Sense.AT_MOST, BigInteger.ONE));
-        return column;
-    }
-
-    private int newColumn(String name, BigFraction cost) {
-        columns.add(new Column(name, cost));
-        return columns.size() - 1;
-    }
-
-    /** The finished model. */
-    MixedModel model() {
-        var all = new ArrayList<>(rows);
+    /** Adds the minimum orders, once all offers are in. */
+    void finish() {
         ordering.forEach((supplier, column) -> {
             var least = room.termsOf(supplier).minimumOrder();
             if (least.signum() > 0) {
-                all.add(new Row("minimum order", worthOf(supplier, column, least), Sense.AT_LEAST, BigFraction.ZERO));
+                ledger.row(
+                        new Row("minimum order", worthOf(supplier, column, least), Sense.AT_LEAST, BigFraction.ZERO));
             }
         });
-        return new MixedModel(new LinearModel(columns, all), whole);
     }
 
     private Map<Integer, BigFraction> worthOf(String supplier, int column, BigFraction least) {
@@ -163,6 +153,21 @@ final class PurchaseModel {
         return form;
     }
 
+    /** The column of what is left of an ingredient. */
+    int leftColumn(String ingredient) {
+        return Objects.requireNonNull(left.get(ingredient));
+    }
+
+    /** What the period needs of an ingredient. */
+    Need need(String ingredient) {
+        return Objects.requireNonNull(needs.get(ingredient));
+    }
+
+    /** Ingredients that are bought or kept. */
+    Set<String> ingredients() {
+        return left.keySet();
+    }
+
     /** Steps bought of each offer at a point. */
     Map<Offer, BigFraction> bought(List<BigFraction> point) {
         var steps = new LinkedHashMap<Offer, BigFraction>();
@@ -170,24 +175,24 @@ final class PurchaseModel {
         return steps;
     }
 
-    /** Suppliers that an order goes to at a point. */
+    /** Suppliers that goods come from at a point. */
     Set<String> ordered(List<BigFraction> point) {
-        var suppliers = new LinkedHashSet<String>();
-        ordering.forEach((supplier, column) -> {
+        var suppliers = new TreeSet<String>();
+        bought.forEach((offer, column) -> {
             if (point.get(column).signum() > 0) {
-                suppliers.add(supplier);
+                suppliers.add(offer.supplier());
             }
         });
         return suppliers;
     }
 
-    /** Whether the model knows of an ingredient. */
-    boolean holds(String ingredient) {
-        return left.containsKey(ingredient);
+    /** Kilograms of an ingredient that are there before anything is bought. */
+    BigFraction carried(String ingredient, List<BigFraction> point) {
+        return before == null ? room.onHand(ingredient) : before.left(ingredient, point);
     }
 
     /** Kilograms of an ingredient that are left at a point. */
     BigFraction left(String ingredient, List<BigFraction> point) {
-        return point.get(Objects.requireNonNull(left.get(ingredient)));
+        return point.get(leftColumn(ingredient));
     }
 }

@@ -1,33 +1,28 @@
 package panade.buy;
 
-import java.math.BigDecimal;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Offer;
 import panade.domain.OrderTerms;
-import panade.quantity.Decimal;
 
 /**
- * What to order, what it costs and what it leaves.
+ * What to order in one period, what it costs and what it leaves.
  *
+ * @param period its name; empty when there is only one
  * @param lines what is bought
  * @param orders one for each supplier that is ordered from
  * @param store what happens to each ingredient in the store room
  * @param blends of each product, in the order in which they were asked for
- * @param objective what was made least: cash less what leftovers are worth
- * @param bound below which that cannot be according to the search; null when it said nothing
- * @param finished whether the search says that nothing better exists
+ * @param storage money for keeping what is left
  */
 public record PurchasePlan(
+        String period,
         List<Line> lines,
         List<Order> orders,
         List<Stock> store,
         List<Blend> blends,
-        BigFraction objective,
-        @Nullable BigDecimal bound,
-        boolean finished) {
+        BigFraction storage) {
     public PurchasePlan {
         lines = List.copyOf(lines);
         orders = List.copyOf(orders);
@@ -52,31 +47,22 @@ public record PurchasePlan(
     /**
      * An ingredient in the store room; weights in kilograms as bought.
      *
+     * @param before what is there before anything is bought
      * @param paidPerKg what a kilogram of it cost, or is reckoned at where none was bought
      */
     public record Stock(
             String ingredient,
-            BigFraction onHand,
+            BigFraction before,
             BigFraction bought,
             BigFraction used,
             BigFraction left,
             BigFraction paidPerKg) {}
 
-    /** How far above the best plan this one may be, as a part of its cash; nothing when the search finished. */
-    public BigFraction gap() {
-        var cash = cash();
-        if (finished || bound == null || cash.signum() == 0) {
-            return BigFraction.ZERO;
-        }
-        var above = objective.subtract(Decimal.of(bound));
-        return above.signum() <= 0 ? BigFraction.ZERO : above.divide(cash);
-    }
-
-    /** Money paid for goods and delivery. */
+    /** Money paid for goods, delivery and storage. */
     public BigFraction cash() {
         return orders.stream()
                 .map(order -> order.goods().add(order.terms().delivery()))
-                .reduce(BigFraction.ZERO, BigFraction::add);
+                .reduce(storage, BigFraction::add);
     }
 
     /** Money for what goes into the bowls. */

@@ -11,12 +11,16 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.buy.Buying;
+import panade.buy.Period;
 import panade.buy.Product;
 import panade.document.Documents;
 import panade.document.Overrides;
 import panade.document.Problem;
 import panade.document.Reading;
 import panade.domain.Brief;
+import panade.domain.Schedule;
+import panade.domain.Schedule.Span;
+import panade.domain.Storage;
 import panade.domain.StoreRoom;
 import panade.export.BuyExport;
 import panade.plan.Engines;
@@ -65,6 +69,12 @@ final class BuyCommand implements Callable<Integer> {
     private @Nullable Path stock;
 
     @Option(
+            names = "--periods",
+            paramLabel = "FILE",
+            description = "Prices and needs by week or month, and what storing between them costs; a JSON document.")
+    private @Nullable Path periods;
+
+    @Option(
             names = "--leftover-worth",
             paramLabel = "SHARE",
             description = "What leftovers count for, as a share of their price; 70 %% unless given.")
@@ -92,30 +102,55 @@ final class BuyCommand implements Callable<Integer> {
             throw wrong("--seconds " + seconds + ": expected a number from 1 up.");
         }
         var problems = new ArrayList<Problem>();
-        var briefs =
-                products.stream().flatMap(product -> read(product, problems)).toList();
+        var now = new Span("", prices, List.of());
+        var briefs = read(now, problems);
         if (!problems.isEmpty()) {
             return ProblemPrinter.print(problems, err);
         }
-        var terms = briefs.stream().flatMap(BuyCommand::termFiles).distinct().toList();
-        var room = Documents.readStoreRoom(terms, stock, briefs.get(0).set());
-        return room instanceof Reading.Rejected<StoreRoom> rejected
-                ? ProblemPrinter.print(rejected.problems(), err)
-                : plan(briefs, ((Reading.Accepted<StoreRoom>) room).value(), share);
+        var set = briefs.get(0).set();
+        var schedule = periods == null
+                ? new Schedule(Storage.FREE, List.of(now))
+                : accepted(Documents.readSchedule(periods, products.size(), set), problems);
+        var spans = schedule == null ? List.<Span>of() : schedule.spans();
+        var all = spans.stream().map(span -> read(span, problems)).toList();
+        var terms = all.stream()
+                .flatMap(List::stream)
+                .flatMap(BuyCommand::termFiles)
+                .distinct()
+                .toList();
+        var room = accepted(Documents.readStoreRoom(terms, stock, set), problems);
+        if (!problems.isEmpty() || schedule == null || room == null) {
+            return ProblemPrinter.print(problems, err);
+        }
+        return plan(schedule, all, room, share);
     }
 
-    private Stream<Brief> read(String product, List<Problem> problems) {
-        int sign = product.lastIndexOf('=');
-        if (sign < 1) {
-            throw wrong("\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
-        }
-        var overrides = new Overrides(prices, product.substring(sign + 1), without, null);
-        var reading = Documents.readBrief(Path.of(product.substring(0, sign)), overrides);
-        if (reading instanceof Reading.Rejected<Brief> rejected) {
+    private static <T> @Nullable T accepted(Reading<T> reading, List<Problem> problems) {
+        if (reading instanceof Reading.Rejected<T> rejected) {
             problems.addAll(rejected.problems());
-            return Stream.empty();
+            return null;
         }
-        return Stream.of(((Reading.Accepted<Brief>) reading).value());
+        return ((Reading.Accepted<T>) reading).value();
+    }
+
+    /** The products' briefs at the prices and amounts of a stretch of time. */
+    private List<Brief> read(Span span, List<Problem> problems) {
+        var briefs = new ArrayList<Brief>();
+        for (int p = 0; p < products.size(); p++) {
+            var product = products.get(p);
+            int sign = product.lastIndexOf('=');
+            if (sign < 1) {
+                throw wrong("\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
+            }
+            var amount = p < span.amounts().size() ? span.amounts().get(p) : product.substring(sign + 1);
+            var lists = span.prices().isEmpty() ? prices : span.prices();
+            var overrides = new Overrides(lists, amount, without, null);
+            var brief = accepted(Documents.readBrief(Path.of(product.substring(0, sign)), overrides), problems);
+            if (brief != null) {
+                briefs.add(brief);
+            }
+        }
+        return briefs;
     }
 
     /** A file of order terms beside each price list. */
@@ -125,16 +160,19 @@ final class BuyCommand implements Callable<Integer> {
                 .distinct();
     }
 
-    private int plan(List<Brief> briefs, StoreRoom room, BigFraction share) {
-        var made = new ArrayList<Product>();
-        for (var brief : briefs) {
-            var outcome = planner.answer(brief);
-            if (!(outcome instanceof Blended blended)) {
-                return new OutcomePrinter(out, err, json).print(planner.plan(brief));
+    private int plan(Schedule schedule, List<List<Brief>> briefs, StoreRoom room, BigFraction share) {
+        var made = new ArrayList<Period>();
+        for (int t = 0; t < briefs.size(); t++) {
+            var inPeriod = new ArrayList<Product>();
+            for (var brief : briefs.get(t)) {
+                if (!(planner.answer(brief) instanceof Blended blended)) {
+                    return new OutcomePrinter(out, err, json).print(planner.plan(brief));
+                }
+                inPeriod.add(new Product(blended, brief.batch().base()));
             }
-            made.add(new Product(blended, brief.batch().base()));
+            made.add(new Period(schedule.spans().get(t).name(), inPeriod));
         }
-        var answers = Buying.answers(planner, made, room, share, Duration.ofSeconds(seconds));
+        var answers = Buying.answers(planner, made, room, schedule.storage(), share, Duration.ofSeconds(seconds));
         out.print(
                 csv
                         ? BuyExport.csv(answers)

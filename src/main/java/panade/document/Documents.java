@@ -3,6 +3,7 @@ package panade.document;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import panade.document.Node.ArrayNode;
@@ -10,6 +11,7 @@ import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.domain.Brief;
 import panade.domain.IngredientSet;
+import panade.domain.Schedule;
 import panade.domain.StoreRoom;
 
 /** The way in: reads or checks the documents that a user names. */
@@ -39,6 +41,22 @@ public final class Documents {
         var problems = new Problems();
         var room = new StoreRoomReader(problems).read(terms, stock, set);
         return problems.none() ? new Reading.Accepted<>(room) : new Reading.Rejected<>(problems.inOrder());
+    }
+
+    /**
+     * Reads what is made when.
+     *
+     * @param products how many products are asked for
+     */
+    public static Reading<Schedule> readSchedule(Path file, int products, IngredientSet set) {
+        var problems = new Problems();
+        var folder = file.toAbsolutePath().getParent();
+        var schedule = JsonDocument.read(file, file.toString(), problems)
+                .flatMap(
+                        root -> new ScheduleReader(Objects.requireNonNull(folder), products, set, problems).read(root));
+        return schedule.filter(found -> problems.none())
+                .<Reading<Schedule>>map(Reading.Accepted::new)
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }
 
     /** Everything wrong with a brief, an ingredient set or a price list. */

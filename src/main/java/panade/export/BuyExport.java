@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import panade.buy.Campaign;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
@@ -32,16 +34,9 @@ public final class BuyExport {
     public static String csv(PurchaseAnswers answers) {
         var text = new StringBuilder();
         try (var csv = CSVFormat.RFC4180.print(text)) {
-            csv.printRecord("supplier", "ingredient", "packs", "pack", "kilograms", "money");
-            for (var line : answers.adapted().map(PurchasePlan::lines).orElse(List.of())) {
-                var pack = line.offer().pack();
-                csv.printRecord(
-                        line.offer().supplier(),
-                        line.offer().ingredient(),
-                        pack == null ? "" : JsonExport.number(line.packs()).toPlainString(),
-                        pack == null ? "" : pack.text(),
-                        JsonExport.number(line.kilograms()).toPlainString(),
-                        JsonExport.number(line.money()).toPlainString());
+            csv.printRecord("period", "supplier", "ingredient", "packs", "pack", "kilograms", "money");
+            for (var plan : answers.adapted().map(Campaign::periods).orElse(List.of())) {
+                print(plan, csv);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -49,7 +44,21 @@ public final class BuyExport {
         return text.toString();
     }
 
-    private static JsonNode plan(Optional<PurchasePlan> found) {
+    private static void print(PurchasePlan plan, CSVPrinter csv) throws IOException {
+        for (var line : plan.lines()) {
+            var pack = line.offer().pack();
+            csv.printRecord(
+                    plan.period(),
+                    line.offer().supplier(),
+                    line.offer().ingredient(),
+                    pack == null ? "" : JsonExport.number(line.packs()).toPlainString(),
+                    pack == null ? "" : pack.text(),
+                    JsonExport.number(line.kilograms()).toPlainString(),
+                    JsonExport.number(line.money()).toPlainString());
+        }
+    }
+
+    private static JsonNode plan(Optional<Campaign> found) {
         if (found.isEmpty()) {
             return NODES.nullNode();
         }
@@ -60,6 +69,16 @@ public final class BuyExport {
         JsonExport.put(node, "onShelf", plan.onShelf());
         JsonExport.put(node, "gap", plan.gap());
         node.put("finished", plan.finished());
+        var periods = NODES.arrayNode();
+        plan.periods().forEach(period -> periods.add(period(period)));
+        node.set("periods", periods);
+        return node;
+    }
+
+    private static JsonNode period(PurchasePlan plan) {
+        var node = NODES.objectNode().put("period", plan.period());
+        JsonExport.put(node, "cash", plan.cash());
+        JsonExport.put(node, "storage", plan.storage());
         node.set("orders", orders(plan));
         node.set("lines", lines(plan));
         node.set("store", store(plan));
@@ -102,7 +121,7 @@ public final class BuyExport {
         var store = NODES.arrayNode();
         plan.store().forEach(stock -> {
             var node = NODES.objectNode().put("ingredient", stock.ingredient());
-            JsonExport.put(node, "onHand", stock.onHand());
+            JsonExport.put(node, "before", stock.before());
             JsonExport.put(node, "bought", stock.bought());
             JsonExport.put(node, "used", stock.used());
             JsonExport.put(node, "left", stock.left());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.buy.Campaign;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
@@ -44,7 +45,7 @@ public final class BuyReport {
                 + " best a plan may be is the search's own word."));
         blocks.add(new Heading("Three ways to buy"));
         blocks.add(ways());
-        answers.adapted().ifPresent(plan -> addPlan(plan, blocks));
+        answers.adapted().ifPresent(campaign -> campaign.periods().forEach(plan -> addPlan(plan, blocks)));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(first, everything())));
         return new ReportDocument("What to order: " + products(), blocks);
@@ -85,16 +86,14 @@ public final class BuyReport {
                         row("cash out", plan -> Figures.cash(plan.cash())),
                         row("in the bowl", plan -> Figures.cash(plan.inBowl())),
                         row("left on the shelf", plan -> Figures.cash(plan.onShelf())),
-                        row(
-                                "goods to order",
-                                plan -> String.valueOf(plan.lines().size())),
-                        row("orders", plan -> String.valueOf(plan.orders().size())),
+                        row("goods to order", plan -> String.valueOf(plan.goods())),
+                        row("orders", plan -> String.valueOf(plan.orders())),
                         row("at most from the best", BuyReport::gap),
                         row("leftovers counted at", plan -> ""),
                         List.of("by exact weight, for comparison", Figures.cash(answers.exact()), "", "")));
     }
 
-    private List<String> row(String words, Function<PurchasePlan, String> cell) {
+    private List<String> row(String words, Function<Campaign, String> cell) {
         if (words.startsWith("leftovers")) {
             var percent = Figures.significant(worth.multiply(100), 3) + " %";
             return List.of(words, percent, percent, "0 %");
@@ -103,18 +102,18 @@ public final class BuyReport {
                 words, told(answers.frozen(), cell), told(answers.adapted(), cell), told(answers.leastCash(), cell));
     }
 
-    private static String told(Optional<PurchasePlan> plan, Function<PurchasePlan, String> cell) {
+    private static String told(Optional<Campaign> plan, Function<Campaign, String> cell) {
         return plan.map(cell).orElse("none found");
     }
 
-    private static String gap(PurchasePlan plan) {
+    private static String gap(Campaign plan) {
         return Figures.significant(plan.gap().multiply(100), 2) + " %";
     }
 
     private void addPlan(PurchasePlan plan, List<Block> blocks) {
         for (var order : plan.orders()) {
             var terms = order.terms();
-            blocks.add(new Heading("Order from " + terms.supplier() + ": " + money(order.goods())
+            blocks.add(new Heading(when(plan) + "rder from " + terms.supplier() + ": " + money(order.goods())
                     + (terms.delivery().signum() > 0 ? " and " + money(terms.delivery()) + " delivery" : "")));
             blocks.add(goods(plan, terms.supplier()));
             if (terms.minimumOrder().signum() > 0) {
@@ -123,8 +122,12 @@ public final class BuyReport {
                         + terms.leadDays() + " days."));
             }
         }
-        blocks.add(new Heading("What is made of it"));
+        blocks.add(new Heading("What is made of it" + (plan.period().isEmpty() ? "" : ", " + plan.period())));
         blocks.add(blends(plan));
+    }
+
+    private static String when(PurchasePlan plan) {
+        return plan.period().isEmpty() ? "O" : plan.period() + ": o";
     }
 
     private Table goods(PurchasePlan plan, String supplier) {
@@ -183,6 +186,7 @@ public final class BuyReport {
 
     private Blend everything() {
         var lines = answers.adapted().or(answers::frozen).stream()
+                .flatMap(campaign -> campaign.periods().stream())
                 .flatMap(plan -> plan.blends().stream())
                 .flatMap(blend -> blend.lines().stream())
                 .toList();

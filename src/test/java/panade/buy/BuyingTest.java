@@ -23,6 +23,7 @@ import panade.document.Overrides;
 import panade.document.Reading;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.domain.Storage;
 import panade.domain.StoreRoom;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -72,10 +73,11 @@ class BuyingTest {
 
     @Test
     void what_is_bought_is_what_is_used_and_left() {
-        for (var plan : List.of(
+        for (var campaign : List.of(
                 ANSWERS.frozen().orElseThrow(),
                 ANSWERS.adapted().orElseThrow(),
                 ANSWERS.leastCash().orElseThrow())) {
+            var plan = campaign.periods().get(0);
             var used = used(plan);
             for (var stock : plan.store()) {
                 assertThat(stock.used()).isEqualTo(used.getOrDefault(stock.ingredient(), BigFraction.ZERO));
@@ -87,7 +89,7 @@ class BuyingTest {
 
     @Test
     void every_product_still_meets_its_brief() {
-        var plan = ANSWERS.adapted().orElseThrow();
+        var plan = ANSWERS.adapted().orElseThrow().periods().get(0);
         for (int p = 0; p < plan.blends().size(); p++) {
             var brief = ANSWERS.products().get(p).best().asked();
             var blend = plan.blends().get(p);
@@ -97,7 +99,7 @@ class BuyingTest {
 
     @Test
     void orders_reach_their_minimum_and_packs_are_whole() {
-        var plan = ANSWERS.adapted().orElseThrow();
+        var plan = ANSWERS.adapted().orElseThrow().periods().get(0);
         assertThat(plan.orders())
                 .allMatch(order ->
                         order.goods().subtract(order.terms().minimumOrder()).signum() >= 0);
@@ -130,7 +132,7 @@ class BuyingTest {
         assertThat(err.toString()).contains("stock.csv:2:1").contains("\"shea-fat\"");
     }
 
-    private static BigDecimal cash(PurchasePlan plan) {
+    private static BigDecimal cash(Campaign plan) {
         return Decimal.round(plan.cash(), 2);
     }
 
@@ -154,7 +156,8 @@ class BuyingTest {
     private static PurchaseAnswers answers(StoreRoom room) {
         var products = ASKED.stream().map(BuyingTest::product).toList();
         var worth = Quantity.parse("70 %").orElseThrow().base();
-        return Buying.answers(PLANNER, products, room, worth, Duration.ofSeconds(60));
+        return Buying.answers(
+                PLANNER, List.of(new Period("", products)), room, Storage.FREE, worth, Duration.ofSeconds(60));
     }
 
     private static Product product(String asked) {

@@ -18,10 +18,12 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Buying;
+import panade.buy.Period;
 import panade.buy.Product;
 import panade.domain.Brief;
 import panade.domain.Offer;
 import panade.domain.OrderTerms;
+import panade.domain.Storage;
 import panade.domain.StoreRoom;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -48,7 +50,8 @@ class PurchasesTest {
         var brief = packed(Answer.blended(problem, new OrToolsSolver()).brief(), random);
         var room = room(brief, random);
         var product = new Product((Blended) PLANNER.answer(brief), brief.batch().base());
-        var answers = Buying.answers(PLANNER, List.of(product), room, WORTH, Duration.ofSeconds(20));
+        var answers = Buying.answers(
+                PLANNER, List.of(new Period("", List.of(product))), room, Storage.FREE, WORTH, Duration.ofSeconds(20));
         var adapted = answers.adapted().orElseThrow();
         var least = leastOfAll(brief, room).orElseThrow();
         assertThat(adapted.objective().subtract(least).signum()).isNotNegative();
@@ -63,7 +66,7 @@ class PurchasesTest {
                                 .add(NEAR)
                                 .signum())
                         .isPositive());
-        Statistics.label("suppliers").collect(adapted.orders().size());
+        Statistics.label("suppliers").collect(adapted.orders());
     }
 
     private static Brief packed(Brief brief, Random random) {

@@ -1,0 +1,62 @@
+package panade.buy;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.quantity.Decimal;
+
+/**
+ * A plan over all periods.
+ *
+ * @param periods one plan for each
+ * @param objective what was made least: cash less what is left at the end is worth
+ * @param bound below which that cannot be, according to the search
+ * @param finished whether the search says that nothing better exists
+ */
+public record Campaign(List<PurchasePlan> periods, BigFraction objective, BigDecimal bound, boolean finished) {
+    public Campaign {
+        periods = List.copyOf(periods);
+    }
+
+    /** How far above the best plan this one may be, as a part of its cash; nothing when the search finished. */
+    public BigFraction gap() {
+        var above = objective.subtract(Decimal.of(bound));
+        return finished || cash().signum() == 0 || above.signum() <= 0 ? BigFraction.ZERO : above.divide(cash());
+    }
+
+    /** Money paid in all. */
+    public BigFraction cash() {
+        return sum(PurchasePlan::cash);
+    }
+
+    /** Money for what goes into the bowls. */
+    public BigFraction inBowl() {
+        return sum(PurchasePlan::inBowl);
+    }
+
+    /** Money that is left on the shelf at the end. */
+    public BigFraction onShelf() {
+        return periods.get(periods.size() - 1).onShelf();
+    }
+
+    /** Goods to order, over all periods. */
+    public int goods() {
+        return periods.stream().mapToInt(plan -> plan.lines().size()).sum();
+    }
+
+    /** Orders, over all periods. */
+    public int orders() {
+        return periods.stream().mapToInt(plan -> plan.orders().size()).sum();
+    }
+
+    /** The lines of all orders. */
+    public Stream<PurchasePlan.Line> lines() {
+        return periods.stream().flatMap(plan -> plan.lines().stream());
+    }
+
+    private BigFraction sum(Function<PurchasePlan, BigFraction> money) {
+        return periods.stream().map(money).reduce(BigFraction.ZERO, BigFraction::add);
+    }
+}

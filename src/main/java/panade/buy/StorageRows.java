@@ -1,0 +1,47 @@
+package panade.buy;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Storage;
+import panade.model.LinearModel.Row;
+import panade.model.LinearModel.Sense;
+
+/** What the store room holds at most, must hold at the end, and how long goods may wait in it. */
+record StorageRows(Ledger ledger, List<PurchaseModel> purchases, Storage storage) {
+    void add() {
+        storage.most()
+                .forEach((id, most) -> purchases.stream()
+                        .filter(purchase -> purchase.ingredients().contains(id))
+                        .forEach(purchase -> limit(purchase, id, Sense.AT_MOST, most)));
+        var last = purchases.get(purchases.size() - 1);
+        storage.closing().forEach((id, least) -> {
+            if (last.ingredients().contains(id)) {
+                limit(last, id, Sense.AT_LEAST, least);
+            }
+        });
+        storage.keeps().forEach(this::addKeeps);
+    }
+
+    private void limit(PurchaseModel purchase, String id, Sense sense, BigFraction right) {
+        ledger.row(new Row("store " + id, Map.of(purchase.leftColumn(id), BigFraction.ONE), sense, right));
+    }
+
+    /** What is left must be used up within so many periods, the oldest first. */
+    private void addKeeps(String id, int periods) {
+        for (int t = 0; t + periods < purchases.size(); t++) {
+            if (purchases.get(t).ingredients().contains(id)) {
+                var form = new HashMap<Integer, BigFraction>();
+                var fixed = BigFraction.ZERO;
+                for (int later = t + 1; later <= t + periods; later++) {
+                    var need = purchases.get(later).need(id);
+                    need.form().forEach((j, amount) -> form.merge(j, amount.negate(), BigFraction::add));
+                    fixed = fixed.add(need.fixed());
+                }
+                form.merge(purchases.get(t).leftColumn(id), BigFraction.ONE, BigFraction::add);
+                ledger.row(new Row("keeps " + id, form, Sense.AT_MOST, fixed));
+            }
+        }
+    }
+}
