@@ -38,6 +38,22 @@ public final class Buying {
         this.recipes = Recipe.of(planner, periods);
     }
 
+    /** Cells of a model beyond which proving what packs leave open would take minutes. */
+    private static final long PROVABLE = 400_000;
+
+    /**
+     * Whether plans for so many products and periods can be proved in a time that anybody would wait: the exact
+     * dictionary grows with the product of its sides.
+     */
+    public static boolean isProvable(Planner planner, List<Period> periods, StoreRoom room, Storage storage) {
+        var model = new Buying(planner, periods, room, storage, Duration.ZERO)
+                .adapted(BigFraction.ZERO)
+                .ledger()
+                .model()
+                .relaxed();
+        return (long) model.columns().size() * model.rows().size() <= PROVABLE;
+    }
+
     /**
      * The three answers.
      *
@@ -74,7 +90,7 @@ public final class Buying {
                         .map(product ->
                                 product.asBought(id, product.best().blend().shareOf(id)))
                         .reduce(BigFraction.ZERO, BigFraction::add);
-                purchase.add(new Need(id, fixed, Map.of(), mostEver(id)), offers(t, id));
+                purchase.add(new Need(id, fixed, Map.of(), mostEver(id), spoils(id)), offers(t, id));
             }
             purchase.finish();
         }
@@ -91,7 +107,8 @@ public final class Buying {
             draft.offsets().add(offsets);
             var purchase = purchase(draft, t, worth);
             for (var id : ingredients()) {
-                purchase.add(new Need(id, BigFraction.ZERO, form(t, id, offsets), mostEver(id)), offers(t, id));
+                purchase.add(
+                        new Need(id, BigFraction.ZERO, form(t, id, offsets), mostEver(id), spoils(id)), offers(t, id));
             }
             purchase.finish();
         }
@@ -139,6 +156,10 @@ public final class Buying {
                     .forEach(j -> form.put(j + offset, recipe.product().asBought(id, BigFraction.ONE)));
         }
         return form;
+    }
+
+    private boolean spoils(String id) {
+        return storage.keeps().containsKey(id);
     }
 
     private BigFraction mostEver(String id) {
@@ -232,12 +253,14 @@ public final class Buying {
             }
         }
         var left = purchase.left(id, point);
+        var wasted = purchase.wasted(id, point);
         var before = purchase.carried(id, point);
         return new PurchasePlan.Stock(
                 id,
                 before,
                 bought,
-                before.add(bought).subtract(left),
+                before.add(bought).subtract(left).subtract(wasted),
+                wasted,
                 left,
                 bought.signum() == 0 ? PurchaseModel.price(offers) : paid.divide(bought));
     }

@@ -28,6 +28,7 @@ final class PurchaseModel {
     private final Map<Offer, Integer> bought = new LinkedHashMap<>();
     private final Map<String, Integer> ordering = new TreeMap<>();
     private final Map<String, Integer> left = new TreeMap<>();
+    private final Map<String, Integer> wasted = new TreeMap<>();
     private final Map<String, Need> needs = new TreeMap<>();
 
     /**
@@ -52,8 +53,10 @@ final class PurchaseModel {
      * @param fixed kilograms as bought that are needed in any case
      * @param form kilograms as bought by column of what is made
      * @param most no plan buys more than that at once, but to fill up an order
+     * @param spoils whether some of it may have to be thrown away
      */
-    record Need(String ingredient, BigFraction fixed, Map<Integer, BigFraction> form, BigFraction most) {}
+    record Need(
+            String ingredient, BigFraction fixed, Map<Integer, BigFraction> form, BigFraction most, boolean spoils) {}
 
     void add(Need need, List<Offer> offers) {
         var id = need.ingredient();
@@ -66,6 +69,11 @@ final class PurchaseModel {
         int leftover = ledger.column("left " + id, storing.subtract(worth.multiply(price(offers))));
         left.put(id, leftover);
         balance.put(leftover, BigFraction.ONE.negate());
+        if (need.spoils()) {
+            int waste = ledger.column("waste " + id, BigFraction.ZERO);
+            wasted.put(id, waste);
+            balance.put(waste, BigFraction.ONE.negate());
+        }
         var owed = need.fixed();
         if (before == null) {
             owed = owed.subtract(room.onHand(id));
@@ -189,6 +197,12 @@ final class PurchaseModel {
     /** Kilograms of an ingredient that are there before anything is bought. */
     BigFraction carried(String ingredient, List<BigFraction> point) {
         return before == null ? room.onHand(ingredient) : before.left(ingredient, point);
+    }
+
+    /** Kilograms of an ingredient that are thrown away at a point. */
+    BigFraction wasted(String ingredient, List<BigFraction> point) {
+        var column = wasted.get(ingredient);
+        return column == null ? BigFraction.ZERO : point.get(column);
     }
 
     /** Kilograms of an ingredient that are left at a point. */

@@ -48,6 +48,7 @@ public record PurchasePlan(
      * An ingredient in the store room; weights in kilograms as bought.
      *
      * @param before what is there before anything is bought
+     * @param wasted what is thrown away because it would not keep
      * @param paidPerKg what a kilogram of it cost, or is reckoned at where none was bought
      */
     public record Stock(
@@ -55,6 +56,7 @@ public record PurchasePlan(
             BigFraction before,
             BigFraction bought,
             BigFraction used,
+            BigFraction wasted,
             BigFraction left,
             BigFraction paidPerKg) {}
 

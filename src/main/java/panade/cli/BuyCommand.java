@@ -172,6 +172,10 @@ final class BuyCommand implements Callable<Integer> {
             }
             made.add(new Period(schedule.spans().get(t).name(), inPeriod));
         }
+        if (!Buying.isProvable(planner, made, room, schedule.storage())) {
+            err.println("So many products and periods at once cannot be proved exactly: plan fewer of them.");
+            return ExitStatus.OUR_FAULT;
+        }
         var answers = Buying.answers(planner, made, room, schedule.storage(), share, Duration.ofSeconds(seconds));
         out.print(
                 csv

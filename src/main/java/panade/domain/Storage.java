@@ -9,7 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param costPerKg money for each kilogram in store at the end of a period
  * @param most the most that may be in store, by ingredient
  * @param closing what must be in store at the very end, by ingredient
- * @param keeps how many periods an ingredient may wait in store
+ * @param keeps how many periods an ingredient may wait in store; what would wait longer is thrown away
  */
 public record Storage(
         BigFraction costPerKg,

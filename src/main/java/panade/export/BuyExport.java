@@ -124,6 +124,7 @@ public final class BuyExport {
             JsonExport.put(node, "before", stock.before());
             JsonExport.put(node, "bought", stock.bought());
             JsonExport.put(node, "used", stock.used());
+            JsonExport.put(node, "wasted", stock.wasted());
             JsonExport.put(node, "left", stock.left());
             store.add(node);
         });
