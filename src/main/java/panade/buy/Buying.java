@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.buy.PurchaseAnswers.SmallOrder;
 import panade.buy.PurchaseModel.Need;
 import panade.certify.Verdict.Optimum;
 import panade.domain.Blend;
@@ -71,7 +73,31 @@ public final class Buying {
                         .reduce(BigFraction.ZERO, BigFraction::add),
                 buying.campaign(buying.frozen(worth), buying.frozen(worth)),
                 buying.campaign(buying.adapted(worth), buying.adapted(worth)),
-                buying.campaign(buying.adapted(BigFraction.ZERO), buying.adapted(worth)));
+                buying.campaign(buying.adapted(BigFraction.ZERO), buying.adapted(worth)),
+                buying.smallOrders());
+    }
+
+    private List<SmallOrder> smallOrders() {
+        var small = new ArrayList<SmallOrder>();
+        for (var period : periods) {
+            var goods = new TreeMap<String, BigFraction>();
+            for (var product : period.products()) {
+                product.best()
+                        .blend()
+                        .lines()
+                        .forEach(line -> goods.merge(
+                                line.offer().supplier(),
+                                line.costPerKg().multiply(product.kilograms()),
+                                BigFraction::add));
+            }
+            goods.forEach((supplier, money) -> {
+                var order = new SmallOrder(period.name(), room.termsOf(supplier), money);
+                if (order.missing().signum() > 0) {
+                    small.add(order);
+                }
+            });
+        }
+        return small;
     }
 
     /**

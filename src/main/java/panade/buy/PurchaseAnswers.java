@@ -3,6 +3,7 @@ package panade.buy;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.OrderTerms;
 
 /**
  * Three ways to buy for the same products.
@@ -12,15 +13,30 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param frozen the cheapest blends by weight, rounded up to packs; empty when no such plan was found
  * @param adapted blends that may change to suit packs, leftovers counted at what they are worth
  * @param leastCash the same, leftovers counted as nothing
+ * @param smallOrders what would fall short of a minimum order if goods were bought by exact weight
  */
 public record PurchaseAnswers(
         List<Period> periods,
         BigFraction exact,
         Optional<Campaign> frozen,
         Optional<Campaign> adapted,
-        Optional<Campaign> leastCash) {
+        Optional<Campaign> leastCash,
+        List<SmallOrder> smallOrders) {
     public PurchaseAnswers {
         periods = List.copyOf(periods);
+        smallOrders = List.copyOf(smallOrders);
+    }
+
+    /**
+     * An order that would not reach its supplier's minimum.
+     *
+     * @param goods money for goods, bought by exact weight for the cheapest blends of a period
+     */
+    public record SmallOrder(String period, OrderTerms terms, BigFraction goods) {
+        /** Money that is missing. */
+        public BigFraction missing() {
+            return terms.minimumOrder().subtract(goods);
+        }
     }
 
     /** The products of the first period, which are those of every period. */

@@ -27,6 +27,16 @@ public final class BuyExport {
         result.set("frozen", plan(answers.frozen()));
         result.set("adapted", plan(answers.adapted()));
         result.set("leastCash", plan(answers.leastCash()));
+        var small = NODES.arrayNode();
+        answers.smallOrders().forEach(order -> {
+            var node = NODES.objectNode()
+                    .put("period", order.period())
+                    .put("supplier", order.terms().supplier());
+            JsonExport.put(node, "goods", order.goods());
+            JsonExport.put(node, "missing", order.missing());
+            small.add(node);
+        });
+        result.set("smallOrders", small);
         return JsonExport.print(result);
     }
 

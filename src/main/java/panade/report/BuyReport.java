@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Campaign;
 import panade.buy.PurchaseAnswers;
+import panade.buy.PurchaseAnswers.SmallOrder;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -45,6 +46,10 @@ public final class BuyReport {
                 + " best a plan may be is the search's own word."));
         blocks.add(new Heading("Three ways to buy"));
         blocks.add(ways());
+        if (!answers.smallOrders().isEmpty()) {
+            blocks.add(
+                    new Points(answers.smallOrders().stream().map(this::words).toList()));
+        }
         answers.adapted().ifPresent(campaign -> campaign.periods().forEach(plan -> addPlan(plan, blocks)));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(first, everything())));
@@ -119,11 +124,17 @@ public final class BuyReport {
             if (terms.minimumOrder().signum() > 0) {
                 blocks.add(new Paragraph("Minimum order " + money(terms.minimumOrder()) + ": "
                         + money(order.goods().subtract(terms.minimumOrder())) + " over. Delivery takes "
-                        + terms.leadDays() + " days."));
+                        + terms.leadDays() + (terms.leadDays() == 1 ? " day." : " days.")));
             }
         }
         blocks.add(new Heading("What is made of it" + (plan.period().isEmpty() ? "" : ", " + plan.period())));
         blocks.add(blends(plan));
+    }
+
+    private String words(SmallOrder order) {
+        return "Bought by exact weight, " + (order.period().isEmpty() ? "" : "in " + order.period() + " ")
+                + order.terms().supplier() + " would sell for " + money(order.goods()) + ": " + money(order.missing())
+                + " short of the minimum order.";
     }
 
     private static String when(PurchasePlan plan) {

@@ -109,6 +109,21 @@ class BuyingTest {
     }
 
     @Test
+    void an_order_by_exact_weight_that_is_too_small_says_by_how_much() {
+        assertThat(ANSWERS.smallOrders()).isNotEmpty();
+        for (var order : ANSWERS.smallOrders()) {
+            var goods = ANSWERS.products().stream()
+                    .flatMap(product -> product.best().blend().lines().stream()
+                            .filter(line ->
+                                    line.offer().supplier().equals(order.terms().supplier()))
+                            .map(line -> line.costPerKg().multiply(product.kilograms())))
+                    .reduce(BigFraction.ZERO, BigFraction::add);
+            assertThat(order.goods()).isEqualTo(goods);
+            assertThat(order.missing()).isEqualTo(order.terms().minimumOrder().subtract(goods));
+        }
+    }
+
+    @Test
     void what_is_on_hand_need_not_be_bought() {
         var onHand = new StoreRoom(terms().terms(), Map.of("shea-fat", BigFraction.of(30)));
         var plan = answers(onHand).adapted().orElseThrow();
