@@ -65,15 +65,17 @@ public final class Buying {
     public static PurchaseAnswers answers(
             Planner planner, List<Period> periods, StoreRoom room, Storage storage, BigFraction worth, Duration limit) {
         var buying = new Buying(planner, periods, room, storage, limit);
+        var frozen = buying.frozen(worth);
+        var adapted = buying.adapted(worth);
         return new PurchaseAnswers(
                 periods,
                 periods.stream()
                         .flatMap(period -> period.products().stream())
                         .map(product -> product.best().blend().rawCostPerKg().multiply(product.kilograms()))
                         .reduce(BigFraction.ZERO, BigFraction::add),
-                buying.campaign(buying.frozen(worth), buying.frozen(worth)),
-                buying.campaign(buying.adapted(worth), buying.adapted(worth)),
-                buying.campaign(buying.adapted(BigFraction.ZERO), buying.adapted(worth)),
+                buying.campaign(frozen, frozen),
+                buying.campaign(adapted, adapted),
+                buying.campaign(buying.adapted(BigFraction.ZERO), adapted),
                 buying.smallOrders());
     }
 

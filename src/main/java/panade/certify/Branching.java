@@ -8,7 +8,6 @@ import java.util.PriorityQueue;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict.Optimum;
-import panade.model.LinearModel;
 import panade.model.MixedModel;
 
 /**
@@ -38,13 +37,7 @@ public final class Branching {
      * @param best the cheapest point known; empty when none is
      * @param looked how many branches were looked at
      */
-    public record Proof(@Nullable BigFraction bound, Optional<List<BigFraction>> best, int looked) {
-        /** Whether the cheapest point known is the cheapest there is, or it is proved that there is none. */
-        public boolean isClosed(LinearModel model) {
-            return bound == null
-                    || best.map(point -> model.costAt(point).equals(bound)).orElse(false);
-        }
-    }
+    public record Proof(@Nullable BigFraction bound, Optional<List<BigFraction>> best, int looked) {}
 
     /**
      * Branches until nothing is open or patience ends.

@@ -93,8 +93,7 @@ final class Chooser implements Choosing {
 
     private static Optional<Chosen> none(Branching.Proof proof, @Nullable BigFraction bound) {
         if (bound != null) {
-            throw new ArithmeticException(
-                    "no blend was found in " + proof.looked() + " sets of choices, and not all were ruled out");
+            throw new OpenChoice(proof.looked());
         }
         return Optional.empty();
     }

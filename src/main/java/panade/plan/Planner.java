@@ -72,10 +72,14 @@ public final class Planner {
         if (!(verdict instanceof Verdict.Optimum optimum)) {
             return without(brief, compiled, verdict, most);
         }
-        return settled(brief, optimum)
-                .map(settled -> blended(settled, roomy))
-                .orElseGet(() -> new Outcome.Conflicted(
-                        brief, RuleConflicts.explain(brief, chooser(BigFraction.ZERO)), Certifier.EXACT_ENGINE));
+        try {
+            return settled(brief, optimum)
+                    .map(settled -> blended(settled, roomy))
+                    .orElseGet(() -> new Outcome.Conflicted(
+                            brief, RuleConflicts.explain(brief, chooser(BigFraction.ZERO)), Certifier.EXACT_ENGINE));
+        } catch (OpenChoice open) {
+            return new Outcome.Undecided(brief, String.valueOf(open.getMessage()));
+        }
     }
 
     /**

@@ -92,7 +92,9 @@ public final class BlendReport {
     }
 
     private String proof() {
-        var words = "Proved: no blend that keeps every bound costs less (checked in exact fractions; found by "
+        var choice = outcome.choice() == null ? "" : "with this choice of ingredients, ";
+        var words = "Proved: " + choice
+                + "no blend that keeps every bound costs less (checked in exact fractions; found by "
                 + outcome.proof().engine() + ").";
         return explanation.unique() ? words : words + " Other blends cost exactly the same: compare costs, not shares.";
     }

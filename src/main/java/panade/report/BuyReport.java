@@ -71,7 +71,7 @@ public final class BuyReport {
     private String verdict() {
         var adapted = answers.adapted();
         if (adapted.isEmpty()) {
-            return "No plan was found in the time given; allow more with --seconds.";
+            return "No plan was found: packs, minimums and stores leave none, or the search needs more --seconds.";
         }
         var cash = adapted.get().cash();
         var words = "Cash out " + money(cash) + " when blends may adapt to packs";

@@ -169,14 +169,14 @@ public final class ReachReport {
 
     private void addPair(List<Block> blocks) {
         if (target.pair().isEmpty()) {
-            blocks.add(new Paragraph("No two of these bounds together are enough."));
+            blocks.add(new Paragraph("No two of the bounds that get furthest alone are enough together."));
             return;
         }
         var words = target.pair().stream()
                 .map(move -> move.name() + " to " + Figures.exactly(Objects.requireNonNull(move.to()), move.unit()))
                 .toList();
-        blocks.add(new Paragraph(
-                "Least two together, each move counted as a part of its number: " + String.join(" and ", words)
+        blocks.add(
+                new Paragraph("Two together, each move counted as a part of its number: " + String.join(" and ", words)
                         + ", then " + money(target.pair().get(0).costPerKg()) + currency() + "/lb."));
     }
 
