@@ -23,7 +23,7 @@ final class PurchaseModel {
     private final Ledger ledger;
     private final StoreRoom room;
     private final @Nullable PurchaseModel before;
-    private final BigFraction worth;
+    private final LeftoverWorth worth;
     private final BigFraction storing;
     private final Map<Offer, Integer> bought = new LinkedHashMap<>();
     private final Map<String, Integer> ordering = new TreeMap<>();
@@ -35,11 +35,11 @@ final class PurchaseModel {
      * The purchases of a period.
      *
      * @param before the period before; null for the first, which begins with what is on hand
-     * @param worth what a leftover counts for, as a part of its price
+     * @param worth what a leftover counts for
      * @param storing money for each kilogram that is left
      */
     PurchaseModel(
-            Ledger ledger, StoreRoom room, @Nullable PurchaseModel before, BigFraction worth, BigFraction storing) {
+            Ledger ledger, StoreRoom room, @Nullable PurchaseModel before, LeftoverWorth worth, BigFraction storing) {
         this.ledger = ledger;
         this.room = room;
         this.before = before;
@@ -52,11 +52,17 @@ final class PurchaseModel {
      *
      * @param fixed kilograms as bought that are needed in any case
      * @param form kilograms as bought by column of what is made
+     * @param mostUsed no plan uses more than that in the period
      * @param most no plan buys more than that at once, but to fill up an order
      * @param spoils whether some of it may have to be thrown away
      */
     record Need(
-            String ingredient, BigFraction fixed, Map<Integer, BigFraction> form, BigFraction most, boolean spoils) {}
+            String ingredient,
+            BigFraction fixed,
+            Map<Integer, BigFraction> form,
+            BigFraction mostUsed,
+            BigFraction most,
+            boolean spoils) {}
 
     void add(Need need, List<Offer> offers) {
         var id = need.ingredient();
@@ -66,7 +72,7 @@ final class PurchaseModel {
             balance.put(column(offer, need), kilograms(offer));
         }
         need.form().forEach((j, amount) -> balance.merge(j, amount.negate(), BigFraction::add));
-        int leftover = ledger.column("left " + id, storing.subtract(worth.multiply(price(offers))));
+        int leftover = ledger.column("left " + id, storing.subtract(worth.of(id).multiply(price(offers))));
         left.put(id, leftover);
         balance.put(leftover, BigFraction.ONE.negate());
         if (need.spoils()) {
@@ -74,13 +80,17 @@ final class PurchaseModel {
             wasted.put(id, waste);
             balance.put(waste, BigFraction.ONE.negate());
         }
-        var owed = need.fixed();
+        var stored = addStored(id, balance);
+        ledger.row(new Row("store " + id, balance, Sense.EQUAL, need.fixed().subtract(stored)));
+    }
+
+    /** Adds what the period begins with to a form, where that is open; gives it where it is known. */
+    BigFraction addStored(String id, Map<Integer, BigFraction> form) {
         if (before == null) {
-            owed = owed.subtract(room.onHand(id));
-        } else {
-            balance.put(before.leftColumn(id), BigFraction.ONE);
+            return room.onHand(id);
         }
-        ledger.row(new Row("store " + id, balance, Sense.EQUAL, owed));
+        form.put(before.leftColumn(id), BigFraction.ONE);
+        return BigFraction.ZERO;
     }
 
     /** What a kilogram is reckoned at: the lowest price at which it can be had. */
@@ -169,6 +179,18 @@ final class PurchaseModel {
     /** What the period needs of an ingredient. */
     Need need(String ingredient) {
         return Objects.requireNonNull(needs.get(ingredient));
+    }
+
+    /** Offers of an ingredient. */
+    List<Offer> offersOf(String ingredient) {
+        return bought.keySet().stream()
+                .filter(offer -> offer.ingredient().equals(ingredient))
+                .toList();
+    }
+
+    /** The column of what is bought of an offer. */
+    int column(Offer offer) {
+        return Objects.requireNonNull(bought.get(offer));
     }
 
     /** Ingredients that are bought or kept. */

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.ExactSimplex.Ending;
+import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.solver.SolverAnswer;
 
 /**
- * Turns a solver's claim into a proved verdict. The claimed basis is solved again in exact arithmetic and pivoted on
- * where it is off by a hair; without a claim the exact simplex starts from nothing. What comes out is checked against
- * the model by {@link Certificate}.
+ * Turns a solver's claim into a proved verdict. The claimed basis is solved again in exact arithmetic, sparsely; where
+ * it is off by a hair it is pivoted on in a dense dictionary, and without a claim the exact simplex starts from
+ * nothing. What comes out is checked against the model by {@link Certificate}.
  */
 public final class Certifier {
     /** The name told when no solver helped. */
@@ -20,12 +21,31 @@ public final class Certifier {
 
     /** What can be proved of the model, given what a solver of that name says of it. */
     public static Verdict certify(LinearModel model, SolverAnswer answer, String solverName) {
-        var tableau = new Tableau(model);
-        var engine = EXACT_ENGINE;
         if (answer instanceof SolverAnswer.Optimal optimal) {
-            tableau.bringIn(optimal.basis());
-            engine = solverName;
+            var basis = optimal.basis();
+            return BasisSystem.solve(model, basis)
+                    .filter(pair -> Certificate.provesOptimal(model, pair.point(), pair.multipliers()))
+                    .<Verdict>map(pair -> new Verdict.Optimum(
+                            model, pair.point(), pair.multipliers(), solverName, () -> dictionary(model, basis)))
+                    .orElseGet(() -> pivoted(model, near(model, basis), solverName));
         }
+        return pivoted(model, new Tableau(model), EXACT_ENGINE);
+    }
+
+    private static Tableau near(LinearModel model, Basis basis) {
+        var tableau = new Tableau(model);
+        tableau.bringIn(basis);
+        return tableau;
+    }
+
+    /** The dictionary of an optimal basis, in which equations have no slack left. */
+    private static Tableau dictionary(LinearModel model, Basis basis) {
+        var tableau = near(model, basis);
+        new ExactSimplex(tableau).run();
+        return tableau;
+    }
+
+    private static Verdict pivoted(LinearModel model, Tableau tableau, String engine) {
         var simplex = new ExactSimplex(tableau);
         var ending = simplex.run();
         if (ending == Ending.OPTIMAL) {
@@ -40,7 +60,7 @@ public final class Certifier {
         var point = tableau.point();
         var multipliers = multipliers(model, tableau, tableau.costScale());
         return Certificate.provesOptimal(model, point, multipliers)
-                ? new Verdict.Optimum(model, point, multipliers, engine, tableau)
+                ? new Verdict.Optimum(model, point, multipliers, engine, () -> tableau)
                 : new Verdict.Unproven("the exact check of the least-cost blend failed");
     }
 

@@ -1,7 +1,9 @@
 package panade.certify;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.model.LinearModel;
 
 /**
@@ -14,19 +16,20 @@ public sealed interface Verdict {
         private final List<BigFraction> point;
         private final List<BigFraction> multipliers;
         private final String engine;
-        private final Tableau tableau;
+        private final Supplier<Tableau> source;
+        private @Nullable Tableau tableau;
 
         Optimum(
                 LinearModel model,
                 List<BigFraction> point,
                 List<BigFraction> multipliers,
                 String engine,
-                Tableau tableau) {
+                Supplier<Tableau> source) {
             this.model = model;
             this.point = List.copyOf(point);
             this.multipliers = List.copyOf(multipliers);
             this.engine = engine;
-            this.tableau = tableau;
+            this.source = source;
         }
 
         /** The model it solves. */
@@ -49,7 +52,11 @@ public sealed interface Verdict {
             return engine;
         }
 
-        Tableau tableau() {
+        /** The dictionary at the optimum, made when it is first asked for. */
+        synchronized Tableau tableau() {
+            if (tableau == null) {
+                tableau = source.get();
+            }
             return tableau;
         }
     }

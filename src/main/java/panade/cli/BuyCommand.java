@@ -3,7 +3,10 @@ package panade.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
@@ -11,6 +14,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.buy.Buying;
+import panade.buy.LeftoverWorth;
 import panade.buy.Period;
 import panade.buy.Product;
 import panade.document.Documents;
@@ -18,6 +22,7 @@ import panade.document.Overrides;
 import panade.document.Problem;
 import panade.document.Reading;
 import panade.domain.Brief;
+import panade.domain.IngredientSet;
 import panade.domain.Schedule;
 import panade.domain.Schedule.Span;
 import panade.domain.Storage;
@@ -46,8 +51,11 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example: panade buy constraints/dumpling-filling.json=240lb constraints/skewer-mince.json=160lb"
         })
 final class BuyCommand implements Callable<Integer> {
+    private static final BigFraction USUAL_WORTH = BigFraction.of(7, 10);
+
     private final PrintWriter out;
     private final PrintWriter err;
+    private final Engines engines;
     private final Planner planner;
 
     @Spec
@@ -76,9 +84,10 @@ final class BuyCommand implements Callable<Integer> {
 
     @Option(
             names = "--leftover-worth",
-            paramLabel = "SHARE",
-            description = "What leftovers count for, as a share of their price; 70 %% unless given.")
-    private String worth = "70 %";
+            paramLabel = "[ID=]SHARE",
+            description = "What leftovers count for, as a share of their price; 70 %% unless given. Repeatable:"
+                    + " one share for all, others for ingredients, such as scallion=0%%.")
+    private final List<String> worths = new ArrayList<>();
 
     @Option(names = "--seconds", paramLabel = "N", description = "Search this long for each answer; 30 unless given.")
     private int seconds = 30;
@@ -92,12 +101,12 @@ final class BuyCommand implements Callable<Integer> {
     BuyCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
+        this.engines = engines;
         this.planner = new Planner(engines);
     }
 
     @Override
     public Integer call() {
-        var share = worthShare();
         if (seconds < 1) {
             throw wrong("--seconds " + seconds + ": expected a number from 1 up.");
         }
@@ -108,6 +117,7 @@ final class BuyCommand implements Callable<Integer> {
             return ProblemPrinter.print(problems, err);
         }
         var set = briefs.get(0).set();
+        var worth = worth(set);
         var schedule = periods == null
                 ? new Schedule(Storage.FREE, List.of(now))
                 : accepted(Documents.readSchedule(periods, products.size(), set), problems);
@@ -118,11 +128,12 @@ final class BuyCommand implements Callable<Integer> {
                 .flatMap(BuyCommand::termFiles)
                 .distinct()
                 .toList();
-        var room = accepted(Documents.readStoreRoom(terms, stock, set), problems);
+        var room =
+                accepted(Documents.readStoreRoom(terms, stock, set, LocalDate.now(ZoneId.systemDefault())), problems);
         if (!problems.isEmpty() || schedule == null || room == null) {
             return ProblemPrinter.print(problems, err);
         }
-        return plan(schedule, all, room, share);
+        return plan(schedule, all, room, worth);
     }
 
     private static <T> @Nullable T accepted(Reading<T> reading, List<Problem> problems) {
@@ -160,7 +171,7 @@ final class BuyCommand implements Callable<Integer> {
                 .distinct();
     }
 
-    private int plan(Schedule schedule, List<List<Brief>> briefs, StoreRoom room, BigFraction share) {
+    private int plan(Schedule schedule, List<List<Brief>> briefs, StoreRoom room, LeftoverWorth worth) {
         var made = new ArrayList<Period>();
         for (int t = 0; t < briefs.size(); t++) {
             var inPeriod = new ArrayList<Product>();
@@ -172,25 +183,44 @@ final class BuyCommand implements Callable<Integer> {
             }
             made.add(new Period(schedule.spans().get(t).name(), inPeriod));
         }
-        if (!Buying.isProvable(planner, made, room, schedule.storage())) {
-            err.println("So many products and periods at once cannot be proved exactly: plan fewer of them.");
-            return ExitStatus.OUR_FAULT;
+        try (var stop = new EarlyStop(engines.plans())) {
+            var answers = Buying.answers(planner, made, room, schedule.storage(), worth, Duration.ofSeconds(seconds));
+            out.print(
+                    csv
+                            ? BuyExport.csv(answers)
+                            : json
+                                    ? BuyExport.json(answers)
+                                    : TextRenderer.render(BuyReport.of(answers, worth, room, stop.isAsked())));
+            out.flush();
+            return answers.adapted().isPresent() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
         }
-        var answers = Buying.answers(planner, made, room, schedule.storage(), share, Duration.ofSeconds(seconds));
-        out.print(
-                csv
-                        ? BuyExport.csv(answers)
-                        : json ? BuyExport.json(answers) : TextRenderer.render(BuyReport.of(answers, share)));
-        return answers.adapted().isPresent() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }
 
-    private BigFraction worthShare() {
-        return Quantity.parse(worth)
+    private LeftoverWorth worth(IngredientSet set) {
+        var usual = USUAL_WORTH;
+        var named = new LinkedHashMap<String, BigFraction>();
+        for (var worth : worths) {
+            int sign = worth.indexOf('=');
+            var share = share(worth.substring(sign + 1));
+            if (sign < 0) {
+                usual = share;
+            } else if (!set.ingredients().containsKey(worth.substring(0, sign))) {
+                throw wrong("--leftover-worth " + worth + ": no ingredient of the set is called \""
+                        + worth.substring(0, sign) + "\".");
+            } else {
+                named.put(worth.substring(0, sign), share);
+            }
+        }
+        return new LeftoverWorth(usual, named);
+    }
+
+    private BigFraction share(String text) {
+        return Quantity.parse(text)
                 .filter(share -> share.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
                 .filter(share ->
                         share.signum() >= 0 && share.subtract(BigFraction.ONE).signum() < 0)
-                .orElseThrow(() -> wrong("--leftover-worth " + worth + ": expected a share below 100 %, such as 70%."));
+                .orElseThrow(() -> wrong("--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
     }
 
     private ParameterException wrong(String message) {

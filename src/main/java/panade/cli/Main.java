@@ -53,7 +53,12 @@ public final class Main {
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         var main = new Main();
         try (var solver = new WatchedSolver(new OrToolsSolver(), () -> main.progress && isTerminal())) {
-            return execute(main, new Engines(solver, new OrToolsMixedSolver()), out, err, arguments);
+            return execute(
+                    main,
+                    new Engines(solver, OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()),
+                    out,
+                    err,
+                    arguments);
         }
     }
 

@@ -1,6 +1,7 @@
 package panade.document;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -36,10 +37,12 @@ public final class Documents {
      *
      * @param terms files of suppliers' terms; one that is not there is passed over
      * @param stock the stock list; null when nothing is on hand
+     * @param today goods whose date is past on that day are not counted on
      */
-    public static Reading<StoreRoom> readStoreRoom(List<Path> terms, @Nullable Path stock, IngredientSet set) {
+    public static Reading<StoreRoom> readStoreRoom(
+            List<Path> terms, @Nullable Path stock, IngredientSet set, LocalDate today) {
         var problems = new Problems();
-        var room = new StoreRoomReader(problems).read(terms, stock, set);
+        var room = new StoreRoomReader(today, problems).read(terms, stock, set);
         return problems.none() ? new Reading.Accepted<>(room) : new Reading.Rejected<>(problems.inOrder());
     }
 

@@ -2,6 +2,9 @@ package panade.document;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,9 +24,11 @@ final class StoreRoomReader {
     private static final CsvTable.Kind STOCK = new CsvTable.Kind(
             "a stock list", List.of("ingredient", "amount", "bestBefore"), List.of("ingredient", "amount"));
 
+    private final LocalDate today;
     private final Problems problems;
 
-    StoreRoomReader(Problems problems) {
+    StoreRoomReader(LocalDate today, Problems problems) {
+        this.today = today;
         this.problems = problems;
     }
 
@@ -36,7 +41,7 @@ final class StoreRoomReader {
                         .ifPresent(rows -> rows.forEach(row -> terms(row, terms)));
             }
         }
-        var onHand = new LinkedHashMap<String, BigFraction>();
+        var onHand = new ArrayList<StoreRoom.Stock>();
         if (stock != null) {
             CsvTable.read(stock, stock.toString(), STOCK, problems)
                     .ifPresent(rows -> rows.forEach(row -> stock(row, set, onHand)));
@@ -67,10 +72,30 @@ final class StoreRoomReader {
                 .orElse(BigFraction.ZERO);
     }
 
-    private void stock(CsvTable.Row row, IngredientSet set, Map<String, BigFraction> onHand) {
+    private void stock(CsvTable.Row row, IngredientSet set, List<StoreRoom.Stock> onHand) {
         var offer = new OfferRow(row.cells(), problems);
         var id = offer.ingredient(Optional.of(set));
         var amount = offer.amount("amount").map(Quantity::base);
-        id.ifPresent(known -> amount.ifPresent(kilograms -> onHand.merge(known, kilograms, BigFraction::add)));
+        var date = bestBefore(row);
+        boolean isPast = date.filter(last -> last.isBefore(today)).isPresent();
+        id.ifPresent(known -> amount.ifPresent(
+                kilograms -> onHand.add(new StoreRoom.Stock(known, kilograms, date.orElse(null), isPast))));
+    }
+
+    private static Optional<LocalDate> bestBefore(CsvTable.Row row) {
+        return Optional.ofNullable(row.cells().get("bestBefore"))
+                .filter(cell -> !cell.isBlank())
+                .flatMap(cell -> date(cell.content())
+                        .or(() -> cell.refuse(
+                                "\"" + cell.content() + "\" is not a date",
+                                "Expected year, month and day, such as 2026-12-31, or nothing.")));
+    }
+
+    private static Optional<LocalDate> date(String text) {
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
     }
 }

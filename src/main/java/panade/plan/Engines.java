@@ -10,21 +10,29 @@ import panade.solver.Solver;
  * The solvers that are asked.
  *
  * @param linear for linear models
- * @param mixed for models with whole numbers
+ * @param mixed for models with few whole numbers
+ * @param plans for models with many, which may take long and can be interrupted
  */
-public record Engines(Solver linear, MixedSolver mixed) {
+public record Engines(Solver linear, MixedSolver mixed, MixedSolver plans) {
     /** Linear models only; models with whole numbers are branched on without a first guess. */
     public static Engines linear(Solver solver) {
-        return new Engines(solver, new MixedSolver() {
-            @Override
-            public String name() {
-                return "branching";
-            }
+        return new Engines(solver, new Unasked(), new Unasked());
+    }
 
-            @Override
-            public MixedAnswer solve(MixedModel model, Duration limit) {
-                return new MixedAnswer.Undecided("no solver was asked");
-            }
-        });
+    private static final class Unasked implements MixedSolver {
+        @Override
+        public String name() {
+            return "branching";
+        }
+
+        @Override
+        public MixedAnswer solve(MixedModel model, Duration limit) {
+            return new MixedAnswer.Undecided("no solver was asked");
+        }
+
+        @Override
+        public void interrupt() {
+            // nothing ever runs
+        }
     }
 }

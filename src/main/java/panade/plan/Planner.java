@@ -173,6 +173,11 @@ public final class Planner {
         return engines.mixed().solve(model, limit);
     }
 
+    /** The same of a model with many whole numbers; it can be asked in several threads, and interrupted. */
+    public MixedAnswer searchLong(MixedModel model, Duration limit) {
+        return engines.plans().solve(model, limit);
+    }
+
     /** The blend that a point of a brief's model stands for. */
     public static Blend blendAt(Brief brief, CompiledBrief compiled, List<BigFraction> point) {
         return BlendReader.blend(brief, compiled, point);

@@ -2,15 +2,18 @@ package panade.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Campaign;
+import panade.buy.LeftoverWorth;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchaseAnswers.SmallOrder;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.domain.StoreRoom;
 import panade.quantity.Decimal;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -22,34 +25,49 @@ import panade.report.Block.Table;
 public final class BuyReport {
     private final PurchaseAnswers answers;
     private final Brief first;
-    private final BigFraction worth;
+    private final LeftoverWorth worth;
+    private final StoreRoom room;
+    private final boolean isStopped;
 
-    private BuyReport(PurchaseAnswers answers, BigFraction worth) {
+    private BuyReport(PurchaseAnswers answers, LeftoverWorth worth, StoreRoom room, boolean isStopped) {
         this.answers = answers;
         this.first = answers.products().get(0).best().asked();
         this.worth = worth;
+        this.room = room;
+        this.isStopped = isStopped;
     }
 
     /**
      * The report.
      *
-     * @param worth what leftovers were counted at, as a part of their price
+     * @param worth what leftovers were counted at
+     * @param isStopped whether the search was interrupted
      */
-    public static ReportDocument of(PurchaseAnswers answers, BigFraction worth) {
-        return new BuyReport(answers, worth).document();
+    public static ReportDocument of(PurchaseAnswers answers, LeftoverWorth worth, StoreRoom room, boolean isStopped) {
+        return new BuyReport(answers, worth, room, isStopped).document();
     }
 
     private ReportDocument document() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
+        if (isStopped) {
+            blocks.add(new Paragraph("The search was interrupted: these are the best plans found until then."));
+        }
         blocks.add(new Paragraph("Packs are whole and held; what remains is proved in exact fractions. How far from the"
                 + " best a plan may be is the search's own word."));
         blocks.add(new Heading("Three ways to buy"));
         blocks.add(ways());
-        if (!answers.smallOrders().isEmpty()) {
-            blocks.add(
-                    new Points(answers.smallOrders().stream().map(this::words).toList()));
+        var points = new ArrayList<String>();
+        worth.named().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(entry -> "Leftovers of " + name(entry.getKey()) + " are counted at "
+                        + Figures.significant(entry.getValue().multiply(100), 3) + " %.")
+                .forEach(points::add);
+        answers.smallOrders().stream().map(this::words).forEach(points::add);
+        if (!points.isEmpty()) {
+            blocks.add(new Points(points));
         }
+        new StockWords(answers, room).blocks().forEach(blocks::add);
         answers.adapted().ifPresent(campaign -> campaign.periods().forEach(plan -> addPlan(plan, blocks)));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(first, everything())));
@@ -100,7 +118,7 @@ public final class BuyReport {
 
     private List<String> row(String words, Function<Campaign, String> cell) {
         if (words.startsWith("leftovers")) {
-            var percent = Figures.significant(worth.multiply(100), 3) + " %";
+            var percent = Figures.significant(worth.usual().multiply(100), 3) + " %";
             return List.of(words, percent, percent, "0 %");
         }
         return List.of(

@@ -10,4 +10,7 @@ public interface MixedSolver {
 
     /** Solves a model within a time limit; never throws for anything that is in the model. */
     MixedAnswer solve(MixedModel model, Duration limit);
+
+    /** Ends what is being solved, in whatever thread, with the best there is; what is asked for later ends at once. */
+    void interrupt();
 }

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,6 @@ import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
-import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
 
@@ -38,11 +38,12 @@ import panade.solver.ortools.OrToolsSolver;
  * left out the water meter's 0.90.
  */
 class BuyingTest {
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final List<String> ASKED =
             List.of("constraints/dumpling-filling.json=240lb", "constraints/skewer-mince.json=160lb");
     private static final Path PRICES = Path.of("ingredient-sets", "netherpleat", "prices-december.csv");
-    private static final PurchaseAnswers ANSWERS = answers(new StoreRoom(terms().terms(), Map.of()));
+    private static final PurchaseAnswers ANSWERS = answers(StoreRoom.holding(terms().terms(), Map.of()));
 
     @Test
     void by_exact_weight_the_month_costs_521_dollars() {
@@ -125,7 +126,7 @@ class BuyingTest {
 
     @Test
     void what_is_on_hand_need_not_be_bought() {
-        var onHand = new StoreRoom(terms().terms(), Map.of("shea-fat", BigFraction.of(30)));
+        var onHand = StoreRoom.holding(terms().terms(), Map.of("shea-fat", BigFraction.of(30)));
         var plan = answers(onHand).adapted().orElseThrow();
         assertThat(plan.lines()).noneMatch(line -> line.offer().ingredient().equals("shea-fat"));
         assertThat(plan.cash().subtract(ANSWERS.adapted().orElseThrow().cash()).signum())
@@ -170,7 +171,7 @@ class BuyingTest {
 
     private static PurchaseAnswers answers(StoreRoom room) {
         var products = ASKED.stream().map(BuyingTest::product).toList();
-        var worth = Quantity.parse("70 %").orElseThrow().base();
+        var worth = new LeftoverWorth(BigFraction.of(7, 10), Map.of());
         return Buying.answers(
                 PLANNER, List.of(new Period("", products)), room, Storage.FREE, worth, Duration.ofSeconds(60));
     }
@@ -191,7 +192,8 @@ class BuyingTest {
         var reading = Documents.readStoreRoom(
                 List.of(PRICES.resolveSibling("suppliers.csv")),
                 null,
-                brief(ASKED.get(0)).set());
+                brief(ASKED.get(0)).set(),
+                LocalDate.EPOCH);
         return ((Reading.Accepted<StoreRoom>) reading).value();
     }
 }

@@ -39,7 +39,8 @@ import tools.jackson.databind.json.JsonMapper;
  * part 14): oils bought, stored and blended over six months. Profit is 150 a ton made less all that is paid.
  */
 class FoodManufactureTest {
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final Path FOOD = Path.of("src", "test", "resources", "buying", "food");
 
     @Test
@@ -69,9 +70,9 @@ class FoodManufactureTest {
                 .ingredients()
                 .keySet();
         var half = BigFraction.of(500_000);
-        var room = new StoreRoom(Map.of(), all(ids, half));
+        var room = StoreRoom.holding(Map.of(), all(ids, half));
         var storage = new Storage(BigFraction.of(5, 1000), all(ids, half.multiply(2)), all(ids, half), Map.of());
-        var plan = Buying.answers(PLANNER, periods, room, storage, BigFraction.ZERO, Duration.ofSeconds(60))
+        var plan = Buying.answers(PLANNER, periods, room, storage, LeftoverWorth.NOTHING, Duration.ofSeconds(60))
                 .leastCash()
                 .orElseThrow();
         var profit = new BigDecimal(150 * (450 * 4 + 405 * 2)).subtract(Decimal.round(plan.cash(), 6));

@@ -18,6 +18,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Buying;
+import panade.buy.LeftoverWorth;
 import panade.buy.Period;
 import panade.buy.Product;
 import panade.domain.Brief;
@@ -35,7 +36,8 @@ import panade.solver.ortools.OrToolsSolver;
 
 /** Purchase plans against every number of packs there could be, each with its best blend. */
 class PurchasesTest {
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final BigFraction WORTH = BigFraction.of(7, 10);
     private static final BigFraction NEAR = BigFraction.of(1, 1_000_000);
 
@@ -51,7 +53,12 @@ class PurchasesTest {
         var room = room(brief, random);
         var product = new Product((Blended) PLANNER.answer(brief), brief.batch().base());
         var answers = Buying.answers(
-                PLANNER, List.of(new Period("", List.of(product))), room, Storage.FREE, WORTH, Duration.ofSeconds(20));
+                PLANNER,
+                List.of(new Period("", List.of(product))),
+                room,
+                Storage.FREE,
+                new LeftoverWorth(WORTH, Map.of()),
+                Duration.ofSeconds(20));
         var adapted = answers.adapted().orElseThrow();
         var least = leastOfAll(brief, room).orElseThrow();
         assertThat(adapted.objective().subtract(least).signum()).isNotNegative();
@@ -100,7 +107,7 @@ class PurchasesTest {
         var onHand = random.nextBoolean()
                 ? Map.of(first, brief.batch().base().multiply(BigFraction.of(1, 5)))
                 : Map.<String, BigFraction>of();
-        return new StoreRoom(terms, onHand);
+        return StoreRoom.holding(terms, onHand);
     }
 
     private static Optional<BigFraction> leastOfAll(Brief brief, StoreRoom room) {

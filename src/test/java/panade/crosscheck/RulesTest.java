@@ -37,7 +37,8 @@ import panade.solver.ortools.OrToolsSolver;
 /** Rules against every choice of ingredients there is, each solved on its own. */
 class RulesTest {
     private static final Origin NOWHERE = new Origin("drawn", 1, 1, "");
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final Planner WITHOUT_SEARCH = new Planner(new OrToolsSolver());
 
     @Provide

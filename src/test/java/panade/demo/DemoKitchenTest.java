@@ -127,7 +127,7 @@ class DemoKitchenTest {
             problems.addAll(rejected.problems());
         }
         assertThat(problems).isEmpty();
-        return new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()))
+        return new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()))
                 .plan(((Reading.Accepted<Brief>) reading).value());
     }
 }

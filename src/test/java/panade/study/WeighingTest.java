@@ -23,7 +23,8 @@ import panade.study.BatchSheet.Line;
 
 /** Bench sheets of the invented demo, each weight put back into the brief as a cook would check it. */
 class WeighingTest {
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final BigFraction HAIR = BigFraction.of(1, 1_000_000_000);
 
     @ParameterizedTest(name = "{0}, {1} on a scale that reads {2}")

@@ -6,42 +6,24 @@ import com.google.ortools.linearsolver.MPSolverParameters.DoubleParam;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
-import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import panade.model.MixedModel;
 import panade.solver.MixedAnswer;
 
-/** Owns one mixed-integer model in native memory from its making to its deletion, and asks CBC for the very optimum. */
-final class Cbc {
+/** A mixed-integer model copied into native memory, and what the engine there says of it when asked for the optimum. */
+final class MixedSearch {
     private final MPSolver solver;
     private final NativeModel model;
     private final MixedModel mixed;
 
-    private Cbc(MPSolver solver, MixedModel mixed) {
+    MixedSearch(MPSolver solver, MixedModel mixed) {
         this.solver = solver;
         this.mixed = mixed;
         this.model = new NativeModel(solver, mixed.relaxed(), mixed.whole());
     }
 
-    /** The only place that makes and deletes a native solver; nothing native outlives this call. */
-    static MixedAnswer solve(MixedModel mixed, Duration limit) {
-        var solver = MPSolver.createSolver("CBC");
-        if (solver == null) {
-            return new MixedAnswer.Undecided("CBC is not in the native libraries");
-        }
-        try {
-            solver.setTimeLimit(NativeModel.milliseconds(limit));
-            return new Cbc(solver, mixed).answer();
-        } catch (IllegalArgumentException e) {
-            // The Java wrapper throws on a status number it does not know.
-            return new MixedAnswer.Undecided("CBC ended with an unknown status: " + e.getMessage());
-        } finally {
-            solver.delete();
-        }
-    }
-
-    private MixedAnswer answer() {
+    MixedAnswer answer() {
         var parameters = new MPSolverParameters();
         try {
             // the gap that is usual would do for less than the optimum
@@ -58,7 +40,7 @@ final class Cbc {
                 new MixedAnswer.Found(
                         values(), decimal(solver.objective().bestBound()), status == MPSolver.ResultStatus.OPTIMAL);
             case INFEASIBLE -> new MixedAnswer.Infeasible();
-            default -> new MixedAnswer.Undecided("CBC ended with " + status);
+            default -> new MixedAnswer.Undecided("the search ended with " + status);
         };
     }
 

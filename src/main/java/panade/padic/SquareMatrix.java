@@ -1,0 +1,81 @@
+package panade.padic;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** A square matrix of whole numbers, most of them zero. */
+public final class SquareMatrix {
+    private final List<Map<Integer, BigInteger>> rows;
+
+    /**
+     * A matrix.
+     *
+     * @param rows what is not zero, by column from 0 to one less than the number of rows
+     */
+    public SquareMatrix(List<? extends Map<Integer, BigInteger>> rows) {
+        var copy = new ArrayList<Map<Integer, BigInteger>>();
+        // in order of columns, so that the same matrix is always worked through in the same order
+        rows.forEach(row -> copy.add(new TreeMap<>(row)));
+        this.rows = List.copyOf(copy);
+    }
+
+    int size() {
+        return rows.size();
+    }
+
+    Map<Integer, BigInteger> row(int i) {
+        return rows.get(i);
+    }
+
+    /** Rows and columns exchanged. */
+    public SquareMatrix transposed() {
+        var turned = new ArrayList<Map<Integer, BigInteger>>();
+        rows.forEach(row -> turned.add(new TreeMap<>()));
+        for (int i = 0; i < size(); i++) {
+            for (var term : rows.get(i).entrySet()) {
+                turned.get(term.getKey()).put(i, term.getValue());
+            }
+        }
+        return new SquareMatrix(turned);
+    }
+
+    /** The product with a vector of residues, a line. */
+    BigInteger times(int i, long[] vector) {
+        var total = BigInteger.ZERO;
+        for (var term : rows.get(i).entrySet()) {
+            long factor = vector[term.getKey()];
+            if (factor != 0) {
+                total = total.add(term.getValue().multiply(BigInteger.valueOf(factor)));
+            }
+        }
+        return total;
+    }
+
+    /** Whether the product with a vector is just that. */
+    boolean takes(List<BigFraction> vector, List<BigInteger> right) {
+        for (int i = 0; i < size(); i++) {
+            var total = BigFraction.ZERO;
+            for (var term : rows.get(i).entrySet()) {
+                total = total.add(vector.get(term.getKey()).multiply(term.getValue()));
+            }
+            if (total.subtract(right.get(i)).signum() != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A number of bits that neither numerators nor denominators of a solution exceed (Hadamard, Cramer). */
+    int bits(List<BigInteger> right) {
+        int bits = right.stream().mapToInt(BigInteger::bitLength).max().orElse(0);
+        for (var row : rows) {
+            var sum = row.values().stream().map(BigInteger::abs).reduce(BigInteger.ZERO, BigInteger::add);
+            bits += sum.bitLength();
+        }
+        return bits;
+    }
+}

@@ -1,0 +1,51 @@
+package panade.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import panade.buy.PurchaseAnswers;
+import panade.domain.StoreRoom;
+import panade.domain.StoreRoom.Stock;
+import panade.report.Block.Heading;
+import panade.report.Block.Points;
+
+/** Words what is on hand that needs a cook's eye: what to use first, and what no plan counts on. */
+record StockWords(PurchaseAnswers answers, StoreRoom room) {
+    List<Block> blocks() {
+        var points = room.stock().stream()
+                .filter(stock -> stock.bestBefore() != null || !isPlanned(stock))
+                .sorted(Comparator.comparing(StockWords::date))
+                .map(this::words)
+                .toList();
+        return points.isEmpty() ? new ArrayList<>() : List.of(new Heading("On hand"), new Points(points));
+    }
+
+    private static LocalDate date(Stock stock) {
+        return Objects.requireNonNullElse(stock.bestBefore(), LocalDate.MAX);
+    }
+
+    private String words(Stock stock) {
+        var words = Figures.kilograms(stock.kilograms()) + " kg of "
+                + answers.products()
+                        .get(0)
+                        .best()
+                        .asked()
+                        .set()
+                        .ingredient(stock.ingredient())
+                        .name()
+                + (stock.bestBefore() == null ? "" : ", best before " + stock.bestBefore());
+        if (stock.isPast()) {
+            return words + ": that day is past, so it is not counted on.";
+        }
+        return isPlanned(stock)
+                ? words + ": use it by then."
+                : words + ": no supplier offers it for these products, so no plan uses it.";
+    }
+
+    private boolean isPlanned(Stock stock) {
+        return answers.products().stream()
+                .anyMatch(product -> product.best().asked().candidates().contains(stock.ingredient()));
+    }
+}
