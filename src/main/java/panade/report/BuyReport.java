@@ -9,7 +9,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Campaign;
 import panade.buy.LeftoverWorth;
 import panade.buy.PurchaseAnswers;
-import panade.buy.PurchaseAnswers.SmallOrder;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -63,7 +62,8 @@ public final class BuyReport {
                 .map(entry -> "Leftovers of " + name(entry.getKey()) + " are counted at "
                         + Figures.significant(entry.getValue().multiply(100), 3) + " %.")
                 .forEach(points::add);
-        answers.smallOrders().stream().map(this::words).forEach(points::add);
+        points.addAll(
+                new SmallOrderWords(answers.smallOrders(), answers.periods().size(), this::money).lines());
         if (!points.isEmpty()) {
             blocks.add(new Points(points));
         }
@@ -75,6 +75,13 @@ public final class BuyReport {
     }
 
     private String products() {
+        int periods = answers.periods().size();
+        if (periods > 1) {
+            var titles = answers.products().stream()
+                    .map(product -> product.best().asked().title())
+                    .toList();
+            return String.join(", ", titles) + ", " + periods + " periods";
+        }
         var words = answers.products().stream()
                 .map(product -> product.best().asked().batch().text() + " of "
                         + product.best().asked().title())
@@ -147,12 +154,6 @@ public final class BuyReport {
         }
         blocks.add(new Heading("What is made of it" + (plan.period().isEmpty() ? "" : ", " + plan.period())));
         blocks.add(blends(plan));
-    }
-
-    private String words(SmallOrder order) {
-        return "Bought by exact weight, " + (order.period().isEmpty() ? "" : "in " + order.period() + " ")
-                + order.terms().supplier() + " would sell for " + money(order.goods()) + ": " + money(order.missing())
-                + " short of the minimum order.";
     }
 
     private static String when(PurchasePlan plan) {
