@@ -30,6 +30,9 @@ final class IngredientReader {
         "maxUse",
         "usable",
         "variantOf",
+        "madeOf",
+        "energyFactors",
+        "digestibility",
         "source",
         "note"
     };
@@ -38,12 +41,14 @@ final class IngredientReader {
     private final Expect expect;
     private final Amounts amounts;
     private final ValueReader values;
+    private final LabellingReader labelling;
 
     IngredientReader(Traits traits, Problems problems) {
         this.problems = problems;
         this.expect = new Expect(problems);
         this.amounts = new Amounts(problems);
         this.values = new ValueReader(traits, problems);
+        this.labelling = new LabellingReader(traits, problems);
     }
 
     /** The ingredient, without whatever was told about it; empty when there is nothing to call it by. */
@@ -79,6 +84,7 @@ final class IngredientReader {
                 usable(fields),
                 variantOf.map(TextNode::text).orElse(null),
                 text(fields, "note").map(TextNode::text).orElse(""),
+                labelling.read(fields),
                 object.origin());
     }
 

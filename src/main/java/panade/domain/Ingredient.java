@@ -21,6 +21,7 @@ import panade.quantity.Quantity;
  * @param usable what is left after trimming, as a fraction of the weight bought
  * @param variantOf the ingredient whose other lot this is, null when it stands alone
  * @param note free text
+ * @param labelling what a label needs to know of it beside
  * @param origin where it was written
  */
 public record Ingredient(
@@ -36,4 +37,5 @@ public record Ingredient(
         BigFraction usable,
         @Nullable String variantOf,
         String note,
+        Labelling labelling,
         Origin origin) {}

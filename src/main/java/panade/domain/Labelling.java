@@ -1,0 +1,23 @@
+package panade.domain;
+
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a label needs to know of an ingredient beyond its composition.
+ *
+ * @param madeOf names of what it is made of, in descending order by weight; empty when it is a single thing
+ * @param energyFactors its own kilocalories per gram of protein, fat, carbohydrate and so on by tagname; empty when the
+ *     general ones are to be used
+ * @param digestibility fractions of the protein ({@code PROCNT}, true faecal) and of single amino acids (true ileal)
+ *     that are digested; what is absent is unknown
+ */
+public record Labelling(
+        List<String> madeOf, Map<String, BigFraction> energyFactors, Map<String, BigFraction> digestibility) {
+    public Labelling {
+        madeOf = List.copyOf(madeOf);
+        energyFactors = Map.copyOf(energyFactors);
+        digestibility = Map.copyOf(digestibility);
+    }
+}

@@ -1,0 +1,64 @@
+package panade.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Blend;
+import panade.domain.Brief;
+
+/** Words how the figures of a panel were worked out. */
+final class PanelNotes {
+    private PanelNotes() {}
+
+    static List<String> of(Brief brief, Blend blend, PanelRequest request) {
+        var notes = new ArrayList<String>();
+        notes.add("Amounts are of the mix as weighed in, raw; rounded once, halves up.");
+        if (request.format() == Format.US) {
+            notes.add("Calories: " + request.energy().words() + ".");
+            notes.add(others(brief, blend, request.energy()));
+            notes.add("% Daily Value from the amounts before rounding, 21 CFR 101.9(c)(8) and (9).");
+        } else {
+            notes.add(
+                    "Energy: kJ and kcal each summed with the factors of Annex XIV: carbohydrate 17/4, polyols 10/2.4,"
+                            + " protein 17/4, fat 37/9, alcohol 29/7, organic acids 13/3, fibre 8/2.");
+            notes.add("Salt is sodium times 2.5. Rounding by the Commission's guidance of December 2012.");
+            notes.add("% is of the reference intake of an average adult (8400 kJ/2000 kcal), Annex XIII.");
+        }
+        var silent = minorUnstated(brief, blend, request);
+        if (!silent.isEmpty()) {
+            notes.add("Counted as none in the energy where an ingredient does not state it: " + silent + ".");
+        }
+        return notes;
+    }
+
+    /** What the other ways of counting come to. */
+    private static String others(Brief brief, Blend blend, EnergyMethod chosen) {
+        var words = new ArrayList<String>();
+        for (var method : EnergyMethod.values()) {
+            if (method != chosen) {
+                words.add(method.name().toLowerCase(Locale.ROOT) + " "
+                        + figure(Amount.of(method.energy(), brief, blend).per100g()));
+            }
+        }
+        return "Counted in the other ways, kcal per 100 g: " + String.join(", ", words) + ".";
+    }
+
+    private static String figure(@Nullable BigFraction value) {
+        return value == null ? Panel.NOT_KNOWN : UsRounding.figure(value);
+    }
+
+    private static String minorUnstated(Brief brief, Blend blend, PanelRequest request) {
+        var minor = request.format() == Format.US ? Energy.US_GENERAL.minor() : Energy.EU_KILOJOULES.minor();
+        return String.join(
+                ", ",
+                minor.keySet().stream()
+                        .sorted()
+                        .filter(tagname -> !Amount.of(Content.of(tagname), brief, blend)
+                                .unknownFor()
+                                .isEmpty())
+                        .map(tagname -> brief.set().property(tagname).title())
+                        .toList());
+    }
+}
