@@ -75,6 +75,7 @@ public final class Main {
         line.addSubcommand(new QuotesCommand(out, err, engines));
         line.addSubcommand(new TraceCommand(out, err, engines));
         line.addSubcommand(new BatchCommand(out, err, engines));
+        line.addSubcommand(new PanelCommand(out, err, engines));
         line.addSubcommand(new BuyCommand(out, err, engines));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);

@@ -112,6 +112,13 @@ public record Panel(
         return serving == null ? "" : UsRounding.servingGrams(serving.base());
     }
 
+    /** How many ingredients the blend has. */
+    public int ingredients() {
+        return statement.names().stream()
+                .mapToInt(name -> name.ingredients().size())
+                .sum();
+    }
+
     /** Lines that could not be worked out. */
     public List<Row> unknown() {
         var unknown = new ArrayList<>(rows);

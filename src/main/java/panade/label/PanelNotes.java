@@ -3,8 +3,6 @@ package panade.label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.apache.commons.numbers.fraction.BigFraction;
-import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Brief;
 
@@ -17,7 +15,7 @@ final class PanelNotes {
         notes.add("Amounts are of the mix as weighed in, raw; rounded once, halves up.");
         if (request.format() == Format.US) {
             notes.add("Calories: " + request.energy().words() + ".");
-            notes.add(others(brief, blend, request.energy()));
+            notes.addAll(others(brief, blend, request.energy()));
             notes.add("% Daily Value from the amounts before rounding, 21 CFR 101.9(c)(8) and (9).");
         } else {
             notes.add(
@@ -33,20 +31,25 @@ final class PanelNotes {
         return notes;
     }
 
-    /** What the other ways of counting come to. */
-    private static String others(Brief brief, Blend blend, EnergyMethod chosen) {
+    /** What the other ways of counting come to, where the set says enough for them. */
+    private static List<String> others(Brief brief, Blend blend, EnergyMethod chosen) {
         var words = new ArrayList<String>();
         for (var method : EnergyMethod.values()) {
-            if (method != chosen) {
-                words.add(method.name().toLowerCase(Locale.ROOT) + " "
-                        + figure(Amount.of(method.energy(), brief, blend).per100g()));
+            var kcal = Amount.of(method.energy(), brief, blend).per100g();
+            if (method != chosen && kcal != null && saysMore(method, brief, blend)) {
+                words.add(method.name().toLowerCase(Locale.ROOT) + " " + UsRounding.figure(kcal));
             }
         }
-        return "Counted in the other ways, kcal per 100 g: " + String.join(", ", words) + ".";
+        return words.isEmpty()
+                ? List.of()
+                : List.of("Counted in other ways, kcal per 100 g: " + String.join(", ", words) + ".");
     }
 
-    private static String figure(@Nullable BigFraction value) {
-        return value == null ? Panel.NOT_KNOWN : UsRounding.figure(value);
+    private static boolean saysMore(EnergyMethod method, Brief brief, Blend blend) {
+        return method != EnergyMethod.SPECIFIC
+                || Amount.shares(brief, blend).keySet().stream()
+                        .anyMatch(ingredient ->
+                                !ingredient.labelling().energyFactors().isEmpty());
     }
 
     private static String minorUnstated(Brief brief, Blend blend, PanelRequest request) {

@@ -1,6 +1,9 @@
 package panade.label;
 
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 
 /**
@@ -18,6 +21,10 @@ public record PanelRequest(
         @Nullable Quantity serving,
         @Nullable Quantity pack,
         @Nullable Quantity tail) {
+    /** Shares that 21 CFR 101.4(a)(2) lets a statement gather: 2, 1.5, 1 and 0.5 %. */
+    public static final List<BigFraction> TAILS =
+            List.of(Decimal.of("0.02"), Decimal.of("0.015"), Decimal.of("0.01"), Decimal.of("0.005"));
+
     /** A label by some rules, all else as usual. */
     public static PanelRequest of(Format format) {
         return new PanelRequest(format, EnergyMethod.GENERAL, null, null, null);

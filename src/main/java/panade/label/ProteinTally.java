@@ -41,6 +41,10 @@ final class ProteinTally {
         return brief.composition().stated(ingredient.id(), tagname);
     }
 
+    private String title(String tagname) {
+        return brief.set().property(tagname).title();
+    }
+
     private BigFraction total() {
         return protein.values().stream().reduce(BigFraction.ZERO, BigFraction::add);
     }
@@ -69,7 +73,7 @@ final class ProteinTally {
                 (ingredient, tagname) -> {
                     var known = ingredient.labelling().digestibility();
                     var part = known.getOrDefault(tagname, known.get(PROTEIN));
-                    note(missing, ingredient, part, "digestibility of " + tagname);
+                    note(missing, ingredient, part, "digestibility of its " + title(tagname));
                     return part == null ? BigFraction.ZERO : part;
                 },
                 BigFraction.ONE);
@@ -109,7 +113,7 @@ final class ProteinTally {
             var share = shares.getOrDefault(ingredient, BigFraction.ZERO);
             for (var tagname : tagnames(need, ingredient)) {
                 var value = stated(ingredient, tagname).orElse(null);
-                note(missing, ingredient, value, tagname);
+                note(missing, ingredient, value, title(tagname));
                 if (value != null) {
                     held = held.add(share.multiply(value).multiply(part.of(ingredient, tagname)));
                 }

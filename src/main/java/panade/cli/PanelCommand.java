@@ -1,0 +1,173 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Blend;
+import panade.domain.Brief;
+import panade.export.PanelExport;
+import panade.label.EnergyMethod;
+import panade.label.Format;
+import panade.label.Panel;
+import panade.label.PanelRequest;
+import panade.plan.Engines;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.render.TextRenderer;
+import panade.report.PanelReport;
+import panade.study.Scales;
+import panade.study.Weighing;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Drafts the label. */
+@Command(
+        name = "panel",
+        description = "What would the nutrition panel and the ingredient statement say?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade panel constraints/dumpling-filling.json --format eu"})
+final class PanelCommand implements Callable<Integer> {
+    private static final Quantity A_GRAM = Quantity.parse("1 g").orElseThrow();
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @Option(
+            names = "--format",
+            paramLabel = "us|eu",
+            defaultValue = "us",
+            description = "Whose rules; us unless given.")
+    private String format = "us";
+
+    @Option(
+            names = "--energy",
+            paramLabel = "METHOD",
+            defaultValue = "general",
+            description = "How calories are counted under us: general (4/4/9), digestible (fibre left out) or specific"
+                    + " (each ingredient's own factors); general unless given.")
+    private String energy = "general";
+
+    @Option(
+            names = "--serving",
+            paramLabel = "AMOUNT",
+            description = "A serving, such as 113g, instead of the brief's.")
+    private @Nullable String serving;
+
+    @Option(names = "--pack", paramLabel = "AMOUNT", description = "What a package holds, such as 1lb.")
+    private @Nullable String pack;
+
+    @Option(
+            names = "--tail",
+            paramLabel = "SHARE",
+            description = "Gather names at this share or less at the end: 2 %%, 1.5 %%, 1 %% or 0.5 %%.")
+    private @Nullable String tail;
+
+    @Option(names = "--weighed", description = "Of the batch as weighed on the brief's scale, not of the exact blend.")
+    private boolean weighed;
+
+    PanelCommand(PrintWriter out, PrintWriter err, Engines engines) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(engines);
+    }
+
+    @Override
+    public Integer call() {
+        var request = new PanelRequest(
+                oneOf(Format.class, "--format", format),
+                oneOf(EnergyMethod.class, "--energy", energy),
+                weight("--serving", serving),
+                weight("--pack", pack),
+                tail == null ? null : tailShare(tail));
+        return argument.with(options.overrides(), err, brief -> draft(brief, request));
+    }
+
+    private int draft(Brief brief, PanelRequest request) {
+        var outcome = planner.answer(brief);
+        if (!(outcome instanceof Blended blended)) {
+            return new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
+        }
+        return weighed
+                ? printWeighed(blended, request)
+                : print(blended.brief(), blended.blend(), request, exact(blended));
+    }
+
+    private static String exact(Blended blended) {
+        return "Of the least-cost blend, proved in exact fractions."
+                + (blended.explanation().unique()
+                        ? ""
+                        : " Other blends cost exactly the same and may say something else on the label.");
+    }
+
+    private int printWeighed(Blended blended, PanelRequest request) {
+        var own = Optional.ofNullable(blended.brief().practice().weighing()).orElse(A_GRAM);
+        var sheet = Weighing.of(planner, blended, new Scales(own, null, BigFraction.ZERO));
+        print(
+                sheet.brief(),
+                sheet.weighed(),
+                request,
+                "Of " + sheet.brief().batch().text() + " as weighed in steps of " + own.text()
+                        + (sheet.isMet() ? "." : "; on this scale no weights were found that meet every bound."));
+        return sheet.isMet() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+    }
+
+    private int print(Brief brief, Blend blend, PanelRequest request, String what) {
+        var panel = Panel.of(brief, blend, request);
+        out.print(argument.json() ? PanelExport.of(panel) : TextRenderer.render(PanelReport.of(panel, what)));
+        return ExitStatus.DONE;
+    }
+
+    private <E extends Enum<E>> E oneOf(Class<E> type, String option, String text) {
+        for (var each : Objects.requireNonNull(type.getEnumConstants())) {
+            if (each.name().equalsIgnoreCase(text)) {
+                return each;
+            }
+        }
+        var names = Arrays.stream(type.getEnumConstants())
+                .map(each -> each.name().toLowerCase(Locale.ROOT))
+                .toList();
+        throw wrong(option + " " + text + ": expected one of " + String.join(", ", names) + ".");
+    }
+
+    private @Nullable Quantity weight(String option, @Nullable String text) {
+        return text == null
+                ? null
+                : Quantity.parse(text)
+                        .filter(weight -> weight.unit().dimension() == Dimension.MASS
+                                && weight.base().signum() > 0)
+                        .orElseThrow(
+                                () -> wrong(option + " " + text + ": expected a weight above zero, such as 113g."));
+    }
+
+    private Quantity tailShare(String text) {
+        return Quantity.parse(text)
+                .filter(share -> PanelRequest.TAILS.contains(share.base()))
+                .orElseThrow(() -> wrong("--tail " + text + ": expected 2%, 1.5%, 1% or 0.5%."));
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+}

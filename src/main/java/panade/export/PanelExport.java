@@ -1,0 +1,121 @@
+package panade.export;
+
+import java.util.List;
+import java.util.Locale;
+import panade.label.Allergens.Carried;
+import panade.label.Panel;
+import panade.label.Panel.Row;
+import panade.label.ProteinQuality.Score;
+import panade.label.Statement;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes the draft of a label. */
+public final class PanelExport {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private PanelExport() {}
+
+    /** The result of {@code panel}. */
+    public static String of(Panel panel) {
+        return JsonExport.print(node(panel));
+    }
+
+    /** The label as a part of a larger result. */
+    static ObjectNode node(Panel panel) {
+        var result = NODES.objectNode();
+        result.put("draft", true);
+        result.put("format", panel.request().format().name().toLowerCase(Locale.ROOT));
+        result.put("serving", panel.serving() == null ? null : panel.servingGrams() + " g");
+        result.put("servings", panel.servings().isEmpty() ? null : panel.servings());
+        result.set("rows", list(panel.rows().stream().map(PanelExport::row).toList()));
+        result.set("statement", statement(panel.statement()));
+        var allergens = NODES.objectNode().put("contains", panel.allergens().contains());
+        allergens.set("named", carried(panel.allergens().named()));
+        allergens.set("others", carried(panel.allergens().others()));
+        allergens.set("unknownFor", texts(panel.allergens().unknownFor()));
+        result.set("allergens", allergens);
+        result.set(
+                "proteinQuality",
+                list(List.of(
+                        score(panel.protein().pdcaas()), score(panel.protein().diaas()))));
+        result.set("notes", texts(panel.notes()));
+        result.set(
+                "cautions",
+                list(panel.cautions().stream()
+                        .map(caution ->
+                                NODES.objectNode().put("text", caution.text()).put("source", caution.source()))
+                        .toList()));
+        return result;
+    }
+
+    private static ObjectNode row(Row row) {
+        var node = NODES.objectNode();
+        node.put("id", row.id());
+        node.put("name", row.name());
+        node.put("level", row.level());
+        node.put("unit", row.unit());
+        JsonExport.put(node, "per100g", row.per100g());
+        node.put("per100gText", row.per100gText());
+        JsonExport.put(node, "perServing", row.perServing());
+        node.put("perServingText", row.perServingText());
+        node.put("percent", row.percent().isEmpty() ? null : row.percent());
+        node.set("unknownFor", texts(row.unknownFor()));
+        return node;
+    }
+
+    private static ObjectNode statement(Statement statement) {
+        var node = NODES.objectNode().put("text", statement.text());
+        node.set(
+                "names",
+                list(statement.names().stream()
+                        .map(name -> {
+                            var each = NODES.objectNode().put("label", name.label());
+                            JsonExport.put(each, "share", name.share());
+                            each.set("ingredients", texts(name.ingredients()));
+                            return each;
+                        })
+                        .toList()));
+        return node;
+    }
+
+    private static ArrayNode carried(List<Carried> allergens) {
+        return list(allergens.stream()
+                .map(each -> {
+                    var node = NODES.objectNode().put("name", each.name());
+                    node.set("from", texts(each.carriers()));
+                    return node;
+                })
+                .toList());
+    }
+
+    private static ObjectNode score(Score score) {
+        var node = NODES.objectNode().put("name", score.name());
+        JsonExport.put(node, "score", score.cut());
+        JsonExport.put(node, "uncut", score.value());
+        node.put("limiting", score.limiting().isEmpty() ? null : score.limiting());
+        JsonExport.put(node, "atLeast", score.atLeast());
+        node.set(
+                "missing",
+                list(score.missing().stream()
+                        .map(missing -> {
+                            var each = NODES.objectNode().put("ingredient", missing.ingredient());
+                            each.set("values", texts(missing.values()));
+                            return each;
+                        })
+                        .toList()));
+        node.put("pattern", score.pattern().source());
+        return node;
+    }
+
+    private static ArrayNode list(List<ObjectNode> nodes) {
+        return NODES.arrayNode().addAll(nodes);
+    }
+
+    private static ArrayNode texts(List<String> texts) {
+        var node = NODES.arrayNode();
+        texts.forEach(node::add);
+        return node;
+    }
+}
