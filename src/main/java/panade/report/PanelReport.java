@@ -65,8 +65,8 @@ public final class PanelReport {
         if (panel.serving() == null) {
             return "No serving is stated: say \"serving\" in the brief or --serving 113g.";
         }
-        var pack = panel.servings().isEmpty() ? "" : " " + panel.servings() + " servings per container.";
-        return "Serving: " + panel.servingGrams() + " g, raw." + pack;
+        var pack = panel.servings().isEmpty() ? "" : "; " + panel.servings() + " servings in a package";
+        return "Serving: " + panel.servingGrams() + " g, raw" + pack + ".";
     }
 
     private Table rows() {
@@ -106,14 +106,14 @@ public final class PanelReport {
     /** Why lines are not known, those for the same reason together. */
     private Stream<String> unknown() {
         var reasons = panel.unknown().stream().map(this::reason).distinct();
-        return reasons.map(reason -> "Not known, "
+        return reasons.map(reason -> "Not known: "
                 + String.join(
                         ", ",
                         panel.unknown().stream()
                                 .filter(row -> reason(row).equals(reason))
                                 .map(Row::name)
                                 .toList())
-                + ": " + reason + ".");
+                + "; " + reason + ".");
     }
 
     private String reason(Row row) {
