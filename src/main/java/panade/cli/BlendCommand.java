@@ -17,6 +17,7 @@ import panade.quantity.UnitPrice;
 import panade.study.Asides;
 import panade.study.Asides.BreakEven;
 import panade.study.FullCost;
+import panade.study.LabelPrice;
 import panade.study.Ladder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,7 +92,11 @@ final class BlendCommand implements Callable<Integer> {
     private int print(OutcomePrinter printer, Planner planner, Outcome outcome) {
         return outcome instanceof Blended blended
                 ? printer.print(
-                        blended, new Asides(ladder ? Ladder.of(planner, blended) : null, breakEven(blended.brief())))
+                        blended,
+                        new Asides(
+                                ladder ? Ladder.of(planner, blended) : null,
+                                breakEven(blended.brief()),
+                                LabelPrice.of(planner, blended).orElse(null)))
                 : printer.print(outcome);
     }
 

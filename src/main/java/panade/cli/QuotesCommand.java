@@ -87,9 +87,12 @@ final class QuotesCommand implements Callable<Integer> {
     }
 
     private int compare(Overrides overrides, Brief pooled, List<Brief> briefs) {
-        var names = suppliers ? Comparing.suppliers(pooled) : names(overrides.prices());
-        var compared = suppliers ? Comparing.bySupplier(pooled, names) : briefs;
-        return print(pooled, Comparing.of(planner, names, compared, pooled));
+        var all = planner.keepingLabel(pooled);
+        var names = suppliers ? Comparing.suppliers(all) : names(overrides.prices());
+        var compared = suppliers
+                ? Comparing.bySupplier(all, names)
+                : briefs.stream().map(planner::keepingLabel).toList();
+        return print(all, Comparing.of(planner, names, compared, all));
     }
 
     /** The brief, or nothing and its problems. */

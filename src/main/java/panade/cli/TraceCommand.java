@@ -89,7 +89,7 @@ final class TraceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return argument.withRawCost(options.overrides(), err, asked -> {
-            var brief = settled(asked);
+            var brief = settled(planner.keepingLabel(asked));
             var price = subject.price;
             return price != null ? tracePrice(brief, price) : traceBound(brief, Objects.requireNonNull(subject.bound));
         });

@@ -16,6 +16,7 @@ import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Composition;
 import panade.domain.IngredientSet;
+import panade.domain.LabelOrder;
 import panade.domain.Offer;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
@@ -24,7 +25,8 @@ import panade.quantity.Unit;
 final class BriefReader {
     private static final String[] FIELDS = {
         "title", "basedOn", "ingredients", "prices", "currency", "batch", "avoid", "only", "target", "bounds",
-        "stages", "rules", "maxIngredients", "cooking", "costBasis", "costs", "shelf", "weighing", "serving", "assume"
+        "stages", "rules", "maxIngredients", "cooking", "costBasis", "costs", "shelf", "weighing", "serving", "assume",
+        "sameLabel"
     };
 
     // Stands in for a batch that was told to be wrong, so that the rest can be checked.
@@ -82,7 +84,12 @@ final class BriefReader {
                         allowed.remarks()));
         brief.filter(found -> supply.complete())
                 .ifPresent(found -> checkValues(found, states.withCost(bounds, practice, root)));
-        return brief.filter(found -> problems.none());
+        return brief.filter(found -> problems.none()).map(BriefReader::withStatedLabel);
+    }
+
+    private static Brief withStatedLabel(Brief brief) {
+        var label = brief.practice().sameLabel();
+        return label != null && label.isSettled() ? LabelOrder.keep(brief, label.names(), label.origin()) : brief;
     }
 
     private List<BoundReader.Draft> drafts(Names names, @Nullable Quantity batch, StageReader.Stages stages) {

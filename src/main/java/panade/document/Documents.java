@@ -12,6 +12,7 @@ import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.domain.Brief;
 import panade.domain.IngredientSet;
+import panade.domain.SameLabel;
 import panade.domain.Schedule;
 import panade.domain.StoreRoom;
 
@@ -28,8 +29,19 @@ public final class Documents {
                 .map(root -> Overriding.apply(root, overrides))
                 .flatMap(root -> new BriefReader(root, chain.isWhole(), overrides.without(), problems).read(shownAs));
         return brief.filter(found -> problems.none())
-                .<Reading<Brief>>map(Reading.Accepted::new)
+                .map(found -> comparedWith(file, overrides, found))
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** The brief, which remembers what it was before the command line changed it if it must keep the label of that. */
+    private static Reading<Brief> comparedWith(Path file, Overrides overrides, Brief brief) {
+        var label = brief.practice().sameLabel();
+        if (label == null || label.isSettled() || overrides.equals(Overrides.NONE)) {
+            return new Reading.Accepted<>(brief);
+        }
+        return readBrief(file, Overrides.NONE) instanceof Reading.Accepted<Brief> written
+                ? new Reading.Accepted<>(brief.keeping(new SameLabel(List.of(), written.value(), label.origin())))
+                : readBrief(file, Overrides.NONE);
     }
 
     /**

@@ -45,6 +45,9 @@ final class PracticeReader {
                         .orElse(null),
                 value(brief, "serving")
                         .flatMap(node -> amounts.weight(node, "113 g"))
+                        .orElse(null),
+                value(brief, "sameLabel")
+                        .flatMap(new SameLabelReader(names)::read)
                         .orElse(null));
     }
 

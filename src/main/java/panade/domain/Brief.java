@@ -138,6 +138,11 @@ public record Brief(
         return with(candidates, offers, bounds, batch, practice.withRules(rules));
     }
 
+    /** The brief with another label to keep; null for none. Its bounds stay as they are. */
+    public Brief keeping(@Nullable SameLabel label) {
+        return with(candidates, offers, bounds, batch, practice.withLabel(label));
+    }
+
     /** The brief made in another quantity. */
     public Brief making(Quantity otherBatch) {
         return with(candidates, offers, bounds, otherBatch, practice);

@@ -18,6 +18,7 @@ import panade.quantity.Quantity;
  * @param shelf what it sells for; null when not stated
  * @param weighing the scale's resolution; null when not stated
  * @param serving the weight of a serving; null when not stated
+ * @param sameLabel the label that must stay true; null for none
  */
 public record Practice(
         List<Rule> rules,
@@ -27,13 +28,19 @@ public record Practice(
         @Nullable Costs costs,
         @Nullable Shelf shelf,
         @Nullable Quantity weighing,
-        @Nullable Quantity serving) {
+        @Nullable Quantity serving,
+        @Nullable SameLabel sameLabel) {
     public Practice {
         rules = List.copyOf(rules);
     }
 
     /** The same with other rules. */
     public Practice withRules(List<Rule> others) {
-        return new Practice(others, cookingLoss, perCooked, cookedWeight, costs, shelf, weighing, serving);
+        return new Practice(others, cookingLoss, perCooked, cookedWeight, costs, shelf, weighing, serving, sameLabel);
+    }
+
+    /** The same with another label to keep; null for none. */
+    public Practice withLabel(@Nullable SameLabel label) {
+        return new Practice(rules, cookingLoss, perCooked, cookedWeight, costs, shelf, weighing, serving, label);
     }
 }

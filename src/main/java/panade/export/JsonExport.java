@@ -46,6 +46,13 @@ public final class JsonExport {
         if (ladder != null) {
             result.set("ladder", CostExport.of(ladder));
         }
+        var label = asides.label();
+        if (label != null) {
+            var node = NODES.objectNode();
+            put(node, "freePerKg", label.freePerKg());
+            put(node, "extraPerKg", label.extraPerKg());
+            result.set("sameLabel", node);
+        }
         return print(result);
     }
 

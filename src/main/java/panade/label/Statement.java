@@ -69,6 +69,11 @@ public record Statement(List<Name> names, int minor, String clause) {
         return new Statement(names, minor, minor > 0 && tail != null ? clause(tail, format) : "");
     }
 
+    /** The names that a blend has on its label, in their order. */
+    public static List<String> names(Brief brief, Blend blend) {
+        return of(brief, blend, Format.US, null).labels();
+    }
+
     private static int gathered(List<Name> names, Quantity tail, Format format) {
         return (int) names.stream()
                 .filter(name -> {

@@ -66,7 +66,13 @@ public final class Planner {
         return outcome(brief, false, ConflictExplainer.FIRST);
     }
 
-    private Outcome outcome(Brief brief, boolean roomy, int most) {
+    /** The brief with bounds that keep the label it asks for, found out if need be; the same where it asks for none. */
+    public Brief keepingLabel(Brief brief) {
+        return new LabelKeeper(this::answer).settled(brief);
+    }
+
+    private Outcome outcome(Brief asked, boolean roomy, int most) {
+        var brief = keepingLabel(asked);
         var compiled = BriefCompiler.compile(brief);
         var verdict = verdict(compiled);
         if (!(verdict instanceof Verdict.Optimum optimum)) {
@@ -139,7 +145,8 @@ public final class Planner {
     }
 
     /** The cheapest blend alone; empty when there is none. */
-    public Optional<Blend> cheapest(Brief brief) {
+    public Optional<Blend> cheapest(Brief asked) {
+        var brief = keepingLabel(asked);
         var verdict = verdict(BriefCompiler.compile(brief));
         if (verdict instanceof Verdict.Impossible) {
             return Optional.empty();

@@ -15,6 +15,7 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.study.Asides;
 import panade.study.FullCost;
+import panade.study.LabelPrice;
 
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {
@@ -45,6 +46,10 @@ public final class BlendReport {
         if (choice != null) {
             blocks.add(new Paragraph(ChoiceWords.of(choice, blend.costPerKg())));
         }
+        var label = asides.label();
+        if (label != null) {
+            blocks.add(new Paragraph(words(label)));
+        }
         blocks.add(new Heading("What goes in: " + brief.batch().text() + " batch, stage by stage"));
         blocks.add(new Table(lineColumns(), lineRows()));
         if (FullCost.isStated(brief)) {
@@ -64,6 +69,15 @@ public final class BlendReport {
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(brief, blend)));
         return new ReportDocument(brief.title(), blocks);
+    }
+
+    private String words(LabelPrice label) {
+        var free = spaced(Figures.money(Figures.perPound(label.freePerKg()))) + "/lb";
+        return label.extraPerKg().signum() == 0
+                ? "It keeps the printed label, which costs nothing: no blend under another is cheaper."
+                : "It keeps the printed label, which costs "
+                        + spaced(Figures.money(Figures.perPound(label.extraPerKg())))
+                        + "/lb: under any other label the cheapest blend costs " + free + " (proved as well).";
     }
 
     private String money() {

@@ -8,10 +8,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param ladder the cost at each number of names; null when not asked for
  * @param breakEven null when not asked for
+ * @param label what a printed label costs; null when none is kept
  */
-public record Asides(@Nullable Ladder ladder, @Nullable BreakEven breakEven) {
+public record Asides(
+        @Nullable Ladder ladder,
+        @Nullable BreakEven breakEven,
+        @Nullable LabelPrice label) {
     /** Nothing beside. */
-    public static final Asides NONE = new Asides(null, null);
+    public static final Asides NONE = new Asides(null, null, null);
 
     /**
      * The quantity at which fixed costs are paid.

@@ -90,7 +90,8 @@ class ArchitectureTest {
             .whereLayer("explain")
             .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "audit")
             .whereLayer("plan")
-            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain")
+            .mayOnlyAccessLayers(
+                    "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "label")
             .whereLayer("study")
             .mayOnlyAccessLayers(
                     "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "plan", "label")

@@ -103,11 +103,11 @@ class CookedTest {
         var kept = new HashMap<String, BigFraction>();
         brief.candidates().stream().sorted().forEach(id -> kept.put(id, BigFraction.of(50 + random.nextInt(51), 100)));
         var weight = new Measure("cooked", Unit.PERCENT, List.of(new Measure.Part(Map.of(), kept, null)));
-        return with(brief, new Practice(List.of(), Map.of(), true, weight, null, null, null, null));
+        return with(brief, new Practice(List.of(), Map.of(), true, weight, null, null, null, null, null));
     }
 
     private static Brief raw(Brief brief) {
-        return with(brief, new Practice(List.of(), Map.of(), false, null, null, null, null, null));
+        return with(brief, new Practice(List.of(), Map.of(), false, null, null, null, null, null, null));
     }
 
     private static Brief with(Brief brief, Practice practice) {
