@@ -54,7 +54,7 @@ public final class LabelOrder {
     private List<Bound> bounds() {
         var bounds = new ArrayList<Bound>();
         for (int i = 0; i + 1 < names.size(); i++) {
-            var name = "label: " + names.get(i) + " before " + names.get(i + 1);
+            var name = "label: " + names.get(i) + " over " + names.get(i + 1);
             bounds.add(bound(name, i + 1, weights(Map.of(names.get(i), 1, names.get(i + 1), -1)), NOTHING, null));
         }
         var last = names.get(names.size() - 1);

@@ -34,13 +34,13 @@ public final class PanelExport {
         var allergens = NODES.objectNode().put("contains", panel.allergens().contains());
         allergens.set("named", carried(panel.allergens().named()));
         allergens.set("others", carried(panel.allergens().others()));
-        allergens.set("unknownFor", texts(panel.allergens().unknownFor()));
+        allergens.set("unknownFor", LabelExport.texts(panel.allergens().unknownFor()));
         result.set("allergens", allergens);
         result.set(
                 "proteinQuality",
                 list(List.of(
                         score(panel.protein().pdcaas()), score(panel.protein().diaas()))));
-        result.set("notes", texts(panel.notes()));
+        result.set("notes", LabelExport.texts(panel.notes()));
         result.set(
                 "cautions",
                 list(panel.cautions().stream()
@@ -61,7 +61,7 @@ public final class PanelExport {
         JsonExport.put(node, "perServing", row.perServing());
         node.put("perServingText", row.perServingText());
         node.put("percent", row.percent().isEmpty() ? null : row.percent());
-        node.set("unknownFor", texts(row.unknownFor()));
+        node.set("unknownFor", LabelExport.texts(row.unknownFor()));
         return node;
     }
 
@@ -73,7 +73,7 @@ public final class PanelExport {
                         .map(name -> {
                             var each = NODES.objectNode().put("label", name.label());
                             JsonExport.put(each, "share", name.share());
-                            each.set("ingredients", texts(name.ingredients()));
+                            each.set("ingredients", LabelExport.texts(name.ingredients()));
                             return each;
                         })
                         .toList()));
@@ -84,7 +84,7 @@ public final class PanelExport {
         return list(allergens.stream()
                 .map(each -> {
                     var node = NODES.objectNode().put("name", each.name());
-                    node.set("from", texts(each.carriers()));
+                    node.set("from", LabelExport.texts(each.carriers()));
                     return node;
                 })
                 .toList());
@@ -101,7 +101,7 @@ public final class PanelExport {
                 list(score.missing().stream()
                         .map(missing -> {
                             var each = NODES.objectNode().put("ingredient", missing.ingredient());
-                            each.set("values", texts(missing.values()));
+                            each.set("values", LabelExport.texts(missing.values()));
                             return each;
                         })
                         .toList()));
@@ -111,11 +111,5 @@ public final class PanelExport {
 
     private static ArrayNode list(List<ObjectNode> nodes) {
         return NODES.arrayNode().addAll(nodes);
-    }
-
-    private static ArrayNode texts(List<String> texts) {
-        var node = NODES.arrayNode();
-        texts.forEach(node::add);
-        return node;
     }
 }

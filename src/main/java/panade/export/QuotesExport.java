@@ -1,6 +1,8 @@
 package panade.export;
 
 import org.jspecify.annotations.Nullable;
+import panade.plan.Outcome.Blended;
+import panade.study.LabelStudy;
 import panade.study.PriceComparison;
 import panade.study.PriceComparison.Single;
 import tools.jackson.databind.JsonNode;
@@ -22,11 +24,26 @@ public final class QuotesExport {
         var best = NODES.arrayNode();
         comparison.best().forEach(outcome -> best.add(JsonExport.node(outcome)));
         result.set("best", best);
+        result.set("labels", labels(comparison));
         result.set("costOf", costs(comparison));
         result.set("regret", single(comparison.regret(), "worstPerKg"));
         result.set("average", single(comparison.average(), "perKg"));
         result.set("pooled", JsonExport.node(comparison.pooled()));
         return JsonExport.print(result);
+    }
+
+    /** What switching from the first list's blend to each list's own does to the label; null where one is missing. */
+    private static ArrayNode labels(PriceComparison comparison) {
+        var labels = NODES.arrayNode();
+        var first = comparison.best().get(0);
+        for (var each : comparison.best()) {
+            if (first instanceof Blended before && each instanceof Blended after) {
+                labels.add(LabelExport.of(LabelStudy.between(before, after)));
+            } else {
+                labels.addNull();
+            }
+        }
+        return labels;
     }
 
     private static ArrayNode costs(PriceComparison comparison) {

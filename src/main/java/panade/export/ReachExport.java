@@ -2,8 +2,10 @@ package panade.export;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import panade.explain.Move;
 import panade.explain.Room.PropertyRoom;
+import panade.label.LabelChange;
 import panade.study.ShelfTarget;
 import panade.study.Target;
 import tools.jackson.databind.node.ArrayNode;
@@ -28,8 +30,8 @@ public final class ReachExport {
         if (shelf != null) {
             result.set("shelf", shelf(shelf));
         }
-        result.set("moves", moves(target.moves()));
-        result.set("pair", moves(target.pair()));
+        result.set("moves", moves(target.moves(), target.labels()));
+        result.set("pair", moves(target.pair(), Map.of()));
         var batch = target.batch();
         JsonExport.put(result, "batchKg", batch == null ? null : batch.base());
         result.set("prices", prices(target));
@@ -50,7 +52,7 @@ public final class ReachExport {
         return array;
     }
 
-    private static ArrayNode moves(List<Move> moves) {
+    private static ArrayNode moves(List<Move> moves, Map<String, LabelChange> labels) {
         var array = NODES.arrayNode();
         moves.forEach(move -> {
             var node = NODES.objectNode();
@@ -60,6 +62,10 @@ public final class ReachExport {
             JsonExport.put(node, "to", move.to());
             node.put("unit", move.unit().symbol());
             JsonExport.put(node, "costPerKg", move.costPerKg());
+            var label = labels.get(move.path());
+            if (label != null) {
+                node.set("label", LabelExport.of(label));
+            }
             array.add(node);
         });
         return array;

@@ -4,8 +4,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
+import panade.label.Allergens;
+import panade.label.Statement;
 import panade.plan.Outcome.Blended;
-import panade.study.LabelView;
+import panade.study.LabelStudy;
 import panade.study.Substitution;
 import panade.study.Substitution.StandIn;
 import tools.jackson.databind.node.ArrayNode;
@@ -31,6 +33,7 @@ public final class SwapExport {
         result.set("standIns", standIns);
         if (swap.after() instanceof Blended after) {
             result.set("allergens", allergens(swap.before(), after));
+            result.set("label", LabelExport.of(LabelStudy.between(swap.before(), after)));
         }
         return JsonExport.print(result);
     }
@@ -49,7 +52,7 @@ public final class SwapExport {
         JsonExport.put(node, "changePerKg", cost.subtract(swap.before().blend().costPerKg()));
         node.set("allergens", allergens(swap.before(), blended));
         var statement = NODES.arrayNode();
-        LabelView.statement(blended.brief(), blended.blend()).forEach(statement::add);
+        Statement.names(blended.brief(), blended.blend()).forEach(statement::add);
         node.set("statement", statement);
         return node;
     }
@@ -66,8 +69,8 @@ public final class SwapExport {
     }
 
     private static ObjectNode allergens(Blended before, Blended after) {
-        var first = LabelView.allergens(before.brief(), before.blend());
-        var then = LabelView.allergens(after.brief(), after.blend());
+        var first = Allergens.stated(before.brief(), before.blend());
+        var then = Allergens.stated(after.brief(), after.blend());
         var node = NODES.objectNode();
         node.set("added", difference(then, first));
         node.set("removed", difference(first, then));

@@ -57,6 +57,18 @@ public record Allergens(List<Carried> named, List<Carried> others, List<String> 
         return new Allergens(carried(named), carried(others), List.copyOf(unknown));
     }
 
+    /** Allergens that a blend's ingredients are said to carry, in the ingredient set's own words. */
+    public static Set<String> stated(Brief brief, Blend blend) {
+        var all = new TreeSet<String>();
+        Amount.shares(brief, blend).keySet().forEach(ingredient -> {
+            var stated = ingredient.allergens();
+            if (stated != null) {
+                all.addAll(stated);
+            }
+        });
+        return all;
+    }
+
     /** The law's name for a word of the ingredient set; empty when the law does not list it. */
     private static String name(String word, Format format) {
         var group = AllergenGroup.of(word);

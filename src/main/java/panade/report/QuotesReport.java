@@ -14,6 +14,7 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.study.LabelStudy;
 import panade.study.PriceComparison;
 import panade.study.PriceComparison.Single;
 
@@ -144,6 +145,7 @@ public final class QuotesReport {
                 if (comparison.best().get(j) instanceof Blended other) {
                     lines.add(
                             "to the best blend under " + name + ": " + difference(first.blend(), other.blend()) + ".");
+                    lines.add("with that, " + LabelWords.all(LabelStudy.between(first, other)) + ".");
                 } else {
                     lines.add("under " + name + " there is no blend: what is missing or dear cannot be made up for.");
                 }

@@ -20,6 +20,9 @@ import panade.study.Target.PriceMove;
 
 /** Words whether a price can be reached, what must give, or what the spare money buys. */
 public final class ReachReport {
+    /** How many moves are told with what they do to the label. */
+    private static final int LABELS = 5;
+
     private final Target target;
     private final Brief brief;
     private final Set<String> named;
@@ -53,6 +56,7 @@ public final class ReachReport {
             addBought(blocks);
         } else {
             addMoves(blocks);
+            addLabels(blocks);
             addPair(blocks);
             addBatch(blocks);
             addPrices(blocks);
@@ -165,6 +169,22 @@ public final class ReachReport {
                 Figures.exactly(move.from(), move.unit()),
                 to == null ? "" : Figures.exactly(to, move.unit()),
                 to == null ? "can't alone, brings " + money(move.costPerKg()) : "");
+    }
+
+    /** What the easiest moves do to the label. */
+    private void addLabels(List<Block> blocks) {
+        var points = target.moves().stream()
+                .filter(move -> target.labels().containsKey(move.path()))
+                .sorted(Comparator.comparing(
+                        ReachReport::part, (a, b) -> a.subtract(b).signum()))
+                .limit(LABELS)
+                .map(move -> move.name() + ": "
+                        + LabelWords.all(Objects.requireNonNull(target.labels().get(move.path()))) + ".")
+                .toList();
+        if (!points.isEmpty()) {
+            blocks.add(new Heading("What the easiest of these do to the label, rounded for the United States"));
+            blocks.add(new Points(points));
+        }
     }
 
     private void addPair(List<Block> blocks) {

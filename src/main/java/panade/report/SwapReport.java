@@ -8,6 +8,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.explain.Conflict.Change;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.Touch;
+import panade.label.Allergens;
+import panade.label.Statement;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.report.Block.Column;
@@ -15,7 +17,7 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.LabelView;
+import panade.study.LabelStudy;
 import panade.study.Substitution;
 import panade.study.Substitution.StandIn;
 
@@ -115,11 +117,16 @@ public final class SwapReport {
                         ? "No bound binds that did not before."
                         : "Now binding: " + String.join(", ", bind) + ".");
         points.add(allergens(after));
-        var statement = LabelView.statement(after.brief(), after.blend());
+        var statement = Statement.names(after.brief(), after.blend());
+        var change = LabelStudy.between(before, after);
         points.add(
-                statement.equals(LabelView.statement(before.brief(), before.blend()))
+                change.keepsNames()
                         ? "The ingredient statement stays the same."
                         : "Ingredient statement, draft: " + String.join(", ", statement) + ".");
+        if (!change.keepsNames()) {
+            points.add("Of that, " + LabelWords.names(change) + ".");
+        }
+        points.add("Rounded as a label in the United States, " + LabelWords.panel(change) + ".");
         return points;
     }
 
@@ -131,8 +138,8 @@ public final class SwapReport {
     }
 
     private String allergens(Blended after) {
-        var was = LabelView.allergens(before.brief(), before.blend());
-        var is = LabelView.allergens(after.brief(), after.blend());
+        var was = Allergens.stated(before.brief(), before.blend());
+        var is = Allergens.stated(after.brief(), after.blend());
         var added = new TreeSet<>(is);
         added.removeAll(was);
         var removed = new TreeSet<>(was);
@@ -178,8 +185,8 @@ public final class SwapReport {
     }
 
     private String added(Blended blended) {
-        var added = new TreeSet<>(LabelView.allergens(blended.brief(), blended.blend()));
-        added.removeAll(LabelView.allergens(before.brief(), before.blend()));
+        var added = new TreeSet<>(Allergens.stated(blended.brief(), blended.blend()));
+        added.removeAll(Allergens.stated(before.brief(), before.blend()));
         return added.isEmpty() ? "" : "adds " + String.join(", ", added);
     }
 

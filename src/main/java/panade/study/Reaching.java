@@ -3,6 +3,7 @@ package panade.study;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -49,7 +50,7 @@ public final class Reaching {
     }
 
     private Target met(@Nullable ShelfTarget shelf) {
-        return new Target(best, target, shelf, List.of(), List.of(), List.of(), null, atTarget());
+        return new Target(best, target, shelf, List.of(), List.of(), List.of(), null, Map.of(), atTarget());
     }
 
     private List<PropertyRoom> atTarget() {
@@ -69,7 +70,17 @@ public final class Reaching {
                 .map(this::price)
                 .toList();
         var batch = shelf == null ? null : batch().orElse(null);
-        return new Target(best, target, shelf, ceiling.moves(), prices, ceiling.cheapestPair(), batch, List.of());
+        var moves = ceiling.moves();
+        return new Target(
+                best,
+                target,
+                shelf,
+                moves,
+                prices,
+                ceiling.cheapestPair(),
+                batch,
+                LabelStudy.ofMoves(planner, best, moves),
+                List.of());
     }
 
     /** A batch large enough, solved at that size: a larger one may meet other limits of what can be had. */
