@@ -3,6 +3,7 @@ package panade.export;
 import java.util.List;
 import java.util.Locale;
 import panade.label.Allergens.Carried;
+import panade.label.Compliance;
 import panade.label.Panel;
 import panade.label.Panel.Row;
 import panade.label.ProteinQuality.Score;
@@ -40,6 +41,9 @@ public final class PanelExport {
                 "proteinQuality",
                 list(List.of(
                         score(panel.protein().pdcaas()), score(panel.protein().diaas()))));
+        result.set(
+                "compliance",
+                list(panel.compliance().stream().map(PanelExport::compliance).toList()));
         result.set("notes", LabelExport.texts(panel.notes()));
         result.set(
                 "cautions",
@@ -107,6 +111,18 @@ public final class PanelExport {
                         .toList()));
         node.put("pattern", score.pattern().source());
         return node;
+    }
+
+    private static ObjectNode compliance(Compliance line) {
+        var node =
+                NODES.objectNode().put("id", line.id()).put("name", line.name()).put("declared", line.declared());
+        JsonExport.put(node, "low", line.low());
+        JsonExport.put(node, "high", line.high());
+        JsonExport.put(node, "expected", line.expected());
+        node.put("spread", line.spread());
+        node.put("room", line.room());
+        node.set("unknownFor", LabelExport.texts(line.unknownFor()));
+        return node.put("source", line.source());
     }
 
     private static ArrayNode list(List<ObjectNode> nodes) {

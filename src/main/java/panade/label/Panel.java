@@ -20,6 +20,7 @@ import panade.quantity.Quantity;
  * @param statement the ingredient statement
  * @param allergens and where each comes from
  * @param protein how good the protein is
+ * @param compliance how far declared figures are from what the law tolerates; empty when no ingredient states a spread
  * @param notes how the figures were worked out
  * @param cautions what to mind
  */
@@ -32,6 +33,7 @@ public record Panel(
         Statement statement,
         Allergens allergens,
         ProteinQuality protein,
+        List<Compliance> compliance,
         List<String> notes,
         List<Caution> cautions) {
     /** What is printed in place of a figure that cannot be worked out. */
@@ -39,6 +41,7 @@ public record Panel(
 
     public Panel {
         rows = List.copyOf(rows);
+        compliance = List.copyOf(compliance);
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);
     }
@@ -97,6 +100,7 @@ public record Panel(
                 Statement.of(brief, blend, request.format(), request.tail()),
                 allergens,
                 protein,
+                new ComplianceRows(brief, blend, serving).of(request),
                 PanelNotes.of(brief, blend, request),
                 Cautions.of(brief, blend, allergens));
     }

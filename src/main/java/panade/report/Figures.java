@@ -46,6 +46,11 @@ final class Figures {
         return rounded.compareTo(BigDecimal.ZERO) == 0 ? "0" : rounded.toPlainString();
     }
 
+    /** A decimal with that many significant digits, plainly written. */
+    static String decimal(BigDecimal value, int digits) {
+        return significant(Decimal.of(value), digits);
+    }
+
     /** Grams: tenths below a hundred, hundredths below ten, whole above. */
     static String grams(BigFraction kilograms) {
         var grams = kilograms.multiply(1000);

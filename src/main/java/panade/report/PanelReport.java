@@ -50,6 +50,7 @@ public final class PanelReport {
         blocks.add(new Heading("Protein quality"));
         blocks.add(new Points(
                 List.of(words(panel.protein().pdcaas()), words(panel.protein().diaas()))));
+        blocks.addAll(ComplianceTable.of(panel.compliance()));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(panel.cautions().stream()
                 .map(caution -> caution.text() + " [" + caution.source() + "]")
@@ -122,7 +123,7 @@ public final class PanelReport {
                 : "no value for " + some(row.unknownFor());
     }
 
-    private static String some(List<String> names) {
+    static String some(List<String> names) {
         return names.size() <= FEW
                 ? String.join("; ", names)
                 : String.join("; ", names.subList(0, FEW - 1)) + " and " + (names.size() - FEW + 1) + " others";
