@@ -30,7 +30,7 @@ final class SameLabelReader {
         if (node instanceof WordNode word && word.word().equals("false")) {
             return Optional.empty();
         }
-        if (!(node instanceof ArrayNode)) {
+        if (!(node instanceof ArrayNode list) || list.items().isEmpty()) {
             return expect.refuse(node, FORM);
         }
         var printed = printed(node);

@@ -1,0 +1,85 @@
+package panade.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The invented demo's products on a label. */
+class PanelCommandTest {
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+    }
+
+    @ParameterizedTest(name = "{0} by {1}")
+    @CsvSource({
+        "dumpling-filling, us, Calories",
+        "skewer-mince, us, Calories",
+        "taco-crumble, us, Calories",
+        "dumpling-filling, eu, energy",
+        "skewer-mince, eu, energy",
+        "taco-crumble, eu, energy",
+    })
+    void each_product_prints_a_panel_a_statement_and_cautions(String name, String format, String energy) {
+        assertThat(run("panel", "constraints/" + name + ".json", "--format", format))
+                .isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(out.toString())
+                .contains("DRAFT, not a finished label")
+                .contains(energy)
+                .contains("Ingredients: water, ")
+                .contains(name.startsWith("taco") ? "No allergen that the law names" : "Contains: ")
+                .contains("PDCAAS: not known. Missing: ")
+                .contains("3-501.16")
+                .contains("3-501.17");
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void components_that_nobody_stated_are_not_known_and_never_nothing() {
+        run("panel", "constraints/dumpling-filling.json");
+        assertThat(out.toString().lines().filter(line -> line.startsWith("Iron")))
+                .allMatch(line -> line.contains("not known") && !line.contains("0 mg"))
+                .hasSize(1);
+    }
+
+    @Test
+    void the_batch_as_weighed_has_a_label_of_its_own() {
+        assertThat(run("panel", "constraints/skewer-mince.json", "--weighed")).isZero();
+        assertThat(out.toString()).contains("Of 20 lb as weighed in steps of 1 g.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--format, uk, 'expected one of us, eu'",
+        "--energy, joules, 'expected one of general, digestible, specific'",
+        "--serving, 3 %, 'expected a weight above zero'",
+        "--pack, 0 g, 'expected a weight above zero'",
+        "--tail, 3 %, 'expected 2%, 1.5%, 1% or 0.5%'",
+    })
+    void an_option_that_means_nothing_exits_2_and_says_what_was_expected(String option, String value, String message) {
+        assertThat(run("panel", "constraints/skewer-mince.json", option, value)).isEqualTo(2);
+        assertThat(err.toString()).contains(message);
+    }
+
+    @Test
+    void the_result_for_machines_has_exact_and_printed_figures() {
+        assertThat(run("panel", "constraints/dumpling-filling.json", "--json")).isZero();
+        assertThat(out.toString())
+                .contains("\"draft\" : true")
+                .contains("\"per100gText\" : \"380 mg\"")
+                .contains("\"perServing\" : null");
+    }
+
+    @Test
+    void an_impossible_brief_has_no_label() {
+        assertThat(run("panel", "constraints/taco-wish-list.json")).isEqualTo(4);
+        assertThat(out.toString()).contains("No blend can meet every bound");
+    }
+}
