@@ -11,13 +11,13 @@ final class LabelWords {
     /** In one sentence without a full stop; allergens are left to others who tell them anyway. */
     static String names(LabelChange change) {
         if (change.keepsNames()) {
-            return "names on the label and their order stay";
+            return "the same names in the same order";
         }
         var words = new ArrayList<String>();
-        add(words, "new on the label ", change.added());
+        add(words, "new on it ", change.added());
         add(words, "gone from it ", change.gone());
         if (change.reordered()) {
-            words.add(words.isEmpty() ? "names on the label change their order" : "the others change their order");
+            words.add(words.isEmpty() ? "the names change their order" : "the others change their order");
         }
         return String.join("; ", words);
     }
@@ -43,7 +43,7 @@ final class LabelWords {
     static String panel(LabelChange change) {
         return change.figures().isEmpty()
                 ? "the rounded panel stays"
-                : "on the panel "
+                : "panel (as rounded in the United States) "
                         + String.join(
                                 ", ",
                                 change.figures().stream()

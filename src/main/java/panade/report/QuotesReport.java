@@ -145,7 +145,7 @@ public final class QuotesReport {
                 if (comparison.best().get(j) instanceof Blended other) {
                     lines.add(
                             "to the best blend under " + name + ": " + difference(first.blend(), other.blend()) + ".");
-                    lines.add("with that, " + LabelWords.all(LabelStudy.between(first, other)) + ".");
+                    lines.add("its label: " + LabelWords.all(LabelStudy.between(first, other)) + ".");
                 } else {
                     lines.add("under " + name + " there is no blend: what is missing or dear cannot be made up for.");
                 }

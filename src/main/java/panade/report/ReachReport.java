@@ -182,7 +182,7 @@ public final class ReachReport {
                         + LabelWords.all(Objects.requireNonNull(target.labels().get(move.path()))) + ".")
                 .toList();
         if (!points.isEmpty()) {
-            blocks.add(new Heading("What the easiest of these do to the label, rounded for the United States"));
+            blocks.add(new Heading("What the easiest of these do to the label"));
             blocks.add(new Points(points));
         }
     }

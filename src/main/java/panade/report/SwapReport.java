@@ -123,10 +123,7 @@ public final class SwapReport {
                 change.keepsNames()
                         ? "The ingredient statement stays the same."
                         : "Ingredient statement, draft: " + String.join(", ", statement) + ".");
-        if (!change.keepsNames()) {
-            points.add("Of that, " + LabelWords.names(change) + ".");
-        }
-        points.add("Rounded as a label in the United States, " + LabelWords.panel(change) + ".");
+        points.add("Label: " + LabelWords.names(change) + "; " + LabelWords.panel(change) + ".");
         return points;
     }
 
