@@ -31,7 +31,8 @@ import panade.solver.ortools.OrToolsSolver;
 
 /** A printed label kept true. The small kitchens are worked out by hand; the demo is invented. */
 class SameLabelTest {
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final Path DECEMBER = Path.of("ingredient-sets", "netherpleat", "prices-december.csv");
 
     @TempDir
