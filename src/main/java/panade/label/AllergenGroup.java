@@ -8,34 +8,35 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Allergens that a label must name: the nine of 21 USC 321(qq) and 343(w) with sesame since 2023, and the fourteen of
- * Regulation (EU) 1169/2011, Annex II. The words are those that an ingredient set may use.
+ * Regulation (EU) 1169/2011, Annex II. The words are those that an ingredient set may use, first those that tell it on
+ * a label.
  */
 enum AllergenGroup {
-    MILK("milk", "milk", "milk|dairy|lactose|casein|whey|butter"),
+    MILK("milk", "milk", "milk;dairy|lactose|casein|whey"),
     EGG("egg", "eggs", "egg|eggs"),
     FISH("fish", "fish", "fish"),
     CRUSTACEANS(
             "crustacean shellfish",
             "crustaceans",
-            "crustacean shellfish|crustacean|crustaceans|shellfish|shrimp|prawn|crab|lobster"),
+            "crustaceans|crustacean|crustacean shellfish;shellfish|shrimp|prawn|crab|lobster"),
     NUTS(
             "tree nuts",
             "nuts",
-            "tree nut|tree nuts|nut|nuts|almond|almonds|hazelnut|hazelnuts|walnut|walnuts|cashew|cashews|pecan|pecans"
+            "nut|nuts;tree nut|tree nuts|almond|almonds|hazelnut|hazelnuts|walnut|walnuts|cashew|cashews|pecan|pecans"
                     + "|brazil nut|brazil nuts|pistachio|pistachios|macadamia|macadamia nut"),
     PEANUTS("peanuts", "peanuts", "peanut|peanuts|groundnut"),
-    WHEAT("wheat", "cereals containing gluten", "wheat|spelt|durum|kamut|khorasan|seitan"),
-    GLUTEN(null, "cereals containing gluten", "cereals containing gluten|gluten|rye|barley|oats|oat|malt"),
+    WHEAT("wheat", "cereals containing gluten", "wheat;spelt|durum|kamut|khorasan"),
+    GLUTEN(null, "cereals containing gluten", "gluten;cereals containing gluten|rye|barley|oats|oat"),
     SOY("soy", "soybeans", "soy|soya|soybean|soybeans|soja"),
     SESAME("sesame", "sesame seeds", "sesame|sesame seed|sesame seeds"),
-    CELERY(null, "celery", "celery|celeriac"),
+    CELERY(null, "celery", "celery;celeriac"),
     MUSTARD(null, "mustard", "mustard"),
     SULPHITES(
             null,
             "sulphur dioxide and sulphites",
-            "sulphur dioxide and sulphites|sulphites|sulfites|sulphite|sulfite|so2"),
+            "sulphites|sulfites|sulphite|sulfite;sulphur dioxide and sulphites|so2"),
     LUPIN(null, "lupin", "lupin|lupine|lupins"),
-    MOLLUSCS(null, "molluscs", "mollusc|molluscs|mollusk|mollusks|squid|clam|oyster|mussel");
+    MOLLUSCS(null, "molluscs", "mollusc|molluscs|mollusk|mollusks;squid|clam|oyster|mussel");
 
     private final @Nullable String us;
     private final String eu;
@@ -66,8 +67,22 @@ enum AllergenGroup {
                 .findFirst();
     }
 
-    /** Words that name it in an ingredient set or on a label. */
-    List<String> words() {
-        return List.of(words.split("\\|", -1));
+    /** Words that stand for it in an ingredient set. */
+    private List<String> words() {
+        return List.of(words.split("[|;]", -1));
+    }
+
+    /**
+     * Words of which one must stand in a name on the label for it to tell this allergen; of several kinds that the law
+     * wants named, only the kind itself does, in the singular or the plural.
+     *
+     * @param stated the ingredient set's word for it
+     */
+    List<String> tellers(String stated, Format format) {
+        if (!wantsItsKind(format)) {
+            return List.of(words.split(";", -1)[0].split("\\|", -1));
+        }
+        var kind = stated.strip().toLowerCase(Locale.ROOT);
+        return kind.endsWith("s") ? List.of(kind, kind.substring(0, kind.length() - 1)) : List.of(kind, kind + "s");
     }
 }

@@ -96,7 +96,7 @@ public record Panel(
                 request,
                 serving,
                 servings(serving, request.pack()),
-                new PanelRows(brief, blend, serving, protein).of(request),
+                new PanelRows(brief, blend, request, serving, protein).rows(),
                 Statement.of(brief, blend, request.format(), request.tail()),
                 allergens,
                 protein,

@@ -8,12 +8,18 @@ import panade.domain.Brief;
 
 /** Words how the figures of a panel were worked out. */
 final class PanelNotes {
+    private static final String SERVING =
+            "A serving goes by the reference amount: for meat substitutes without sauce 85 g cooked, 110 g uncooked, 55 g as"
+                    + " sausage, 21 CFR 101.12(b) (from memory); one piece of 67 % to under 200 % of it is one serving,"
+                    + " 101.9(b)(2)(i).";
+
     private PanelNotes() {}
 
     static List<String> of(Brief brief, Blend blend, PanelRequest request) {
         var notes = new ArrayList<String>();
         notes.add("Amounts are of the mix as weighed in, raw; rounded once, halves up.");
         if (request.format() == Format.US) {
+            notes.add(SERVING);
             notes.add("Calories: " + request.energy().words() + ".");
             notes.addAll(others(brief, blend, request.energy()));
             notes.add("% Daily Value from the amounts before rounding, 21 CFR 101.9(c)(8) and (9).");

@@ -11,10 +11,15 @@ import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 
 /** Works out the lines of a panel. */
-record PanelRows(Brief brief, Blend blend, @Nullable Quantity serving, ProteinQuality protein) {
+record PanelRows(
+        Brief brief,
+        Blend blend,
+        PanelRequest request,
+        @Nullable Quantity serving,
+        ProteinQuality protein) {
     private static final BigFraction HUNDRED_GRAMS = Decimal.of("0.1");
 
-    List<Row> of(PanelRequest request) {
+    List<Row> rows() {
         return nutrients(request).stream().flatMap(line -> row(line).stream()).toList();
     }
 
@@ -67,7 +72,7 @@ record PanelRows(Brief brief, Blend blend, @Nullable Quantity serving, ProteinQu
     }
 
     /** In the United States, 21 CFR 101.9(c)(7)(ii); the Union's reference intake is of protein as it is. */
-    private static boolean isCorrected(Nutrient line) {
-        return line.name().equals("Protein");
+    private boolean isCorrected(Nutrient line) {
+        return request.format() == Format.US && line.id().equals("PROCNT");
     }
 }

@@ -37,11 +37,7 @@ public record ProteinQuality(Score pdcaas, Score diaas) {
 
         /** The score with anything over 1 cut off; null when it is not known. */
         public @Nullable BigFraction cut() {
-            return value == null || value.subtract(1).signum() > 0 ? one(value) : value;
-        }
-
-        private static @Nullable BigFraction one(@Nullable BigFraction value) {
-            return value == null ? null : BigFraction.ONE;
+            return value != null && value.subtract(1).signum() > 0 ? BigFraction.ONE : value;
         }
     }
 

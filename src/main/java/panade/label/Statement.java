@@ -107,7 +107,7 @@ public record Statement(List<Name> names, int minor, String clause) {
         var text = words;
         var untold = new TreeSet<String>();
         for (var allergen : allergens(under)) {
-            var told = AllergenGroup.of(allergen).map(group -> named(words, group));
+            var told = AllergenGroup.of(allergen).map(group -> named(words, group.tellers(allergen, Format.EU)));
             if (told.isPresent() && told.get().isEmpty()) {
                 untold.add(allergen.toUpperCase(Locale.ROOT));
             }
@@ -124,9 +124,9 @@ public record Statement(List<Name> names, int minor, String clause) {
         return all;
     }
 
-    /** The group's words that stand in the name. */
-    private static List<Pattern> named(String words, AllergenGroup group) {
-        return group.words().stream()
+    /** Those that stand in the name. */
+    private static List<Pattern> named(String words, List<String> tellers) {
+        return tellers.stream()
                 .map(word -> Pattern.compile("(?i)\\b" + Pattern.quote(word) + "\\b"))
                 .filter(word -> word.matcher(words).find())
                 .toList();

@@ -28,6 +28,8 @@ class StatementTest {
                     + " \"madeOf\": [\"water\", \"soybeans\", \"wheat\", \"salt\"]}",
             "{\"id\": \"stock\", \"values\": {}, \"allergens\": [\"celery\", \"barley\"]}",
             "{\"id\": \"praline\", \"values\": {}, \"allergens\": [\"hazelnut\"]}",
+            "{\"id\": \"oat drink\", \"values\": {}, \"allergens\": [\"oats\", \"barley\"]}",
+            "{\"id\": \"peanut butter\", \"values\": {}, \"allergens\": [\"peanuts\", \"milk\"]}",
             "{\"id\": \"gum\", \"values\": {}}");
 
     @TempDir
@@ -70,6 +72,13 @@ class StatementTest {
     void in_the_union_allergens_stand_out() {
         assertThat(text(Format.EU, "", "water", "7", "sauce", "2", "stock", "1"))
                 .isEqualTo("water, SOY sauce (water, SOYBEANS, WHEAT, salt), stock (BARLEY, CELERY).");
+    }
+
+    /** One cereal does not stand for another, nor does a word that only sounds like the food. */
+    @Test
+    void only_the_allergens_own_word_tells_it() {
+        assertThat(text(Format.EU, "", "water", "7", "oat drink", "2", "peanut butter", "1"))
+                .isEqualTo("water, OAT drink (BARLEY), PEANUT butter (MILK).");
     }
 
     /** 21 CFR 101.4(a)(2): two per cent or less; exactly two may be gathered, in the Union only what is below. */
