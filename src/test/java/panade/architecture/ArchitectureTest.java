@@ -102,7 +102,7 @@ class ArchitectureTest {
             .whereLayer("render")
             .mayOnlyAccessLayers("report")
             .whereLayer("export")
-            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label")
+            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label", "model", "compile")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
             .ensureAllClassesAreContainedInArchitecture()

@@ -1,0 +1,124 @@
+package panade.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Brief;
+import panade.export.JsonExport;
+import panade.export.ModelExport;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Hands the model to another solver. */
+@Command(
+        name = "export",
+        description = "Give the model to another solver, under the brief's own names.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {
+            "",
+            "Example: panade export constraints/dumpling-filling.json --lp filling.lp",
+            "The objective is money for 1000 kg. Without a file the model goes to standard output."
+        })
+final class ExportCommand implements Callable<Integer> {
+    private static final String NO_FILE = "";
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @ArgGroup(multiplicity = "1")
+    private final Format format = new Format();
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Where to write the model.")
+    private @Nullable Path output;
+
+    /** Which format. */
+    static final class Format {
+        @Option(
+                names = "--mps",
+                arity = "0..1",
+                fallbackValue = NO_FILE,
+                paramLabel = "FILE",
+                description = "Write free MPS.")
+        private @Nullable String mps;
+
+        @Option(
+                names = "--lp",
+                arity = "0..1",
+                fallbackValue = NO_FILE,
+                paramLabel = "FILE",
+                description = "Write the LP format, which people can read.")
+        private @Nullable String lp;
+    }
+
+    ExportCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        return argument.withRawCost(options.overrides(), err, this::export);
+    }
+
+    private int export(Brief brief) {
+        var model = ModelExport.of(brief);
+        var text = format.mps != null ? model.mps() : model.lp();
+        var file = file();
+        if (file == null) {
+            out.print(text);
+            return ExitStatus.DONE;
+        }
+        try {
+            OutputFile.write(file, text);
+        } catch (IOException e) {
+            throw new ParameterException(
+                    Objects.requireNonNull(spec).commandLine(),
+                    "The model could not be written to " + file
+                            + ". Expected a file in a folder that is there and may be written to.");
+        }
+        return told(model, file);
+    }
+
+    private @Nullable Path file() {
+        var named = format.mps != null ? format.mps : Objects.requireNonNull(format.lp);
+        if (!named.equals(NO_FILE) && output != null) {
+            throw new ParameterException(
+                    Objects.requireNonNull(spec).commandLine(), "Two files are named: expected one of them.");
+        }
+        return named.equals(NO_FILE) ? output : Path.of(named);
+    }
+
+    private int told(ModelExport model, Path file) {
+        if (argument.json()) {
+            out.print(JsonExport.ofCounts(
+                    Map.of("columns", model.columnCount(), "rows", model.rowCount(), "whole", model.wholeCount())));
+        } else {
+            out.println("Wrote " + file + ": " + model.columnCount() + " columns"
+                    + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,") + " and "
+                    + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
+        }
+        return ExitStatus.DONE;
+    }
+}

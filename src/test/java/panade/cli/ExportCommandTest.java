@@ -1,0 +1,64 @@
+package panade.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExportCommandTest {
+    private static final String BRIEF = "constraints/taco-crumble.json";
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void a_model_goes_into_the_file_that_is_named_either_way() throws IOException {
+        var one = folder.resolve("one.mps");
+        var other = folder.resolve("other.mps");
+        assertThat(run("export", BRIEF, "--mps", one.toString())).isZero();
+        assertThat(run("export", BRIEF, "--mps", "-o", other.toString())).isZero();
+        assertThat(Files.readString(one)).isEqualTo(Files.readString(other)).endsWith("ENDATA\n");
+        assertThat(out.toString()).contains("Wrote " + one).contains("least cost of 1000 kg");
+    }
+
+    @Test
+    void without_a_file_the_model_is_printed() {
+        assertThat(run("export", BRIEF, "--lp")).isZero();
+        assertThat(out.toString()).startsWith("\\ ").contains("Minimize").endsWith("End\n");
+    }
+
+    @Test
+    void a_file_that_cannot_be_written_is_told_and_the_old_one_is_kept() throws IOException {
+        assertThat(run(
+                        "export",
+                        BRIEF,
+                        "--lp",
+                        folder.resolve("no").resolve("x.lp").toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("could not be written").doesNotContain("Exception");
+        assertThat(run("export", BRIEF, "--lp", folder.toString())).isEqualTo(2);
+        try (var files = Files.list(folder)) {
+            assertThat(files).isEmpty();
+        }
+    }
+
+    @Test
+    void one_format_and_one_file_are_asked_for() {
+        assertThat(run("export", BRIEF)).isEqualTo(2);
+        assertThat(run("export", BRIEF, "--lp", "a.lp", "--mps", "a.mps")).isEqualTo(2);
+        assertThat(run("export", BRIEF, "--lp", "a.lp", "-o", "b.lp")).isEqualTo(2);
+        assertThat(err.toString()).contains("Two files are named");
+    }
+
+    private int run(String... arguments) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+    }
+}
