@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.model.Basis;
 import panade.model.LinearModel;
 
 /**
@@ -50,6 +51,11 @@ public sealed interface Verdict {
         /** Which engine found it. */
         public String engine() {
             return engine;
+        }
+
+        /** The basis that gives the point and the multipliers. */
+        public Basis basis() {
+            return tableau().basis();
         }
 
         /** The dictionary at the optimum, made when it is first asked for. */

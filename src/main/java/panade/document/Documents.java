@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Node.ArrayNode;
 import panade.document.Node.Field;
@@ -13,6 +15,7 @@ import panade.document.Node.ObjectNode;
 import panade.domain.Brief;
 import panade.domain.IngredientSet;
 import panade.domain.SameLabel;
+import panade.domain.Offer;
 import panade.domain.Schedule;
 import panade.domain.StoreRoom;
 
@@ -72,6 +75,15 @@ public final class Documents {
         return schedule.filter(found -> problems.none())
                 .<Reading<Schedule>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /**
+     * Reads how far the prices of a brief's offers may be off, as fractions of them; what is not named is not there.
+     */
+    public static Reading<Map<Offer, BigFraction>> readSpreads(Path file, Brief brief) {
+        var problems = new Problems();
+        var spreads = new SpreadReader(brief, problems).read(file);
+        return problems.none() ? new Reading.Accepted<>(spreads) : new Reading.Rejected<>(problems.inOrder());
     }
 
     /** Everything wrong with a brief, an ingredient set or a price list. */

@@ -28,6 +28,11 @@ final class Figures {
                 : Decimal.round(percent, 2).toPlainString();
     }
 
+    /** A number to a tenth. */
+    static String tenth(BigFraction value) {
+        return Decimal.round(value, 1).toPlainString();
+    }
+
     /** Kilograms to a hundredth. */
     static String kilograms(BigFraction value) {
         return Decimal.round(value, 2).toPlainString();

@@ -47,6 +47,8 @@ class ArchitectureTest {
             .definedBy("panade.padic..")
             .layer("certify")
             .definedBy("panade.certify..")
+            .layer("scenario")
+            .definedBy("panade.scenario..")
             .layer("audit")
             .definedBy("panade.audit..")
             .layer("explain")
@@ -82,7 +84,9 @@ class ArchitectureTest {
             .whereLayer("padic")
             .mayNotAccessAnyLayer()
             .whereLayer("certify")
-            .mayOnlyAccessLayers("solver", "model", "quantity", "padic")
+            .mayOnlyAccessLayers("solver", "model", "quantity", "padic", "scenario")
+            .whereLayer("scenario")
+            .mayOnlyAccessLayers("model")
             .whereLayer("audit")
             .mayOnlyAccessLayers("domain", "quantity")
             .whereLayer("label")
@@ -94,7 +98,7 @@ class ArchitectureTest {
                     "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "label")
             .whereLayer("study")
             .mayOnlyAccessLayers(
-                    "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "plan", "label")
+"quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "plan", "label", "scenario")
             .whereLayer("buy")
             .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "plan")
             .whereLayer("report")
@@ -135,7 +139,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule fields_are_final = fields().that()
             .areDeclaredInClassesThat()
-            .resideOutsideOfPackages("panade.cli..", "panade.certify..", "panade.padic..", "panade.document..")
+            .resideOutsideOfPackages("panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.scenario..")
             .should()
             .beFinal()
             .because("values are immutable; only options, pivots and parsers in progress change");
@@ -145,8 +149,10 @@ class ArchitectureTest {
             noClasses().should().haveNameMatching(".*(Util|Utils|Helper|Manager|Impl)");
 
     @ArchTest
-    static final ArchRule decimals_stay_exact =
-            classes().that().resideOutsideOfPackage("panade.solver.ortools..").should(notMentionBinaryFloatingPoint());
+    static final ArchRule decimals_stay_exact = classes()
+            .that()
+            .resideOutsideOfPackages("panade.solver.ortools..", "panade.scenario..")
+            .should(notMentionBinaryFloatingPoint());
 
     private static ArchRule onlyIn(String home, String library) {
         return noClasses()

@@ -1,0 +1,136 @@
+package panade.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.document.Documents;
+import panade.document.Reading;
+import panade.domain.Brief;
+import panade.domain.Offer;
+import panade.export.StudyExport;
+import panade.plan.Engines;
+import panade.plan.Outcome.Blended;
+import panade.plan.Planner;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.render.TextRenderer;
+import panade.report.StudyReport;
+import panade.study.Varying;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Draws prices at random. */
+@Command(
+        name = "study",
+        description = "How do cost and blend behave when prices vary?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade study constraints/dumpling-filling.json --draws 10000 --spread 10%%"})
+final class StudyCommand implements Callable<Integer> {
+    private static final long MOST_DRAWS = 100_000_000;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @Option(names = "--draws", paramLabel = "N", description = "How often all prices are drawn; 10000 unless given.")
+    private long draws = 10_000;
+
+    @Option(
+            names = "--spread",
+            paramLabel = "SHARE|FILE",
+            description = "How far each price may be off, up or down, such as 10%%; or a CSV file with "
+                    + "ingredient,supplier,spread, in which what is not named stays as it is. 10 %% unless given.")
+    private String spread = "10 %";
+
+    @Option(names = "--seed", paramLabel = "N", description = "Draws other prices; 1 unless given.")
+    private long seed = 1;
+
+    @Option(names = "--prove", description = "Solve every draw again in exact fractions, not only a hundred of them.")
+    private boolean prove;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Use so many processors; all unless given. The result is the same.")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    StudyCommand(PrintWriter out, PrintWriter err, Engines engines) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(engines);
+    }
+
+    @Override
+    public Integer call() {
+        if (draws < 1 || draws > MOST_DRAWS) {
+            throw wrong("--draws " + draws + ": expected a number from 1 to " + MOST_DRAWS + ".");
+        }
+        if (threads < 1) {
+            throw wrong("--threads " + threads + ": expected a number from 1 up.");
+        }
+        return argument.withRawCost(options.overrides(), err, this::study);
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+
+    private int study(Brief brief) {
+        var spreads = spreads(brief);
+        if (spreads instanceof Reading.Rejected<Map<Offer, BigFraction>> rejected) {
+            return ProblemPrinter.print(rejected.problems(), err);
+        }
+        var known = ((Reading.Accepted<Map<Offer, BigFraction>>) spreads).value();
+        var best = planner.answer(brief);
+        if (!(best instanceof Blended blended)) {
+            return new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
+        }
+        var study = Varying.of(planner, blended, known, draws, seed, threads, prove);
+        out.print(argument.json() ? StudyExport.of(study) : TextRenderer.render(StudyReport.of(study)));
+        return study.proof().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
+    }
+
+    private Reading<Map<Offer, BigFraction>> spreads(Brief brief) {
+        var stated = Quantity.parse(spread);
+        if (stated.isEmpty()) {
+            return Documents.readSpreads(file(), brief);
+        }
+        var share = stated.filter(quantity -> quantity.unit().dimension() == Dimension.SHARE)
+                .map(Quantity::base)
+                .filter(base ->
+                        base.signum() >= 0 && base.subtract(BigFraction.ONE).signum() < 0)
+                .orElseThrow(() -> wrong("--spread " + spread
+                        + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
+        var spreads = new HashMap<Offer, BigFraction>();
+        brief.offers().forEach(offer -> spreads.put(offer, share));
+        return new Reading.Accepted<>(spreads);
+    }
+
+    private Path file() {
+        try {
+            return Path.of(spread);
+        } catch (InvalidPathException e) {
+            throw wrong("--spread " + spread + ": expected a share such as 10%, or a file of spreads.");
+        }
+    }
+}

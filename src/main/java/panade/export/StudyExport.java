@@ -1,0 +1,94 @@
+package panade.export;
+
+import panade.study.PriceStudy;
+import panade.study.PriceStudy.Kept;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes a study of prices that vary. */
+public final class StudyExport {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private StudyExport() {}
+
+    /** The result of {@code study}. */
+    public static String of(PriceStudy study) {
+        var result = NODES.objectNode();
+        result.put("draws", study.draws());
+        result.put("seed", study.seed());
+        result.set("cost", cost(study));
+        result.set("kept", kept(study.kept()));
+        result.set("safest", kept(study.safest()).put("compared", study.compared()));
+        result.set("prices", prices(study));
+        result.set("ingredients", ingredients(study));
+        result.set("bounds", bounds(study));
+        result.set(
+                "certificate",
+                NODES.objectNode()
+                        .put("proved", study.proof().proved())
+                        .put("off", study.proof().off()));
+        return JsonExport.print(result);
+    }
+
+    private static ObjectNode cost(PriceStudy study) {
+        var node = NODES.objectNode();
+        JsonExport.put(node, "todayPerKg", study.today().blend().costPerKg());
+        JsonExport.put(node, "meanPerKg", study.mean());
+        JsonExport.put(node, "deviationPerKg", study.deviation());
+        JsonExport.put(node, "lowestPerKg", study.lowest());
+        JsonExport.put(node, "highestPerKg", study.highest());
+        var levels = NODES.arrayNode();
+        study.levels().forEach(level -> {
+            var each = NODES.objectNode();
+            JsonExport.put(each, "share", level.share());
+            JsonExport.put(each, "perKg", level.perKg());
+            levels.add(each);
+        });
+        node.set("levels", levels);
+        return node;
+    }
+
+    private static ObjectNode kept(Kept kept) {
+        var node = NODES.objectNode();
+        JsonExport.put(node, "meanAbovePerKg", kept.meanPerKg());
+        JsonExport.put(node, "worstAbovePerKg", kept.worstPerKg());
+        node.set("blend", TraceExport.lines(kept.blend()));
+        return node;
+    }
+
+    private static ArrayNode prices(PriceStudy study) {
+        var prices = NODES.arrayNode();
+        study.weights().forEach(weight -> {
+            var node = NODES.objectNode();
+            node.put("ingredient", weight.offer().ingredient());
+            node.put("supplier", weight.offer().supplier());
+            JsonExport.put(node, "partOfVariance", weight.part());
+            prices.add(node);
+        });
+        return prices;
+    }
+
+    private static ArrayNode ingredients(PriceStudy study) {
+        var ingredients = NODES.arrayNode();
+        study.uses().forEach(use -> {
+            var node = NODES.objectNode();
+            node.put("ingredient", use.ingredient());
+            node.put("draws", use.draws());
+            JsonExport.put(node, "meanShare", use.meanShare());
+            ingredients.add(node);
+        });
+        return ingredients;
+    }
+
+    private static ArrayNode bounds(PriceStudy study) {
+        var bounds = NODES.arrayNode();
+        study.touches()
+                .forEach(touch -> bounds.add(NODES.objectNode()
+                        .put("name", touch.name())
+                        .put("path", touch.path())
+                        .put("binding", touch.side())
+                        .put("draws", touch.draws())));
+        return bounds;
+    }
+}

@@ -1,0 +1,139 @@
+package panade.scenario;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.model.Basis;
+
+/**
+ * Answers draws of prices. Each is walked to from today's best basis along known ways; one that gets lost is solved by
+ * whoever is asked then. What comes out depends on the model, the seed and the number of draws, and on nothing else.
+ */
+public final class Scenarios {
+    /** Draws that are done at a time. */
+    static final int BLOCK = 1024;
+
+    private static final int PILOT = 4 * BLOCK;
+    private static final int STANDING = 8;
+
+    private final ScenarioModel model;
+    private final Geometry geometry;
+    private final BasisGraph graph;
+    private final Vertex today;
+    private final Function<List<BigFraction>, Basis> rescue;
+
+    /**
+     * Scenarios of a model.
+     *
+     * @param rescue solves the model at other costs, for draws on which the walk gets lost; may be asked by several
+     *     threads at once
+     */
+    public Scenarios(ScenarioModel model, Function<List<BigFraction>, Basis> rescue) {
+        this.model = model;
+        this.rescue = rescue;
+        this.geometry = new Geometry(model.model());
+        this.graph = new BasisGraph(geometry);
+        this.today = graph.vertex(geometry.variables(model.optimum()))
+                .orElseThrow(() -> new ArithmeticException("binary floating point cannot follow this model"));
+    }
+
+    /** One thread's tools. */
+    private final class Hand {
+        private final Walker walker = new Walker(geometry, graph, today);
+        private final Drawn drawn = new Drawn(model);
+
+        Vertex best(long draw) {
+            drawn.draw(draw);
+            return walker.best(drawn.costs()).orElseGet(() -> rescued(draw));
+        }
+    }
+
+    private Vertex rescued(long draw) {
+        var variables = geometry.variables(rescue.apply(model.costs(draw)));
+        return graph.vertex(variables)
+                .orElseThrow(() -> new ArithmeticException("binary floating point cannot follow this model"));
+    }
+
+    /** The least cost at the prices of one draw, as binary floating point has it. */
+    public BigFraction leastCost(long draw) {
+        var hand = new Hand();
+        return BigFraction.from(hand.best(draw).cost(hand.drawn.costs()));
+    }
+
+    /** How the model does over draws 0 to {@code draws} - 1. */
+    public Distribution run(long draws, int threads) {
+        var stand = standing(draws);
+        var tallies = new ArrayList<Tally>();
+        var next = new AtomicLong();
+        ExecutorService workers = Executors.newFixedThreadPool(threads);
+        try {
+            var work = new ArrayList<Future<Tally>>();
+            for (int i = 0; i < threads; i++) {
+                work.add(workers.submit(() -> work(draws, next, stand)));
+            }
+            for (var done : work) {
+                tallies.add(done.get());
+            }
+        } catch (ExecutionException e) {
+            throw new ArithmeticException("a draw could not be answered: " + e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new ArithmeticException("interrupted");
+        } finally {
+            workers.shutdownNow();
+        }
+        var total = tally(stand);
+        tallies.forEach(total::add);
+        return new Distribution(
+                model, draws, total, stand.stream().map(this::point).toList());
+    }
+
+    private Tally tally(List<Vertex> stand) {
+        return new Tally(model, today.cost(model.today()), stand);
+    }
+
+    private Tally work(long draws, AtomicLong next, List<Vertex> stand) {
+        var hand = new Hand();
+        var tally = tally(stand);
+        for (long from = next.getAndAdd(BLOCK); from < draws; from = next.getAndAdd(BLOCK)) {
+            for (long draw = from; draw < Math.min(draws, from + BLOCK); draw++) {
+                tally.add(draw, hand.drawn, hand.best(draw));
+            }
+            tally.carry();
+        }
+        return tally;
+    }
+
+    /** Today's best, then the blends that are best most often in the first draws. */
+    private List<Vertex> standing(long draws) {
+        var hand = new Hand();
+        Map<BitSet, Long> hits = new HashMap<>();
+        for (long draw = 0; draw < Math.min(draws, PILOT); draw++) {
+            hits.merge(hand.best(draw).variables(), 1L, Long::sum);
+        }
+        hits.remove(today.variables());
+        var stand = new ArrayList<Vertex>();
+        stand.add(today);
+        hits.entrySet().stream()
+                .sorted(Map.Entry.<BitSet, Long>comparingByValue()
+                        .reversed()
+                        .thenComparing(entry -> entry.getKey().toString(), Comparator.naturalOrder()))
+                .limit(STANDING)
+                .forEach(entry -> graph.vertex(entry.getKey()).ifPresent(stand::add));
+        return List.copyOf(stand);
+    }
+
+    private Basis point(Vertex vertex) {
+        return geometry.basis(vertex.variables());
+    }
+}

@@ -1,0 +1,84 @@
+package panade.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StudyCommandTest {
+    private static final String BRIEF = "constraints/taco-crumble.json";
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void the_same_seed_prints_the_same_bytes_on_any_number_of_processors() {
+        var one = printed("--draws", "3000", "--threads", "1");
+        assertThat(printed("--draws", "3000", "--threads", "3")).isEqualTo(one);
+        assertThat(printed("--draws", "3000", "--seed", "2")).isNotEqualTo(one);
+        assertThat(one.lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void every_draw_can_be_proved() {
+        assertThat(printed("--draws", "150", "--spread", "30 %", "--prove", "--json"))
+                .contains("\"proved\" : 150")
+                .contains("\"off\" : 0");
+    }
+
+    @Test
+    void without_spread_nothing_varies() {
+        assertThat(printed("--draws", "50", "--spread", "0%")).containsPattern("standard deviation +0\\.0000");
+    }
+
+    @Test
+    void a_file_of_spreads_moves_the_prices_it_names_and_no_others() throws IOException {
+        var file = Files.writeString(folder.resolve("spreads.csv"), "ingredient,spread\nshea-fat,20 %\n");
+        assertThat(printed("--draws", "500", "--spread", file.toString(), "--json"))
+                .containsOnlyOnce("\"partOfVariance\"")
+                .containsPattern(
+                        "\"ingredient\" : \"shea-fat\",\\s+\"supplier\" : \"Saltlight Ingredients\",\\s+\"part");
+    }
+
+    @Test
+    void what_is_wrong_with_spreads_is_told_with_its_place() throws IOException {
+        var file = Files.writeString(
+                folder.resolve("spreads.csv"),
+                "ingredient,supplier,spread\nsheafat,,20 %\nshea-fat,Nobody,20 %\nwater,,twenty\n");
+        assertThat(run("study", BRIEF, "--spread", file.toString())).isEqualTo(3);
+        assertThat(err.toString())
+                .contains("spreads.csv:2", "\"shea-fat\"", "does not sell", "\"twenty\" is not a spread");
+        assertThat(run("study", BRIEF, "--spread", "10")).isEqualTo(2);
+        assertThat(run("study", BRIEF, "--spread", "120%")).isEqualTo(2);
+        assertThat(run("study", BRIEF, "--draws", "0")).isEqualTo(2);
+        assertThat(run("study", BRIEF, "--spread", "nowhere.csv")).isEqualTo(3);
+    }
+
+    @Test
+    void a_brief_without_a_blend_is_explained() {
+        assertThat(run("study", "constraints/taco-wish-list.json")).isEqualTo(4);
+        assertThat(out.toString()).contains("No blend can meet every bound");
+    }
+
+    private String printed(String... options) {
+        out.getBuffer().setLength(0);
+        var words = new String[options.length + 2];
+        words[0] = "study";
+        words[1] = BRIEF;
+        System.arraycopy(options, 0, words, 2, options.length);
+        assertThat(run(words)).isZero();
+        return out.toString();
+    }
+
+    private int run(String... arguments) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+    }
+}
