@@ -14,8 +14,8 @@ import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.domain.Brief;
 import panade.domain.IngredientSet;
-import panade.domain.SameLabel;
 import panade.domain.Offer;
+import panade.domain.SameLabel;
 import panade.domain.Schedule;
 import panade.domain.StoreRoom;
 

@@ -98,7 +98,17 @@ class ArchitectureTest {
                     "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "label")
             .whereLayer("study")
             .mayOnlyAccessLayers(
-"quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "plan", "label", "scenario")
+                    "quantity",
+                    "domain",
+                    "model",
+                    "compile",
+                    "solver",
+                    "certify",
+                    "audit",
+                    "explain",
+                    "plan",
+                    "label",
+                    "scenario")
             .whereLayer("buy")
             .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "plan")
             .whereLayer("report")
@@ -106,7 +116,8 @@ class ArchitectureTest {
             .whereLayer("render")
             .mayOnlyAccessLayers("report")
             .whereLayer("export")
-            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label", "model", "compile")
+            .mayOnlyAccessLayers(
+                    "quantity", "domain", "certify", "explain", "plan", "study", "buy", "label", "model", "compile")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
             .ensureAllClassesAreContainedInArchitecture()
@@ -139,7 +150,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule fields_are_final = fields().that()
             .areDeclaredInClassesThat()
-            .resideOutsideOfPackages("panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.scenario..")
+            .resideOutsideOfPackages(
+                    "panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.scenario..")
             .should()
             .beFinal()
             .because("values are immutable; only options, pivots and parsers in progress change");

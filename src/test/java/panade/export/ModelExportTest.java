@@ -35,7 +35,8 @@ import panade.solver.ortools.OrToolsSolver;
 
 /** The exported model, read by other people's programs. */
 class ModelExportTest {
-    private static final Planner PLANNER = new Planner(new Engines(new OrToolsSolver(), new OrToolsMixedSolver()));
+    private static final Planner PLANNER =
+            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
     private static final BigDecimal EQUAL = new BigDecimal("1e-7");
 
     /** GLPK's presolver lets a row be broken by a thousandth of its unit; that is a gram in the tonne. */
