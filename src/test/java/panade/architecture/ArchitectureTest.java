@@ -61,6 +61,14 @@ class ArchitectureTest {
             .definedBy("panade.export..")
             .layer("buy")
             .definedBy("panade.buy..")
+            .layer("sheet")
+            .definedBy("panade.sheet")
+            .layer("poi")
+            .definedBy("panade.sheet.poi..")
+            .layer("workbook")
+            .definedBy("panade.workbook..")
+            .layer("intake")
+            .definedBy("panade.intake..")
             .layer("cli")
             .definedBy("panade.cli..")
             .whereLayer("quantity")
@@ -98,6 +106,14 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("report")
             .whereLayer("export")
             .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy")
+            .whereLayer("sheet")
+            .mayNotAccessAnyLayer()
+            .whereLayer("poi")
+            .mayOnlyAccessLayers("sheet", "quantity")
+            .whereLayer("workbook")
+            .mayOnlyAccessLayers("quantity", "domain", "explain", "plan", "study", "buy", "sheet")
+            .whereLayer("intake")
+            .mayOnlyAccessLayers("quantity", "domain", "document", "sheet")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
             .ensureAllClassesAreContainedInArchitecture()
@@ -111,12 +127,16 @@ class ArchitectureTest {
     static final ArchRule only_the_adapter_knows_ortools = onlyIn("panade.solver.ortools..", "com.google.ortools..");
 
     @ArchTest
+    static final ArchRule only_the_adapter_knows_poi =
+            onlyIn("panade.sheet.poi..", "org.apache.poi..", "org.openxmlformats..");
+
+    @ArchTest
     static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");
 
     @ArchTest
     static final ArchRule only_readers_and_writers_know_jackson = noClasses()
             .that()
-            .resideOutsideOfPackages("panade.document..", "panade.export..")
+            .resideOutsideOfPackages("panade.document..", "panade.export..", "panade.intake..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "org.apache.commons.csv..");
@@ -130,7 +150,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule fields_are_final = fields().that()
             .areDeclaredInClassesThat()
-            .resideOutsideOfPackages("panade.cli..", "panade.certify..", "panade.padic..", "panade.document..")
+            .resideOutsideOfPackages(
+                    "panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.intake..", "panade.sheet..")
             .should()
             .beFinal()
             .because("values are immutable; only options, pivots and parsers in progress change");
@@ -143,13 +164,13 @@ class ArchitectureTest {
     static final ArchRule decimals_stay_exact =
             classes().that().resideOutsideOfPackage("panade.solver.ortools..").should(notMentionBinaryFloatingPoint());
 
-    private static ArchRule onlyIn(String home, String library) {
+    private static ArchRule onlyIn(String home, String... libraries) {
         return noClasses()
                 .that()
                 .resideOutsideOfPackage(home)
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage(library);
+                .resideInAnyPackage(libraries);
     }
 
     @ArchTest
