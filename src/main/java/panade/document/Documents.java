@@ -12,6 +12,7 @@ import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.domain.Brief;
 import panade.domain.IngredientSet;
+import panade.domain.Offer;
 import panade.domain.Schedule;
 import panade.domain.StoreRoom;
 
@@ -59,6 +60,32 @@ public final class Documents {
                         root -> new ScheduleReader(Objects.requireNonNull(folder), products, set, problems).read(root));
         return schedule.filter(found -> problems.none())
                 .<Reading<Schedule>>map(Reading.Accepted::new)
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** Reads an ingredient set from its text, before there is such a file. */
+    public static Reading<IngredientSet> setOf(String text, String shownAs) {
+        var problems = new Problems();
+        var set = JsonDocument.parse(text, shownAs, problems).flatMap(root -> SetReader.read(root, problems));
+        return set.filter(found -> problems.none())
+                .<Reading<IngredientSet>>map(Reading.Accepted::new)
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** Reads a price list from its text, before there is such a file. */
+    public static Reading<List<Offer>> pricesOf(String text, String shownAs, IngredientSet set) {
+        var problems = new Problems();
+        var list = PriceListReader.parse(text, shownAs, set, problems);
+        return list.filter(found -> problems.none())
+                .<Reading<List<Offer>>>map(found -> new Reading.Accepted<>(found.offers()))
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** The text of a file, or why it cannot be read. */
+    public static Reading<String> text(Path file) {
+        var problems = new Problems();
+        return TextFile.read(file, file.toString(), problems)
+                .<Reading<String>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }
 

@@ -5,6 +5,9 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Objects;
+import java.util.UUID;
 
 /** Writes a file so that nobody ever finds half of it: beside its place first, then moved there. */
 public final class WholeFile {
@@ -16,10 +19,11 @@ public final class WholeFile {
      * @throws IOException when it cannot be written; what was there is then still there
      */
     public static void write(Path file, byte[] content) throws IOException {
-        var folder = file.toAbsolutePath().getParent();
-        var beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+        var folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
+        // Not a temporary file of the system's, which only its owner could read.
+        var beside = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            Files.write(beside, content);
+            Files.write(beside, content, StandardOpenOption.CREATE_NEW);
             move(beside, file);
         } finally {
             Files.deleteIfExists(beside);

@@ -1,12 +1,17 @@
 package panade.sheet.poi;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Date;
 import java.util.Optional;
 import java.util.Set;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -27,6 +32,7 @@ final class BookWriter {
     /** A spreadsheet computes with so many significant digits. */
     static final int DIGITS = 15;
 
+    private static final LocalDateTime SOME_DAY = LocalDateTime.of(1980, 1, 1, 0, 0);
     private static final int CHARACTER = 256;
     private static final Set<Character> FORMULA_STARTS = Set.of('=', '+', '-', '@', '\t', '\r');
 
@@ -45,6 +51,23 @@ final class BookWriter {
             workbook.getProperties().getCoreProperties().setCreated(Optional.of(Date.from(Instant.EPOCH)));
             new BookWriter(workbook).add(book);
             workbook.write(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return timeless(bytes.toByteArray());
+    }
+
+    /** The same archive with one date on all its parts. */
+    private static byte[] timeless(byte[] archive) {
+        var bytes = new ByteArrayOutputStream();
+        try (var from = new ZipInputStream(new ByteArrayInputStream(archive));
+                var to = new ZipOutputStream(bytes)) {
+            for (var entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+                var fresh = new ZipEntry(entry.getName());
+                fresh.setTimeLocal(SOME_DAY);
+                to.putNextEntry(fresh);
+                from.transferTo(to);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
