@@ -1,6 +1,7 @@
 package panade.cli;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -214,6 +215,6 @@ final class Interview {
     }
 
     private static BigDecimal base(String share) {
-        return Quantity.parse(share).orElseThrow().base().bigDecimalValue(12, java.math.RoundingMode.HALF_EVEN);
+        return Quantity.parse(share).orElseThrow().base().bigDecimalValue(12, RoundingMode.HALF_EVEN);
     }
 }

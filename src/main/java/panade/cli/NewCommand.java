@@ -43,7 +43,7 @@ final class NewCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             arity = "0..1",
             description = "Where constraints and ingredient-sets are or are to be; this folder unless given.")
-    private Path folder = Path.of("");
+    private final Path folder = Path.of("");
 
     NewCommand(Supplier<BufferedReader> in, PrintWriter out, PrintWriter err) {
         this.in = in;

@@ -3,6 +3,7 @@ package panade.intake;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -50,7 +51,7 @@ final class CompositionTable {
         var names = new ArrayList<String>();
         for (int i = 0; i < table.headings().size(); i++) {
             var heading = table.headings().get(i);
-            boolean known = valueColumns.containsKey(i) || isOurs(heading.toLowerCase(java.util.Locale.ROOT));
+            boolean known = valueColumns.containsKey(i) || isOurs(heading.toLowerCase(Locale.ROOT));
             if (!known && !heading.isBlank()) {
                 names.add("\"" + heading + "\"" + meant(heading));
             }
@@ -67,8 +68,8 @@ final class CompositionTable {
                 .advice();
         var title = properties.values().stream()
                 .filter(property -> property.title()
-                        .toLowerCase(java.util.Locale.ROOT)
-                        .startsWith(heading.replaceAll("\\s*\\(.*", "").toLowerCase(java.util.Locale.ROOT)))
+                        .toLowerCase(Locale.ROOT)
+                        .startsWith(heading.replaceAll("\\s*\\(.*", "").toLowerCase(Locale.ROOT)))
                 .findFirst();
         if (title.isPresent()) {
             return ": is it --column \"" + heading + "=" + title.get().id() + "\"?";

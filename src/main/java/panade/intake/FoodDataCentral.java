@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import panade.domain.Origin;
@@ -174,11 +175,11 @@ final class FoodDataCentral {
         return values;
     }
 
-    private java.util.Optional<BigDecimal> convert(BigDecimal amount, String unitName, String tag, String food) {
+    private Optional<BigDecimal> convert(BigDecimal amount, String unitName, String tag, String food) {
         if (amount.signum() < 0) {
             // Carbohydrate by difference can come out a little below nothing; what that means is not ours to say.
             notTaken.add(tag + " of " + food + ", which is below zero");
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         var unit = Unit.find(unitName.toLowerCase(Locale.ROOT) + "/100g");
         var own = properties.get(tag);
@@ -187,9 +188,9 @@ final class FoodDataCentral {
                     here(food),
                     "\"" + unitName + "\" is not a unit for " + tag,
                     "Expected a download of USDA FoodData Central as it is published.");
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         var factor = unit.get().factor().divide(own.unit().factor());
-        return java.util.Optional.of(Numbers.decimal(Decimal.of(amount).multiply(factor)));
+        return Optional.of(Numbers.decimal(Decimal.of(amount).multiply(factor)));
     }
 }

@@ -52,7 +52,7 @@ public final class Importing {
         if (text == null || before == null) {
             return rejected();
         }
-        var merge = new SetMerge(text, request.differing() == Differing.KEPT);
+        var merge = new SetMerge(text, request.differing() == Differing.KEPT, !exists);
         var name = shown.toLowerCase(Locale.ROOT);
         var tables = name.endsWith(".json") ? List.<Table>of() : tables(name);
         if (name.endsWith(".json")) {
@@ -66,7 +66,7 @@ public final class Importing {
         }
         var files = new ArrayList<Document>();
         if (!merge.changes().isEmpty() || !exists) {
-            files.add(new Document(setFile, merge.text(), exists, merge.changes()));
+            files.add(new Document(setFile, written(merge), exists, merge.changes()));
         }
         prices(tables, set).ifPresent(files::add);
         return faults.none()
@@ -91,10 +91,17 @@ public final class Importing {
         return """
                 {
                   "title": %s,
+                  "assume": {},
+                  "traits": {},
                   "ingredients": [
                   ]
                 }
                 """.formatted(Json.MAPPER.writeValueAsString(folder == null ? "" : folder.toString()));
+    }
+
+    /** The set's text, without blocks that nothing was put into. */
+    private static String written(SetMerge merge) {
+        return merge.text().replace("  \"assume\": {},\n", "").replace("  \"traits\": {},\n", "");
     }
 
     private List<Table> tables(String name) {

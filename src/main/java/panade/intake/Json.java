@@ -66,7 +66,8 @@ final class Json {
         if (one.isNumber() && other.isNumber()) {
             return one.decimalValue().compareTo(other.decimalValue()) == 0;
         }
-        return one.isArray() && other.isArray() ? sorted(one).equals(sorted(other)) : one.equals(other);
+        boolean lists = one.isArray() && other.isArray();
+        return lists ? sorted(one).equals(sorted(other)) : one.equals(other);
     }
 
     private static List<String> sorted(JsonNode list) {

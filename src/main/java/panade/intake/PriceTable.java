@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +15,8 @@ import panade.document.Problem;
 import panade.domain.IngredientSet;
 import panade.domain.Origin;
 import panade.intake.Table.Row;
+import panade.quantity.Quantity;
+import panade.quantity.UnitPrice;
 
 /** Reads offers from a table, and writes them as a price list. */
 final class PriceTable {
@@ -143,8 +146,8 @@ final class PriceTable {
             var was = Optional.ofNullable(old.remove(key));
             if (was.isEmpty()) {
                 changes.add(new Change(Change.Sort.ADDED, key, "", "", words(row)));
-            } else if (!was.get().equals(row)) {
-                changes.add(new Change(Change.Sort.CHANGED, key, "", words(was.get()), words(row)));
+            } else {
+                differences(key, was.get(), row, changes);
             }
         });
         old.forEach((key, row) -> changes.add(new Change(Change.Sort.GONE, key, "", words(row), "")));
@@ -159,7 +162,7 @@ final class PriceTable {
     }
 
     private static Map<String, List<String>> byOffer(List<List<String>> rows) {
-        var offers = new java.util.LinkedHashMap<String, List<String>>();
+        var offers = new LinkedHashMap<String, List<String>>();
         var counts = new HashMap<String, Integer>();
         for (var row : rows) {
             var key = row.get(0) + " from " + row.get(1);
@@ -170,9 +173,24 @@ final class PriceTable {
     }
 
     private static String words(List<String> row) {
-        var rest = row.subList(4, row.size()).stream()
-                .filter(cell -> !cell.isEmpty())
-                .toList();
-        return row.get(2) + "/" + row.get(3) + (rest.isEmpty() ? "" : ", " + String.join(", ", rest));
+        return row.get(2) + "/" + row.get(3);
+    }
+
+    private static void differences(String key, List<String> was, List<String> is, List<Change> changes) {
+        if (!UnitPrice.perKg(words(was)).equals(UnitPrice.perKg(words(is)))) {
+            changes.add(new Change(Change.Sort.CHANGED, key, "price", words(was), words(is)));
+        }
+        for (int i = COLUMNS.indexOf("pack"); i < COLUMNS.size(); i++) {
+            if (!isSame(was.get(i), is.get(i))) {
+                changes.add(new Change(Change.Sort.CHANGED, key, COLUMNS.get(i), was.get(i), is.get(i)));
+            }
+        }
+    }
+
+    /** The same words, or the same weight in other words. */
+    private static boolean isSame(String one, String other) {
+        var weight = Quantity.parse(one).map(Quantity::base);
+        return one.equals(other)
+                || (weight.isPresent() && weight.equals(Quantity.parse(other).map(Quantity::base)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import panade.domain.Origin;
 import panade.intake.Change.Sort;
 import tools.jackson.databind.JsonNode;
@@ -18,6 +19,7 @@ final class SetMerge {
     private final ObjectNode root;
     private final JsonEdits edits;
     private final boolean keeps;
+    private final boolean fresh;
     private final List<Change> changes = new ArrayList<>();
     private final Map<String, Origin> origins = new LinkedHashMap<>();
     private final Map<String, Integer> places = new HashMap<>();
@@ -27,11 +29,13 @@ final class SetMerge {
      * A merge into a set.
      *
      * @param keeps whether what is already there stays as it is where the two differ
+     * @param fresh whether there was no set before, so that nothing can differ
      */
-    SetMerge(String text, boolean keeps) {
+    SetMerge(String text, boolean keeps, boolean fresh) {
         this.root = (ObjectNode) Json.MAPPER.readTree(text);
         this.edits = new JsonEdits(text);
-        this.keeps = keeps;
+        this.keeps = keeps && !fresh;
+        this.fresh = fresh;
         this.count = root.path("ingredients").size();
         for (int i = 0; i < count; i++) {
             places.put(root.path("ingredients").path(i).path("id").asString(), i);
@@ -59,7 +63,7 @@ final class SetMerge {
         var pointer = INGREDIENTS + "/" + index;
         draft.origins().forEach((field, origin) -> origins.put(pointer + field, origin));
         if (at != null) {
-            merge(draft.id(), "", pointer, (ObjectNode) root.path("ingredients").path(index), draft.json());
+            merge(draft.id(), "", pointer, (ObjectNode) root.path("ingredients").path(index), draft.json(), "");
         } else {
             places.put(draft.id(), count++);
             edits.append(INGREDIENTS, Json.ingredient(draft.json()), ITEM);
@@ -78,23 +82,23 @@ final class SetMerge {
     void addAbout(ObjectNode about) {
         about.properties().forEach(field -> {
             var name = field.getKey();
-            if (root.path(name) instanceof ObjectNode old && field.getValue() instanceof ObjectNode fresh) {
-                merge(name, "", "/" + name, old, fresh);
+            if (root.path(name) instanceof ObjectNode old && field.getValue() instanceof ObjectNode values) {
+                merge(name, "", "/" + name, old, values, name.equals("traits") ? ITEM : "");
             } else {
                 put(name, "", "", name, root.get(name), field.getValue(), "  ");
             }
         });
     }
 
-    private void merge(String of, String path, String pointer, ObjectNode old, ObjectNode fresh) {
-        fresh.properties().forEach(field -> {
+    private void merge(String of, String path, String pointer, ObjectNode old, ObjectNode wanted, String indent) {
+        wanted.properties().forEach(field -> {
             var name = field.getKey();
             var before = old.get(name);
             var deeper = path.isEmpty() ? name : path + " " + name;
             if (before instanceof ObjectNode inner && field.getValue() instanceof ObjectNode values) {
-                merge(of, deeper, pointer + "/" + JsonEdits.escaped(name), inner, values);
+                merge(of, deeper, pointer + "/" + JsonEdits.escaped(name), inner, values, "");
             } else if (!isDefault(name, field.getValue(), old)) {
-                put(of, deeper, pointer, name, before, field.getValue(), "");
+                put(of, deeper, pointer, name, before, field.getValue(), indent);
             }
         });
     }
@@ -114,14 +118,15 @@ final class SetMerge {
             String path,
             String pointer,
             String name,
-            @org.jspecify.annotations.Nullable JsonNode before,
+            @Nullable JsonNode before,
             JsonNode after,
             String indent) {
         if (before == null) {
             edits.append(pointer, Json.field(name, after), indent);
             changes.add(new Change(Sort.ADDED, of, path, "", Json.text(after)));
         } else if (!Json.same(before, after)) {
-            changes.add(new Change(Sort.CHANGED, of, path, Json.text(before), Json.text(after)));
+            var was = fresh ? "" : Json.text(before);
+            changes.add(new Change(fresh ? Sort.ADDED : Sort.CHANGED, of, path, was, Json.text(after)));
             if (!keeps) {
                 edits.replace(pointer + "/" + JsonEdits.escaped(name), Json.text(after));
             }

@@ -9,15 +9,29 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import panade.report.Block.Paragraph;
 
 /** The words that reports use, explained to a cook. */
 public final class Glossary {
+    private static final int SHORT = 3;
     private static final String SEE = "See: ";
 
     private final List<Entry> entries = new ArrayList<>();
 
-    private record Entry(List<String> names, List<String> paragraphs, List<String> see) {}
+    private record Entry(List<String> names, List<String> paragraphs, List<String> see) {
+        boolean has(String name) {
+            return names.stream().map(Glossary::plain).anyMatch(name::equals);
+        }
+
+        /** Words of its names that may do for the whole. */
+        List<String> words() {
+            return names.stream()
+                    .flatMap(name -> Arrays.stream(plain(name).split(" ", -1)))
+                    .filter(word -> word.length() > SHORT)
+                    .toList();
+        }
+    }
 
     /** The glossary as it is written beside this class. */
     public Glossary() {
@@ -57,10 +71,10 @@ public final class Glossary {
     /** What a term means, under any of its names and however it is spelt in capitals; empty when it is not there. */
     public Optional<ReportDocument> explain(String term) {
         var wanted = plain(term);
-        return entries.stream()
-                .filter(entry -> entry.names().stream().map(Glossary::plain).anyMatch(wanted::equals))
-                .findFirst()
-                .map(Glossary::document);
+        var named = entries.stream().filter(entry -> entry.has(wanted)).toList();
+        var hinted = entries.stream().filter(entry -> entry.words().contains(wanted)).toList();
+        var found = named.isEmpty() && hinted.size() == 1 ? hinted : named;
+        return found.stream().findFirst().map(Glossary::document);
     }
 
     private static String plain(String term) {
@@ -76,9 +90,14 @@ public final class Glossary {
         return new ReportDocument(String.join(", ", entry.names()), blocks);
     }
 
-    /** Every name there is. */
+    /** Everything that can be asked for: names, and single words of one entry's names. */
     public List<String> names() {
-        return entries.stream().flatMap(entry -> entry.names().stream()).toList();
+        return entries.stream()
+                .flatMap(entry -> Stream.concat(
+                        entry.names().stream(),
+                        entry.words().stream().filter(word -> explain(word).isPresent())))
+                .distinct()
+                .toList();
     }
 
     /** All terms, one name of each. */

@@ -8,6 +8,7 @@ import panade.intake.Intake.Document;
 import panade.intake.Request.Differing;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
+import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
 
@@ -33,9 +34,13 @@ public final class ImportReport {
 
     private ReportDocument document(boolean done) {
         var blocks = new ArrayList<Block>();
+        if (intake.isRefused()) {
+            blocks.add(new Paragraph("Some of it differs from what is there. Say --update to take the new values, or --keep to"
+                    + " add only what is new."));
+        }
         intake.files().forEach(file -> {
             blocks.add(new Heading(file.file() + ": " + words(file)));
-            blocks.add(new Table(COLUMNS, file.changes().stream().map(this::row).toList()));
+            blocks.add(isPlain(file) ? additions(file) : differences(file));
         });
         if (!intake.notes().isEmpty()) {
             blocks.add(new Heading("Left out"));
@@ -50,10 +55,26 @@ public final class ImportReport {
         return new ReportDocument(title(done), blocks);
     }
 
+    private static boolean isPlain(Document file) {
+        return file.changes().stream()
+                .allMatch(change -> change.field().isEmpty() && change.before().isEmpty());
+    }
+
+    private Table additions(Document file) {
+        return new Table(
+                List.of(new Column("", false), new Column("Of", false), new Column("", false)),
+                file.changes().stream()
+                        .map(change -> List.of(word(change), change.of(), change.after()))
+                        .toList());
+    }
+
+    private Table differences(Document file) {
+        return new Table(COLUMNS, file.changes().stream().map(this::row).toList());
+    }
+
     private String title(boolean done) {
         if (intake.isRefused()) {
-            return "Nothing was written: some of it differs from what is there. Say --update to take the new values"
-                    + " or --keep to add only what is new.";
+            return "Nothing was written.";
         }
         if (intake.toWrite().isEmpty()) {
             return "Nothing to write: all of it is there already, or stays as it is.";

@@ -89,9 +89,12 @@ public final class PantrySheets {
         if (value == null) {
             return Cell.BLANK;
         }
-        boolean keeps =
-                Decimal.of(Decimal.significant(value, DIGITS)).subtract(value).signum() == 0;
-        return keeps ? Cell.input(value, Form.PLAIN) : new Cell.Text(exactly(value), Look.INPUT);
+        return isDecimal(value) ? Cell.input(value, Form.PLAIN) : new Cell.Text(exactly(value), Look.INPUT);
+    }
+
+    /** Whether a spreadsheet keeps all of its digits. */
+    private static boolean isDecimal(BigFraction value) {
+        return Decimal.of(Decimal.significant(value, DIGITS)).subtract(value).signum() == 0;
     }
 
     /** All digits of a decimal. */
@@ -141,7 +144,7 @@ public final class PantrySheets {
         var sheet = new SheetDraft("Prices", 26, 26, 12, 10, 10, 10, 10, 10, 30);
         sheet.head("ingredient", "supplier", "price", "per", "pack", "minimum", "available", "currency", "note");
         offers.forEach(offer -> {
-            var price = Price.of(offer.pricePerKg());
+            var price = Price.of(offer);
             sheet.add(
                     Cell.text(offer.ingredient()),
                     Cell.text(offer.supplier()),
@@ -162,19 +165,20 @@ public final class PantrySheets {
 
     /** A price as a decimal for a weight. */
     private record Price(BigFraction money, String per) {
-        /** For the first weight that makes the money a decimal; else for as many kilograms as make it whole. */
-        static Price of(BigFraction perKg) {
-            for (var symbol : WEIGHTS) {
-                var money = perKg.multiply(Unit.of(symbol).factor());
-                if (Decimal.of(Decimal.significant(money, DIGITS))
-                                .subtract(money)
-                                .signum()
-                        == 0) {
-                    return new Price(money, symbol);
-                }
-            }
+        /** For a pack or a weight that makes the money a decimal; else for as many kilograms as make it whole. */
+        static Price of(Offer offer) {
+            var perKg = offer.pricePerKg();
             var kilograms = perKg.getDenominator().abs();
-            return new Price(perKg.multiply(kilograms), kilograms + " kg");
+            return weights(offer.pack())
+                    .map(weight -> new Price(perKg.multiply(weight.base()), weight.text()))
+                    .filter(price -> isDecimal(price.money()))
+                    .findFirst()
+                    .orElseGet(() -> new Price(perKg.multiply(kilograms), kilograms + " kg"));
+        }
+
+        private static Stream<Quantity> weights(@Nullable Quantity pack) {
+            var usual = WEIGHTS.stream().map(symbol -> Quantity.of(BigFraction.ONE, Unit.of(symbol), symbol));
+            return pack != null && pack.base().signum() > 0 ? Stream.concat(Stream.of(pack), usual) : usual;
         }
     }
 }
