@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import panade.intake.Beginning;
 import panade.intake.Beginning.Item;
@@ -41,17 +42,22 @@ final class Interview {
     }
 
     private final Dialogue dialogue;
+    private final Predicate<String> pantryIsThere;
+    private final Predicate<String> productIsThere;
 
-    Interview(Dialogue dialogue) {
+    /** Questions; names that are there already are not taken. */
+    Interview(Dialogue dialogue, Predicate<String> pantryIsThere, Predicate<String> productIsThere) {
         this.dialogue = dialogue;
+        this.pantryIsThere = pantryIsThere;
+        this.productIsThere = productIsThere;
     }
 
     /** All answers together. */
     Beginning hold() {
         dialogue.say("A few questions; Enter takes what stands in brackets, or leaves a thing open.");
         dialogue.say("");
-        var pantry = named("What is your pantry called?", "my pantry");
-        var product = named("What do you want to make?", "my mince");
+        var pantry = named("What is your pantry called?", "my pantry", pantryIsThere);
+        var product = named("What do you want to make?", "my mince", productIsThere);
         var currency = dialogue.text("Which money do you pay in?", "USD");
         var batch = dialogue.ask(
                 "How much do you make at once?",
@@ -68,12 +74,12 @@ final class Interview {
         return new Beginning(pantry, product, currency, batch, items, wishes, target);
     }
 
-    private String named(String question, String usual) {
+    private String named(String question, String usual, Predicate<String> there) {
         return dialogue.ask(
                 question,
                 usual,
-                "Expected a name with letters or digits in it.",
-                text -> Slug.of(text).isEmpty() ? Optional.empty() : Optional.of(text));
+                "Expected a name with letters or digits in it, and nothing that is already there.",
+                text -> Slug.of(text).isEmpty() || there.test(text) ? Optional.empty() : Optional.of(text));
     }
 
     private static Optional<String> weight(String text) {

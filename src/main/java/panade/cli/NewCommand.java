@@ -54,18 +54,28 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            return write(new Interview(new Dialogue(in.get(), out)).hold());
+            var dialogue = new Dialogue(in.get(), out);
+            return write(
+                    new Interview(dialogue, name -> Files.exists(set(name)), name -> Files.exists(brief(name))).hold());
         } catch (Dialogue.Ended e) {
             err.println("The answers ended before the questions did; nothing was written.");
             return ExitStatus.USAGE;
         }
     }
 
+    private Path set(String pantry) {
+        return folder.resolve("ingredient-sets").resolve(Slug.of(pantry)).resolve("ingredients.json");
+    }
+
+    private Path brief(String product) {
+        return folder.resolve("constraints").resolve(Slug.of(product) + ".json");
+    }
+
     private int write(Beginning beginning) {
         var kitchen = Slug.of(beginning.pantry());
-        var set = folder.resolve("ingredient-sets").resolve(kitchen).resolve("ingredients.json");
+        var set = set(beginning.pantry());
         var prices = set.resolveSibling("prices-today.csv");
-        var brief = folder.resolve("constraints").resolve(Slug.of(beginning.product()) + ".json");
+        var brief = brief(beginning.product());
         var there = Stream.of(set, prices, brief).filter(Files::exists).findFirst();
         if (there.isPresent()) {
             throw wrong(there.get() + " is already there, and nothing was written. Give the pantry or the product"

@@ -14,6 +14,8 @@ final class Json {
             .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .enable(DeserializationFeature.USE_BIG_INTEGER_FOR_INTS)
+            // Foods are read one by one out of a list.
+            .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
     private Json() {}

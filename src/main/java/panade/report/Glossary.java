@@ -72,7 +72,8 @@ public final class Glossary {
     public Optional<ReportDocument> explain(String term) {
         var wanted = plain(term);
         var named = entries.stream().filter(entry -> entry.has(wanted)).toList();
-        var hinted = entries.stream().filter(entry -> entry.words().contains(wanted)).toList();
+        var hinted =
+                entries.stream().filter(entry -> entry.words().contains(wanted)).toList();
         var found = named.isEmpty() && hinted.size() == 1 ? hinted : named;
         return found.stream().findFirst().map(Glossary::document);
     }

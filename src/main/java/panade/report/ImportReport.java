@@ -35,8 +35,9 @@ public final class ImportReport {
     private ReportDocument document(boolean done) {
         var blocks = new ArrayList<Block>();
         if (intake.isRefused()) {
-            blocks.add(new Paragraph("Some of it differs from what is there. Say --update to take the new values, or --keep to"
-                    + " add only what is new."));
+            blocks.add(new Paragraph(
+                    "Some of it differs from what is there. Say --update to take the new values, or --keep to"
+                            + " add only what is new."));
         }
         intake.files().forEach(file -> {
             blocks.add(new Heading(file.file() + ": " + words(file)));

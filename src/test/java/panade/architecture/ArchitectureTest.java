@@ -151,6 +151,7 @@ class ArchitectureTest {
     static final ArchRule fields_are_final = fields().that()
             .areDeclaredInClassesThat()
             .resideOutsideOfPackages(
+            .resideOutsideOfPackages(
                     "panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.intake..", "panade.sheet..")
             .should()
             .beFinal()
