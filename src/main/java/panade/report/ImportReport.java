@@ -63,7 +63,7 @@ public final class ImportReport {
 
     private Table additions(Document file) {
         return new Table(
-                List.of(new Column("", false), new Column("Of", false), new Column("", false)),
+                List.of(new Column("", false), new Column("What", false), new Column("", false)),
                 file.changes().stream()
                         .map(change -> List.of(word(change), change.of(), change.after()))
                         .toList());

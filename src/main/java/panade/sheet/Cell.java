@@ -38,7 +38,7 @@ public sealed interface Cell {
     enum Form {
         /** As it is. */
         PLAIN("General"),
-        /** Money with two digits after the point. */
+        /** Two digits after the point, as money has them. */
         CASH("0.00"),
         /** Prices per weight. */
         PRICE("0.0000"),

@@ -94,8 +94,8 @@ public final class BatchWorkbook {
                 new Cell.Text("", Look.INPUT),
                 new Remark(
                         "IF(" + weighed + "=\"\",\"\"," + weighed + "-" + Place.of(WEIGH, row) + ")", "", Look.PLAIN),
-                Cell.figure(grams(line.least()), Form.VALUE),
-                most == null ? Cell.text("any") : Cell.figure(grams(most), Form.VALUE),
+                Cell.figure(grams(line.least()), Form.CASH),
+                most == null ? Cell.text("any") : Cell.figure(grams(most), Form.CASH),
                 new Remark(verdict(weighed, row), "", Look.PLAIN),
                 new Cell.Text("", Look.INPUT));
     }
