@@ -9,11 +9,6 @@ import panade.sheet.Spreadsheets;
 
 /** Office Open XML workbooks (ECMA-376) by way of Apache POI, which is loaded when first asked for. */
 public final class PoiSpreadsheets implements Spreadsheets {
-    static {
-        // POI's logging would otherwise tell on standard error that nobody listens to it.
-        System.setProperty("log4j2.StatusLogger.level", System.getProperty("log4j2.StatusLogger.level", "OFF"));
-    }
-
     @Override
     public byte[] write(Book book) {
         return BookWriter.write(book);
