@@ -151,8 +151,12 @@ class ArchitectureTest {
     static final ArchRule fields_are_final = fields().that()
             .areDeclaredInClassesThat()
             .resideOutsideOfPackages(
-            .resideOutsideOfPackages(
-                    "panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.intake..", "panade.sheet..")
+                    "panade.cli..",
+                    "panade.certify..",
+                    "panade.padic..",
+                    "panade.document..",
+                    "panade.intake..",
+                    "panade.sheet..")
             .should()
             .beFinal()
             .because("values are immutable; only options, pivots and parsers in progress change");
