@@ -18,6 +18,7 @@ import panade.report.SheetReport;
 import panade.study.BatchSheet;
 import panade.study.Scales;
 import panade.study.Weighing;
+import panade.workbook.BatchWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,6 +49,9 @@ final class BatchCommand implements Callable<Integer> {
     @Mixin
     private final BriefOptions options = new BriefOptions();
 
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
+
     @Option(
             names = "--weighing",
             paramLabel = "STEP",
@@ -71,6 +75,7 @@ final class BatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workbook.check();
         return argument.with(options.overrides(), err, this::weigh);
     }
 
@@ -103,6 +108,7 @@ final class BatchCommand implements Callable<Integer> {
 
     private int print(BatchSheet sheet) {
         out.print(argument.json() ? BatchExport.of(sheet) : TextRenderer.render(SheetReport.of(sheet)));
+        workbook.write(() -> BatchWorkbook.of(sheet), err);
         return sheet.isMet() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }
 }

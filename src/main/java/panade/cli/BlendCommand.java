@@ -19,6 +19,7 @@ import panade.study.Asides.BreakEven;
 import panade.study.FullCost;
 import panade.study.LabelPrice;
 import panade.study.Ladder;
+import panade.workbook.BlendWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,6 +47,9 @@ final class BlendCommand implements Callable<Integer> {
 
     @Mixin
     private final BriefOptions options = new BriefOptions();
+
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
 
     @Option(
             names = "--slack",
@@ -84,20 +88,24 @@ final class BlendCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workbook.check();
         var printer = new OutcomePrinter(out, err, argument.json());
         var planner = new Planner(engines, slackShare(), conflictCount());
         return argument.with(options.overrides(), err, brief -> print(printer, planner, planner.plan(brief)));
     }
 
     private int print(OutcomePrinter printer, Planner planner, Outcome outcome) {
-        return outcome instanceof Blended blended
-                ? printer.print(
-                        blended,
-                        new Asides(
-                                ladder ? Ladder.of(planner, blended) : null,
-                                breakEven(blended.brief()),
-                                LabelPrice.of(planner, blended).orElse(null)))
-                : printer.print(outcome);
+        if (!(outcome instanceof Blended blended)) {
+            return printer.print(outcome);
+        }
+        int status = printer.print(
+                blended,
+                new Asides(
+                        ladder ? Ladder.of(planner, blended) : null,
+                        breakEven(blended.brief()),
+                        LabelPrice.of(planner, blended).orElse(null)));
+        workbook.write(() -> BlendWorkbook.of(blended), err);
+        return status;
     }
 
     private @Nullable BreakEven breakEven(Brief brief) {

@@ -35,7 +35,9 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.BuyReport;
+import panade.workbook.BuyWorkbook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -66,6 +68,9 @@ final class BuyCommand implements Callable<Integer> {
             arity = "1..*",
             description = "A brief and how much of it is to be made, such as filling.json=240lb.")
     private final List<String> products = new ArrayList<>();
+
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
 
     @Option(names = "--prices", paramLabel = "FILE", description = "Use this price list instead; repeatable.")
     private final List<Path> prices = new ArrayList<>();
@@ -107,6 +112,7 @@ final class BuyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workbook.check();
         if (seconds < 1) {
             throw wrong("--seconds " + seconds + ": expected a number from 1 up.");
         }
@@ -192,6 +198,7 @@ final class BuyCommand implements Callable<Integer> {
                                     ? BuyExport.json(answers)
                                     : TextRenderer.render(BuyReport.of(answers, worth, room, stop.isAsked())));
             out.flush();
+            workbook.write(() -> BuyWorkbook.of(answers), err);
             return answers.adapted().isPresent() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
         }
     }

@@ -1,16 +1,32 @@
 package panade.cli;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import panade.document.Problem;
+import panade.domain.Origin;
 import panade.plan.Engines;
+import panade.render.TextRenderer;
+import panade.report.Glossary;
+import panade.solver.Solver;
 import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 /** The command line. */
 @Command(
@@ -27,7 +43,7 @@ import picocli.CommandLine.ScopeType;
             "4:no blend can satisfy the brief",
             "5:a fault of ours"
         })
-public final class Main {
+public final class Main implements Callable<Integer> {
     @Option(
             names = "--progress",
             negatable = true,
@@ -37,13 +53,30 @@ public final class Main {
             description = "Show how far a long run is, on a terminal; on unless --no-progress is given.")
     private boolean progress = true;
 
-    private Main() {}
+    @Option(
+            names = "--explain",
+            paramLabel = "TERM",
+            arity = "0..1",
+            fallbackValue = "",
+            description = "Tell what a word in a report means, such as \"shadow price\"; all words when none is given.")
+    private @Nullable String term;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    private Main(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
 
     /** Runs the program on the process's own streams. */
     public static void main(String[] arguments) {
         var out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
-        int status = run(out, err, arguments);
+        int status = run(new InputStreamReader(System.in, StandardCharsets.UTF_8), out, err, arguments);
         out.flush();
         err.flush();
         System.exit(status);
@@ -51,15 +84,29 @@ public final class Main {
 
     /** Runs one command; prints results on {@code out} and messages on {@code err}; gives the exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        var main = new Main();
+        return run(Reader.nullReader(), out, err, arguments);
+    }
+
+    /** The same with somebody who answers questions. */
+    public static int run(Reader in, PrintWriter out, PrintWriter err, String... arguments) {
+        var main = new Main(out, err);
         try (var solver = new WatchedSolver(new OrToolsSolver(), () -> main.progress && isTerminal())) {
-            return execute(
-                    main,
-                    new Engines(solver, OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()),
-                    out,
-                    err,
-                    arguments);
+            var line = main.commandLine(in, engines(solver));
+            int status = arguments.length == 0 ? usage(line, err) : line.execute(arguments);
+            out.flush();
+            err.flush();
+            return status;
         }
+    }
+
+    /** The commands as they are documented: none of them is to be run. */
+    static CommandLine documented() {
+        var nowhere = new PrintWriter(Writer.nullWriter());
+        return new Main(nowhere, nowhere).commandLine(Reader.nullReader(), engines(new OrToolsSolver()));
+    }
+
+    private static Engines engines(Solver solver) {
+        return new Engines(solver, OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip());
     }
 
     @SuppressWarnings("SystemConsoleNull") // true of the Java that this is built for; a later one shows a bar too many
@@ -67,8 +114,26 @@ public final class Main {
         return System.console() != null && !"dumb".equals(System.getenv("TERM"));
     }
 
-    private static int execute(Main main, Engines engines, PrintWriter out, PrintWriter err, String... arguments) {
-        var line = new CommandLine(main);
+    @Override
+    public Integer call() {
+        if (term == null) {
+            throw new ParameterException(Objects.requireNonNull(spec).commandLine(), "Expected a command.");
+        }
+        var glossary = new Glossary();
+        var found = term.isEmpty() ? Optional.of(glossary.contents()) : glossary.explain(term);
+        if (found.isEmpty()) {
+            var what = "Nothing is explained under \"" + term + "\"";
+            var advice = "Expected a word from a report; panade --explain lists them.";
+            var problem = Problem.unknown(new Origin("--explain", 0, 0, ""), what, term, glossary.names(), advice);
+            err.println(problem.text());
+            return ExitStatus.USAGE;
+        }
+        out.print(TextRenderer.render(found.get()));
+        return ExitStatus.DONE;
+    }
+
+    private CommandLine commandLine(Reader in, Engines engines) {
+        var line = new CommandLine(this);
         line.addSubcommand(new BlendCommand(out, err, engines));
         line.addSubcommand(new ReachCommand(out, err, engines));
         line.addSubcommand(new SwapCommand(out, err, engines));
@@ -79,15 +144,15 @@ public final class Main {
         line.addSubcommand(new BuyCommand(out, err, engines));
         line.addSubcommand(new StudyCommand(out, err, engines));
         line.addSubcommand(new ExportCommand(out, err));
+        line.addSubcommand(new ImportCommand(out, err));
+        line.addSubcommand(new NewCommand(() -> new BufferedReader(in), out, err));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(100);
+        line.setParameterExceptionHandler(new UsageFault(err));
         line.setExecutionExceptionHandler(ourFault(err));
-        int status = arguments.length == 0 ? usage(line, err) : line.execute(arguments);
-        out.flush();
-        err.flush();
-        return status;
+        return line;
     }
 
     private static int usage(CommandLine line, PrintWriter err) {

@@ -22,6 +22,7 @@ import panade.render.TextRenderer;
 import panade.report.QuotesReport;
 import panade.study.Comparing;
 import panade.study.PriceComparison;
+import panade.workbook.QuotesWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +55,9 @@ final class QuotesCommand implements Callable<Integer> {
     @Mixin
     private final BriefOptions options = new BriefOptions();
 
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
+
     @Option(names = "--suppliers", description = "Compare the suppliers of the price lists, each alone.")
     private boolean suppliers;
 
@@ -68,6 +72,7 @@ final class QuotesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workbook.check();
         var overrides = options.overrides();
         if (!suppliers && overrides.prices().size() < 2) {
             throw new ParameterException(
@@ -122,6 +127,7 @@ final class QuotesCommand implements Callable<Integer> {
 
     private int print(Brief pooled, PriceComparison comparison) {
         out.print(json ? QuotesExport.of(comparison) : TextRenderer.render(QuotesReport.of(pooled, comparison)));
+        workbook.write(() -> QuotesWorkbook.of(pooled, comparison), err);
         boolean any = comparison.best().stream().anyMatch(outcome -> outcome instanceof Blended);
         return any || comparison.pooled() instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }

@@ -42,8 +42,12 @@ final class CsvTable {
 
     /** The rows that can be read; empty when the columns cannot. */
     static Optional<List<Row>> read(Path file, String shownAs, Kind kind, Problems problems) {
-        return TextFile.read(file, shownAs, problems)
-                .flatMap(text -> new CsvTable(new CsvText(text), shownAs, kind, problems).rows());
+        return TextFile.read(file, shownAs, problems).flatMap(text -> parse(text, shownAs, kind, problems));
+    }
+
+    /** The same of a text that is not in a file yet. */
+    static Optional<List<Row>> parse(String text, String shownAs, Kind kind, Problems problems) {
+        return new CsvTable(new CsvText(text), shownAs, kind, problems).rows();
     }
 
     private Optional<List<Row>> rows() {

@@ -86,6 +86,32 @@ public final class Documents {
         return problems.none() ? new Reading.Accepted<>(spreads) : new Reading.Rejected<>(problems.inOrder());
     }
 
+    /** Reads an ingredient set from its text, before there is such a file. */
+    public static Reading<IngredientSet> setOf(String text, String shownAs) {
+        var problems = new Problems();
+        var set = JsonDocument.parse(text, shownAs, problems).flatMap(root -> SetReader.read(root, problems));
+        return set.filter(found -> problems.none())
+                .<Reading<IngredientSet>>map(Reading.Accepted::new)
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** Reads a price list from its text, before there is such a file. */
+    public static Reading<List<Offer>> pricesOf(String text, String shownAs, IngredientSet set) {
+        var problems = new Problems();
+        var list = PriceListReader.parse(text, shownAs, set, problems);
+        return list.filter(found -> problems.none())
+                .<Reading<List<Offer>>>map(found -> new Reading.Accepted<>(found.offers()))
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
+    /** The text of a file, or why it cannot be read. */
+    public static Reading<String> text(Path file) {
+        var problems = new Problems();
+        return TextFile.read(file, file.toString(), problems)
+                .<Reading<String>>map(Reading.Accepted::new)
+                .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
+    }
+
     /** Everything wrong with a brief, an ingredient set or a price list. */
     public static List<Problem> check(Path file) {
         if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {

@@ -58,7 +58,8 @@ final class JsonDocument {
         return TextFile.read(file, shownAs, problems).flatMap(text -> parse(text, shownAs, problems));
     }
 
-    private static Optional<Node> parse(String text, String shownAs, Problems problems) {
+    /** The root of a text that is not in a file yet. */
+    static Optional<Node> parse(String text, String shownAs, Problems problems) {
         try (var parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
             return new JsonDocument(shownAs, parser, problems).root();
         }

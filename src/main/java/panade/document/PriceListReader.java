@@ -32,6 +32,12 @@ final class PriceListReader {
                 .map(rows -> new PriceListReader(set, currency, problems).list(rows));
     }
 
+    /** The offers of a text that is not in a file yet, for ingredients of a set. */
+    static Optional<PriceList> parse(String text, String shownAs, IngredientSet set, Problems problems) {
+        return CsvTable.parse(text, shownAs, KIND, problems)
+                .map(rows -> new PriceListReader(Optional.of(set), Optional.empty(), problems).list(rows));
+    }
+
     private PriceList list(List<CsvTable.Row> rows) {
         var offers = new ArrayList<Offer>();
         rows.forEach(

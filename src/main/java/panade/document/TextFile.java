@@ -7,6 +7,8 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import panade.domain.Origin;
 
@@ -25,11 +27,28 @@ final class TextFile {
         try {
             return decode(Files.readAllBytes(file), shownAs, problems);
         } catch (IOException e) {
-            return refuse(
-                    new Origin(shownAs, 1, 1, ""),
-                    "The file is not there or cannot be read",
-                    "Expected the path of a file, from the folder you are in.",
-                    problems);
+            return missing(file, shownAs, problems);
+        }
+    }
+
+    private static Optional<String> missing(Path file, String shownAs, Problems problems) {
+        var beside = beside(file);
+        problems.unknown(
+                new Origin(shownAs, 1, 1, ""),
+                "The file is not there or cannot be read",
+                file.toString(),
+                beside,
+                "Expected the path of a file, from the folder you are in.");
+        return Optional.empty();
+    }
+
+    /** Files in the same folder that can be read, as the user would type them. */
+    private static List<String> beside(Path file) {
+        var folder = Objects.requireNonNullElse(file.getParent(), Path.of(""));
+        try (var files = Files.list(folder)) {
+            return files.filter(Files::isReadable).map(Path::toString).sorted().toList();
+        } catch (IOException e) {
+            return List.of();
         }
     }
 

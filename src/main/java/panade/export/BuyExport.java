@@ -58,11 +58,11 @@ public final class BuyExport {
         for (var line : plan.lines()) {
             var pack = line.offer().pack();
             csv.printRecord(
-                    plan.period(),
-                    line.offer().supplier(),
-                    line.offer().ingredient(),
+                    GuardedText.of(plan.period()),
+                    GuardedText.of(line.offer().supplier()),
+                    GuardedText.of(line.offer().ingredient()),
                     pack == null ? "" : JsonExport.number(line.packs()).toPlainString(),
-                    pack == null ? "" : pack.text(),
+                    pack == null ? "" : GuardedText.of(pack.text()),
                     JsonExport.number(line.kilograms()).toPlainString(),
                     JsonExport.number(line.money()).toPlainString());
         }

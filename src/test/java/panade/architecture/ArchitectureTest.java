@@ -65,6 +65,14 @@ class ArchitectureTest {
             .definedBy("panade.export..")
             .layer("buy")
             .definedBy("panade.buy..")
+            .layer("sheet")
+            .definedBy("panade.sheet")
+            .layer("poi")
+            .definedBy("panade.sheet.poi..")
+            .layer("workbook")
+            .definedBy("panade.workbook..")
+            .layer("intake")
+            .definedBy("panade.intake..")
             .layer("cli")
             .definedBy("panade.cli..")
             .whereLayer("quantity")
@@ -112,12 +120,30 @@ class ArchitectureTest {
             .whereLayer("buy")
             .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "solver", "certify", "plan")
             .whereLayer("report")
-            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label")
+            .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label", "intake")
             .whereLayer("render")
             .mayOnlyAccessLayers("report")
             .whereLayer("export")
             .mayOnlyAccessLayers(
-                    "quantity", "domain", "certify", "explain", "plan", "study", "buy", "label", "model", "compile")
+                    "quantity",
+                    "domain",
+                    "certify",
+                    "explain",
+                    "plan",
+                    "study",
+                    "buy",
+                    "label",
+                    "model",
+                    "compile",
+                    "intake")
+            .whereLayer("sheet")
+            .mayNotAccessAnyLayer()
+            .whereLayer("poi")
+            .mayOnlyAccessLayers("sheet", "quantity")
+            .whereLayer("workbook")
+            .mayOnlyAccessLayers("quantity", "domain", "explain", "plan", "study", "buy", "sheet")
+            .whereLayer("intake")
+            .mayOnlyAccessLayers("quantity", "domain", "document", "sheet")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
             .ensureAllClassesAreContainedInArchitecture()
@@ -131,12 +157,16 @@ class ArchitectureTest {
     static final ArchRule only_the_adapter_knows_ortools = onlyIn("panade.solver.ortools..", "com.google.ortools..");
 
     @ArchTest
+    static final ArchRule only_the_adapter_knows_poi =
+            onlyIn("panade.sheet.poi..", "org.apache.poi..", "org.openxmlformats..");
+
+    @ArchTest
     static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");
 
     @ArchTest
     static final ArchRule only_readers_and_writers_know_jackson = noClasses()
             .that()
-            .resideOutsideOfPackages("panade.document..", "panade.export..")
+            .resideOutsideOfPackages("panade.document..", "panade.export..", "panade.intake..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "org.apache.commons.csv..");
@@ -151,7 +181,13 @@ class ArchitectureTest {
     static final ArchRule fields_are_final = fields().that()
             .areDeclaredInClassesThat()
             .resideOutsideOfPackages(
-                    "panade.cli..", "panade.certify..", "panade.padic..", "panade.document..", "panade.scenario..")
+                    "panade.cli..",
+                    "panade.certify..",
+                    "panade.padic..",
+                    "panade.document..",
+                    "panade.intake..",
+                    "panade.sheet..",
+                    "panade.scenario..")
             .should()
             .beFinal()
             .because("values are immutable; only options, pivots and parsers in progress change");
@@ -166,13 +202,13 @@ class ArchitectureTest {
             .resideOutsideOfPackages("panade.solver.ortools..", "panade.scenario..")
             .should(notMentionBinaryFloatingPoint());
 
-    private static ArchRule onlyIn(String home, String library) {
+    private static ArchRule onlyIn(String home, String... libraries) {
         return noClasses()
                 .that()
                 .resideOutsideOfPackage(home)
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage(library);
+                .resideInAnyPackage(libraries);
     }
 
     @ArchTest

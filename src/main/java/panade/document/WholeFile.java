@@ -1,0 +1,54 @@
+package panade.document;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Objects;
+import java.util.UUID;
+
+/** Writes a file so that nobody ever finds half of it: beside its place first, then moved there. */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /**
+     * Writes a file, in place of what may be there.
+     *
+     * @throws IOException when it cannot be written; what was there is then still there
+     */
+    public static void write(Path file, byte[] content) throws IOException {
+        var folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
+        // Not a temporary file of the system's, which only its owner could read.
+        var beside = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+        try {
+            Files.write(beside, content, StandardOpenOption.CREATE_NEW);
+            move(beside, file);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /**
+     * Keeps a copy of a file beside it, under a name that is free.
+     *
+     * @return where the copy is
+     */
+    public static Path keepOld(Path file) throws IOException {
+        var name = file.getFileName() + ".old";
+        var copy = file.resolveSibling(name);
+        for (int i = 2; Files.exists(copy); i++) {
+            copy = file.resolveSibling(name + i);
+        }
+        return Files.copy(file, copy);
+    }
+}

@@ -1,0 +1,83 @@
+package panade.intake;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import panade.domain.Origin;
+import panade.sheet.Grid;
+import panade.sheet.Grid.Entry;
+import panade.sheet.Grid.Sort;
+
+/** Reads CSV as a sheet without a name (RFC 4180, or with semicolons where those are what separates the headings). */
+final class CsvGrid {
+    private static final String GUARDED = "=+-@\t\r";
+
+    private CsvGrid() {}
+
+    static Optional<Grid> of(String text, String shown, Faults faults) {
+        try {
+            return Optional.of(new Grid("", entries(text)));
+        } catch (UncheckedIOException | CSVException e) {
+            faults.add(
+                    new Origin(shown, 0, 0, ""),
+                    "A quote in it is not closed, or closed too early",
+                    "Expected a quote within a cell written twice: \"5\"\" sieve\".");
+            return Optional.empty();
+        }
+    }
+
+    private static List<List<Entry>> entries(String text) throws CSVException {
+        var first = text.lines().findFirst().orElse("");
+        char separator = first.indexOf(';') >= 0 && first.indexOf(',') < 0 ? ';' : ',';
+        var format = CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(separator)
+                .setIgnoreEmptyLines(false)
+                .get();
+        var rows = new ArrayList<List<Entry>>();
+        try (var parser = CSVParser.parse(text, format)) {
+            for (var row : parser) {
+                rows.add(row.stream()
+                        .map(cell -> new Entry(unguarded(cell), Sort.TEXT))
+                        .toList());
+            }
+        } catch (CSVException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return rows;
+    }
+
+    /** Without the apostrophe that keeps a spreadsheet from taking a cell for a formula. */
+    private static String unguarded(String cell) {
+        boolean guarded = cell.length() > 1 && cell.charAt(0) == '\'' && GUARDED.indexOf(cell.charAt(1)) >= 0;
+        return guarded ? cell.substring(1) : cell;
+    }
+
+    /** The rows of one of our own price lists, in the order of its usual columns. */
+    static List<List<String>> offers(String text) {
+        var rows = new ArrayList<List<String>>();
+        try (var parser = CSVParser.parse(
+                text,
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            for (var row : parser) {
+                rows.add(PriceTable.COLUMNS.stream()
+                        .map(column -> row.isSet(column) ? row.get(column).strip() : "")
+                        .toList());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,54 @@
+package panade.intake;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * What taking a file in would do; nothing is written yet.
+ *
+ * @param files documents to write
+ * @param notes what was not taken, and why
+ * @param unsaid allergens: names of ingredients for which nobody says what they carry
+ * @param differing what becomes of differences
+ */
+public record Intake(List<Document> files, List<String> notes, List<String> unsaid, Request.Differing differing) {
+    public Intake {
+        files = List.copyOf(files);
+        notes = List.copyOf(notes);
+        unsaid = List.copyOf(unsaid);
+    }
+
+    /**
+     * A document.
+     *
+     * @param exists whether it replaces one that is there
+     * @param changes what is different in it
+     */
+    public record Document(Path file, String text, boolean exists, List<Change> changes) {
+        public Document {
+            changes = List.copyOf(changes);
+        }
+
+        /** Whether anything that was there would be different or gone. */
+        public boolean differs() {
+            return changes.stream().anyMatch(change -> change.sort() != Change.Sort.ADDED);
+        }
+    }
+
+    /** Whether it must be refused, because something differs and nobody said what to do then. */
+    public boolean isRefused() {
+        return differing == Request.Differing.REFUSED && files.stream().anyMatch(Document::differs);
+    }
+
+    /** Documents that come out different from what is there. */
+    public List<Document> toWrite() {
+        return files.stream()
+                .filter(document -> !document.exists() || isWritten(document))
+                .toList();
+    }
+
+    private boolean isWritten(Document document) {
+        return document.changes().stream()
+                .anyMatch(change -> change.sort() == Change.Sort.ADDED || differing == Request.Differing.UPDATED);
+    }
+}

@@ -1,0 +1,109 @@
+package panade.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Brief;
+import panade.domain.Stage;
+import panade.sheet.Book;
+import panade.sheet.Cell;
+import panade.sheet.Cell.Form;
+import panade.sheet.Cell.Look;
+import panade.sheet.Cell.Remark;
+import panade.sheet.Place;
+import panade.sheet.SheetDraft;
+import panade.study.BatchSheet;
+import panade.study.BatchSheet.Line;
+
+/** The bench sheet as a spreadsheet: room for what was really weighed, and how far that is off. */
+public final class BatchWorkbook {
+    private static final int WEIGH = 2;
+    private static final int WEIGHED = 3;
+    private static final int LEAST = 5;
+    private static final int MOST = 6;
+    private static final BigFraction GRAMS = BigFraction.of(1000);
+
+    private final BatchSheet sheet;
+    private final Brief brief;
+    private final SheetDraft draft = new SheetDraft("Weigh", 20, 36, 12, 12, 12, 12, 12, 24, 20);
+    private final List<Integer> totals = new ArrayList<>();
+
+    private BatchWorkbook(BatchSheet sheet) {
+        this.sheet = sheet;
+        this.brief = sheet.brief();
+    }
+
+    /** The book. */
+    public static Book of(BatchSheet sheet) {
+        return new BatchWorkbook(sheet).book();
+    }
+
+    private Book book() {
+        draft.title(brief.title() + ": " + brief.batch().text() + " to weigh");
+        draft.say(
+                sheet.isMet()
+                        ? "Weighed like this, every bound is met. Least and most are for that weight alone."
+                        : "On this scale no weights were found that meet every bound. Do not weigh by this sheet.");
+        draft.say("Type what you weighed into the shaded cells, in grams.");
+        draft.head("Stage", "Ingredient", "Weigh, g", "Weighed, g", "Off, g", "Least, g", "Most, g", "", "Lot");
+        brief.stages().forEach(this::stage);
+        draft.add(
+                new Cell.Text("All", Look.TOTAL),
+                new Cell.Text("", Look.TOTAL),
+                all(WEIGH, grams(sheet.total())),
+                all(WEIGHED, BigFraction.ZERO));
+        return new Book(List.of(draft.finish()));
+    }
+
+    private Cell all(int column, BigFraction value) {
+        var parts = totals.stream().map(row -> Place.of(column, row)).toList();
+        return Cell.total(parts.isEmpty() ? "0" : String.join("+", parts), value, Form.VALUE);
+    }
+
+    private void stage(Stage stage) {
+        var lines = sheet.lines().stream()
+                .filter(line ->
+                        line.use().stage().equals(stage.id()) && line.weight().signum() > 0)
+                .toList();
+        if (lines.isEmpty()) {
+            return;
+        }
+        int first = draft.next();
+        lines.forEach(line -> line(stage, line));
+        int last = draft.next() - 1;
+        var total = lines.stream().map(Line::weight).reduce(BigFraction.ZERO, BigFraction::add);
+        totals.add(draft.add(
+                new Cell.Text(stage.title(), Look.TOTAL),
+                new Cell.Text("", Look.TOTAL),
+                Cell.total(Place.sum(WEIGH, first, last), grams(total), Form.VALUE),
+                Cell.total(Place.sum(WEIGHED, first, last), BigFraction.ZERO, Form.VALUE)));
+    }
+
+    private static BigFraction grams(BigFraction kilograms) {
+        return kilograms.multiply(GRAMS);
+    }
+
+    private void line(Stage stage, Line line) {
+        int row = draft.next();
+        var weighed = Place.of(WEIGHED, row);
+        var most = line.most();
+        draft.add(
+                Cell.text(stage.title()),
+                Cell.text(Words.name(brief, line.use().ingredient())),
+                Cell.figure(grams(line.weight()), Form.VALUE),
+                new Cell.Text("", Look.INPUT),
+                new Remark(
+                        "IF(" + weighed + "=\"\",\"\"," + weighed + "-" + Place.of(WEIGH, row) + ")", "", Look.PLAIN),
+                Cell.figure(grams(line.least()), Form.CASH),
+                most == null ? Cell.text("any") : Cell.figure(grams(most), Form.CASH),
+                new Remark(verdict(weighed, row), "", Look.PLAIN),
+                new Cell.Text("", Look.INPUT));
+    }
+
+    private static String verdict(String weighed, int row) {
+        var least = Place.of(LEAST, row);
+        var most = Place.of(MOST, row);
+        return "IF(" + weighed + "=\"\",\"\",IF(" + weighed + "<" + least + ",\"too little\",IF(" + most
+                + "=\"any\",\"\",IF(" + weighed + ">" + most + ",\"too much\",\"\"))))";
+    }
+}
