@@ -42,7 +42,8 @@ import picocli.CommandLine.Spec;
             "3:a document is wrong",
             "4:no blend can satisfy the brief",
             "5:a fault of ours"
-        })
+        },
+        footer = {"", "Example: panade blend constraints/dumpling-filling.json"})
 public final class Main implements Callable<Integer> {
     @Option(
             names = "--progress",
