@@ -77,6 +77,7 @@ public final class Main {
         line.addSubcommand(new BatchCommand(out, err, engines));
         line.addSubcommand(new PanelCommand(out, err, engines));
         line.addSubcommand(new BuyCommand(out, err, engines));
+        line.addSubcommand(new ReportCommand(out, err, engines));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

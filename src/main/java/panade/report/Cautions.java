@@ -7,10 +7,11 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 
 /** The usual cautions; local codes and licensed practice decide. */
-final class Cautions {
+public final class Cautions {
     private Cautions() {}
 
-    static List<String> of(Brief brief, Blend blend) {
+    /** What to mind about a blend. */
+    public static List<String> of(Brief brief, Blend blend) {
         var cautions = new ArrayList<>(brief.remarks());
         cautions.add(allergens(brief, blend));
         cautions.add(
@@ -22,7 +23,7 @@ final class Cautions {
     }
 
     /** The same for whoever stands at the bench. */
-    static List<String> atTheBench(Brief brief, Blend blend) {
+    public static List<String> atTheBench(Brief brief, Blend blend) {
         return List.of(
                 allergens(brief, blend) + " Wash hands, bowls and scoops between products.",
                 "Keep cold: 41 F (5 C) or below. Use by ____________ (made + 6 days, the day of making counts as the"

@@ -59,6 +59,8 @@ class ArchitectureTest {
             .definedBy("panade.report..")
             .layer("render")
             .definedBy("panade.render..")
+            .layer("page")
+            .definedBy("panade.page..")
             .layer("export")
             .definedBy("panade.export..")
             .layer("buy")
@@ -101,6 +103,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label")
             .whereLayer("render")
             .mayOnlyAccessLayers("report")
+            .whereLayer("page")
+            .mayOnlyAccessLayers("quantity", "domain", "model", "certify", "explain", "plan", "study", "report")
             .whereLayer("export")
             .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label")
             .whereLayer("cli")
@@ -114,6 +118,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule only_the_adapter_knows_ortools = onlyIn("panade.solver.ortools..", "com.google.ortools..");
+
+    @ArchTest
+    static final ArchRule only_the_page_knows_templates = onlyIn("panade.page..", "gg.jte..");
 
     @ArchTest
     static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");
