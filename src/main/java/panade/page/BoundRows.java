@@ -42,7 +42,7 @@ final class BoundRows {
                 limit.unit().symbol(),
                 number(limit.min()),
                 number(limit.max()),
-                touch(limit.touch()),
+                limit.value() == null ? "" : touch(limit.touch()),
                 price(limit),
                 Corridor.of(limit));
     }
@@ -61,6 +61,9 @@ final class BoundRows {
     }
 
     private String price(Limit limit) {
+        if (limit.value() == null) {
+            return "nothing in this blend to measure it on";
+        }
         if (limit.touch() == Touch.NONE) {
             return "";
         }

@@ -55,7 +55,7 @@ final class CurveViews {
                 sentence(),
                 axis(),
                 unit(),
-                "Least cost, " + perPound(),
+                "cost, " + perPound(),
                 perPound(),
                 isPrice(),
                 exact(told(curve.now())),
@@ -100,19 +100,24 @@ final class CurveViews {
         var points = curve.points();
         int turns = Math.max(0, curve.segments().size() - 1);
         var times = turns == 1 ? "once" : turns + " times";
-        var ends = "From " + Figures.significant(told(points.get(0).at()), 5) + " to "
-                + Figures.significant(told(points.get(points.size() - 1).at()), 5) + ", and "
-                + Figures.significant(told(curve.now()), 5) + " now. ";
+        var stretch = number(curve.now()) + " " + unit() + " now. Between "
+                + number(points.get(0).at()) + " and "
+                + number(points.get(points.size() - 1).at()) + " ";
         return isPrice()
-                ? ends + "The blend changes " + times + "; between changes only its cost moves."
-                : ends + "The rate changes " + times + "; between changes the blend moves evenly.";
+                ? stretch + "the blend changes " + times + "; from one change to the next only its cost moves."
+                : stretch + "what one more is worth changes " + times
+                        + "; from one change to the next the blend shifts evenly.";
+    }
+
+    private String number(BigFraction at) {
+        return Figures.significant(told(at), 4);
     }
 
     private String axis() {
-        if (curve.of() instanceof Moved.BoundNumber number) {
-            return number.unit().isEmpty() ? "Number" : "Number, " + number.unit();
+        if (isPrice()) {
+            return "Price as bought, " + perPound();
         }
-        return "Price as bought, " + perPound();
+        return unit().isEmpty() ? title() : title() + ", " + unit();
     }
 
     private String unit() {

@@ -15,7 +15,6 @@ import panade.report.Block.Points;
 import panade.report.Cautions;
 import panade.report.ChoiceWords;
 import panade.report.ConflictReport;
-import panade.report.QuotesReport;
 import panade.report.SheetReport;
 import panade.report.VerdictWords;
 import panade.study.Findings;
@@ -54,7 +53,7 @@ public final class Page {
         addComparison(brief);
         var sheet = findings.sheet();
         if (sheet != null) {
-            add("sheet", "Batch sheet, " + brief.batch().text(), new Blocks(SheetReport.work(sheet)));
+            add("sheet", "Batch sheet, " + brief.batch().text(), new Blocks(SheetReport.bare(sheet)));
         }
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.of(brief, blended.blend())))));
         add("proof", "The proof", Proofs.of(blended));
@@ -80,6 +79,7 @@ public final class Page {
         add("conflict", "What stands in the way", new Blocks(ConflictReport.sets(conflicted)));
         add("cures", "What would make a blend possible", new Blocks(ConflictReport.cures(conflicted)));
         addComparison(conflicted.brief());
+        add("mind", "Mind", new Blocks(List.of(new Points(Cautions.ofChanges()))));
         add("proof", "The proof", Proofs.of(conflicted));
         return render(conflicted.brief(), new Headline(false, "No blend", List.of(ConflictReport.VERDICT)));
     }
@@ -87,10 +87,7 @@ public final class Page {
     private void addComparison(Brief brief) {
         var comparison = findings.comparison();
         if (comparison != null) {
-            add(
-                    "lists",
-                    "Price list against price list",
-                    new Blocks(QuotesReport.of(brief, comparison).blocks()));
+            add("lists", "Price list against price list", new Blocks(SideBySide.of(brief, comparison)));
         }
     }
 

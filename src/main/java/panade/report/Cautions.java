@@ -31,6 +31,15 @@ public final class Cautions {
                 "Note lots and real weights as you go. Local codes and your own plan decide.");
     }
 
+    /** What to mind before a brief is changed so that a blend becomes possible. */
+    public static List<String> ofChanges() {
+        return List.of(
+                "A change that lets in what was kept out may bring an allergen. Ask whoever asked for it to be kept out"
+                        + " before you make any.",
+                "A number that was eased may have been there for safety, for the label or for a customer. Local codes and"
+                        + " a licensed reviewer decide.");
+    }
+
     private static String allergens(Brief brief, Blend blend) {
         var contained = new TreeSet<String>();
         var unknown = new TreeSet<String>();

@@ -45,18 +45,28 @@ public final class SheetReport {
     }
 
     private ReportDocument document() {
-        var blocks = new ArrayList<>(work());
+        var blocks = head();
+        if (sheet.isMet() && !sheet.plainFails().isEmpty()) {
+            blocks.add(new Paragraph("Each weight rounded on its own would break:"));
+            blocks.add(new Points(
+                    sheet.plainFails().stream().map(SheetReport::words).toList()));
+            blocks.add(new Paragraph(moved()));
+        }
+        blocks.addAll(work());
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.atTheBench(brief, sheet.weighed())));
         return new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks);
     }
 
-    /** The sheet without its title and cautions. */
-    public static List<Block> work(BatchSheet sheet) {
-        return new SheetReport(sheet).work();
+    /** The sheet alone: without its title, its cautions and what rounding would have broken. */
+    public static List<Block> bare(BatchSheet sheet) {
+        var report = new SheetReport(sheet);
+        var blocks = report.head();
+        blocks.addAll(report.work());
+        return blocks;
     }
 
-    private List<Block> work() {
+    private List<Block> head() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph("Date ____________  Made by ________________  Batch no. ____________"));
         blocks.add(new Paragraph(verdict()));
@@ -64,12 +74,11 @@ public final class SheetReport {
             blocks.add(new Points(sheet.fails().stream().map(SheetReport::words).toList()));
             blocks.add(new Paragraph(finer()));
         }
-        if (sheet.isMet() && !sheet.plainFails().isEmpty()) {
-            blocks.add(new Paragraph("Each weight rounded on its own would break:"));
-            blocks.add(new Points(
-                    sheet.plainFails().stream().map(SheetReport::words).toList()));
-            blocks.add(new Paragraph(moved()));
-        }
+        return blocks;
+    }
+
+    private List<Block> work() {
+        var blocks = new ArrayList<Block>();
         int number = 1;
         for (var stage : brief.stages()) {
             var lines = sheet.lines().stream()

@@ -2,7 +2,7 @@
 // Draws each table of points as a curve, and tells the blend wherever somebody points or walks along it.
 (() => {
   const PRINTED = { ink: '#000', soft: '#444', rule: '#ccc', money: '#0072b2', touch: '#d55e00' };
-  const PRINTED_SIZE = { width: 335, height: 130 };
+  const PRINTED_SIZE = { width: 335, height: 150 };
   const HEIGHT = 216;
   const WALK = 1000;
 
@@ -48,13 +48,14 @@
 
     const tell = x => {
       const blend = blendAt(points, steps === 'true', x);
-      const words = `At ${short(x)} ${unit}: ${blend.cost.toFixed(4)} ${money}`;
+      const words = `At ${short(x)}${unit && " " + unit}: ${blend.cost.toFixed(4)} ${money}`;
       here.textContent = words;
       slider.setAttribute('aria-valuetext', words);
-      list.replaceChildren(...points.names.map((name, k) => {
+      const present = points.names.map((name, k) => k).filter(k => blend.shares[k] > 0 || today.shares[k] > 0);
+      list.replaceChildren(...present.map(k => {
         const item = document.createElement('li');
         const change = blend.shares[k] - today.shares[k];
-        const cells = [name, blend.shares[k] === 0 ? 'none' : blend.shares[k].toFixed(2) + ' %',
+        const cells = [points.names[k], blend.shares[k] === 0 ? 'none' : blend.shares[k].toFixed(2) + ' %',
           Math.abs(change) < 0.005 ? '' : (change > 0 ? '+' : '\u2212') + Math.abs(change).toFixed(2)];
         item.className = blend.shares[k] === 0 ? 'gone' : '';
         item.append(...cells.map((text, c) => {
@@ -84,8 +85,8 @@
       ctx.restore();
     };
 
-    const axis = (label, size) => ({
-      label, size, labelSize: 18, gap: 4, font: '12px system-ui, sans-serif', labelFont: '12px system-ui, sans-serif',
+    const axis = (label, size, space) => ({
+      label, size, space, labelSize: 18, gap: 4, font: '12px system-ui, sans-serif', labelFont: '12px system-ui, sans-serif',
       stroke: () => colours.soft, grid: { stroke: () => colours.rule, width: 1 }, ticks: { show: false },
     });
 
@@ -96,7 +97,7 @@
       legend: { show: false },
       cursor: { y: false, drag: { x: false, y: false }, points: { show: false } },
       scales: { x: { time: false, range: [first, last] } },
-      axes: [axis(figure.dataset.axis, 34), axis(figure.dataset.cost, 52)],
+      axes: [axis(figure.dataset.axis, 30, 50), axis(figure.dataset.cost, 52, 26)],
       series: [{}, {
         stroke: () => colours.money, width: 2.5,
         points: { show: true, size: 7, width: 2, stroke: () => colours.money, fill: () => colours.money },
