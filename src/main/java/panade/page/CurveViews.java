@@ -103,10 +103,15 @@ final class CurveViews {
         var stretch = number(curve.now()) + " " + unit() + " now. Between "
                 + number(points.get(0).at()) + " and "
                 + number(points.get(points.size() - 1).at()) + " ";
-        return isPrice()
-                ? stretch + "the blend changes " + times + "; from one change to the next only its cost moves."
-                : stretch + "what one more is worth changes " + times
-                        + "; from one change to the next the blend shifts evenly.";
+        if (isPrice()) {
+            return stretch + "the blend changes " + times + "; from one change to the next only its cost moves.";
+        }
+        return stretch + "what one more is worth changes " + times + "; from one change to the next the blend shifts "
+                + (isBent() ? "nearly evenly, and is told as if it did." : "evenly.");
+    }
+
+    private boolean isBent() {
+        return curve.of() instanceof Moved.BoundNumber number && number.bent();
     }
 
     private String number(BigFraction at) {

@@ -51,12 +51,12 @@ public final class Page {
             add("curves", "If a number moves", CurveViews.of(findings.curves()));
         }
         addComparison(brief);
+        add("mind", "Mind", new Blocks(List.of(new Points(Cautions.of(brief, blended.blend())))));
+        add("proof", "The proof", Proofs.of(blended));
         var sheet = findings.sheet();
         if (sheet != null) {
             add("sheet", "Batch sheet, " + brief.batch().text(), new Blocks(SheetReport.bare(sheet)));
         }
-        add("mind", "Mind", new Blocks(List.of(new Points(Cautions.of(brief, blended.blend())))));
-        add("proof", "The proof", Proofs.of(blended));
         add("more", "To look up", MoreFolds.of(blended));
         return render(brief, headline(blended));
     }

@@ -53,12 +53,10 @@ public final class SheetReport {
             blocks.add(new Paragraph(moved()));
         }
         blocks.addAll(work());
-        blocks.add(new Heading("Mind"));
-        blocks.add(new Points(Cautions.atTheBench(brief, sheet.weighed())));
         return new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks);
     }
 
-    /** The sheet alone: without its title, its cautions and what rounding would have broken. */
+    /** The sheet alone: without its title and what rounding would have broken. */
     public static List<Block> bare(BatchSheet sheet) {
         var report = new SheetReport(sheet);
         var blocks = report.head();
@@ -97,6 +95,8 @@ public final class SheetReport {
         }
         blocks.add(new Paragraph("Total " + both(sheet.total()) + ". A weight alone may lie between its least and most"
                 + " before a bound breaks, all others as written."));
+        blocks.add(new Heading("Mind"));
+        blocks.add(new Points(Cautions.atTheBench(brief, sheet.weighed())));
         return blocks;
     }
 

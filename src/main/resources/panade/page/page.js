@@ -2,7 +2,7 @@
 // Draws each table of points as a curve, and tells the blend wherever somebody points or walks along it.
 (() => {
   const PRINTED = { ink: '#000', soft: '#444', rule: '#ccc', money: '#0072b2', touch: '#d55e00' };
-  const PRINTED_SIZE = { width: 335, height: 150 };
+  const PRINTED_SIZE = { width: 470, height: 150 }; // shrunk by the style sheet
   const HEIGHT = 216;
   const WALK = 1000;
 
@@ -81,7 +81,7 @@
       ctx.stroke();
       ctx.font = `${12 * devicePixelRatio}px system-ui, sans-serif`;
       ctx.textAlign = x > bbox.left + bbox.width - 40 * devicePixelRatio ? 'right' : 'left';
-      ctx.fillText(ctx.textAlign === 'right' ? 'now ' : ' now', x, bbox.top + 12 * devicePixelRatio);
+      ctx.fillText(ctx.textAlign === 'right' ? 'now ' : ' now', x, bbox.top + bbox.height - 6 * devicePixelRatio);
       ctx.restore();
     };
 
