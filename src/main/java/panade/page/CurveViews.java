@@ -62,7 +62,7 @@ final class CurveViews {
                 moving.stream().map(this::name).toList(),
                 points(moving),
                 TraceReport.changes(curve),
-                still(ids.size() - moving.size()));
+                still(moving.size(), ids.size() - moving.size()));
     }
 
     private String perPound() {
@@ -99,7 +99,7 @@ final class CurveViews {
     private String sentence() {
         var points = curve.points();
         int turns = Math.max(0, curve.segments().size() - 1);
-        var times = turns == 1 ? "once" : turns + " times";
+        var times = turns == 0 ? "not at all" : turns == 1 ? "once" : turns + " times";
         var stretch = number(curve.now()) + " " + unit() + " now. Between "
                 + number(points.get(0).at()) + " and "
                 + number(points.get(points.size() - 1).at()) + " ";
@@ -159,7 +159,14 @@ final class CurveViews {
         return Decimal.significant(number, DIGITS).toPlainString();
     }
 
-    private static String still(int others) {
-        return others == 0 ? "" : "The other " + others + " ingredients do not move here.";
+    private static String still(int moving, int others) {
+        if (moving == 0) {
+            return "No ingredient moves here.";
+        }
+        return others == 0
+                ? ""
+                : others == 1
+                        ? "The other ingredient does not move here."
+                        : "The other " + others + " ingredients do not move here.";
     }
 }
