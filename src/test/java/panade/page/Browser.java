@@ -30,6 +30,10 @@ final class Browser implements AutoCloseable {
     private static final List<String> BROWSERS =
             List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
     private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/local/bin/chromedriver");
+    /** A PNG of one dot. */
+    private static final String DOT =
+            "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5E" + "rkJggg==";
+
     private static final String AXE = read("/axe.min.js");
 
     private final ChromeDriver driver;
@@ -157,6 +161,15 @@ final class Browser implements AutoCloseable {
                 + "axe.run().then(r => done(r.violations.flatMap(v => v.nodes.map(n => v.id + ' ' + n.target + ': '"
                 + " + n.failureSummary))), e => done([String(e)]));");
         return (List<String>) Objects.requireNonNull(found);
+    }
+
+    /** Whether the page gets a picture from disk when one is put into it; the picture is written first. */
+    boolean isFetched(Path picture) throws IOException {
+        Files.write(picture, Base64.getDecoder().decode(DOT));
+        return Boolean.TRUE.equals(driver.executeAsyncScript(
+                "const done = arguments[1]; const i = new Image(); i.onload = () => done(true);"
+                        + "i.onerror = () => done(false); i.src = arguments[0]; document.body.append(i);",
+                picture.toUri().toString()));
     }
 
     /** The page as it is printed. */
