@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,8 @@ import panade.document.Problem;
 import panade.document.Reading;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.label.Format;
+import panade.label.Panel;
 import panade.page.Page;
 import panade.plan.Engines;
 import panade.plan.Outcome;
@@ -24,6 +27,7 @@ import panade.study.Asides;
 import panade.study.Comparing;
 import panade.study.Curve;
 import panade.study.Findings;
+import panade.study.LabelPrice;
 import panade.study.PriceComparison;
 import panade.study.Scales;
 import panade.study.TellingCurves;
@@ -78,6 +82,12 @@ final class ReportCommand implements Callable<Integer> {
             description = "Draw the cost over this bound; repeatable. The two that hold the cost up, unless given.")
     private List<String> bounds = new ArrayList<>();
 
+    @Option(
+            names = "--format",
+            paramLabel = "us|eu",
+            description = "Whose label to draft: us (21 CFR 101) unless given, or eu (Regulation 1169/2011).")
+    private String format = "us";
+
     @Option(names = "--no-curves", description = "Draw no curves; they take most of the time.")
     private boolean curveless;
 
@@ -91,10 +101,9 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         var overrides = options.overrides();
         if (Files.isDirectory(file())) {
-            throw new ParameterException(
-                    Objects.requireNonNull(spec).commandLine(),
-                    "-o " + file() + " is a folder: expected a file in it.");
+            throw wrong("-o " + file() + " is a folder: expected a file in it.");
         }
+        law();
         if (overrides.prices().size() < 2) {
             return argument.with(overrides, err, brief -> report(brief, null));
         }
@@ -108,8 +117,21 @@ final class ReportCommand implements Callable<Integer> {
         return Objects.requireNonNull(output);
     }
 
+    private Format law() {
+        return switch (format.toLowerCase(Locale.ROOT)) {
+            case "us" -> Format.US;
+            case "eu" -> Format.EU;
+            default -> throw wrong("--format " + format + ": expected us or eu.");
+        };
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+
     private int report(ListedBriefs briefs) {
-        var comparison = Comparing.of(planner, briefs.names(), briefs.each(), briefs.pooled());
+        var each = briefs.each().stream().map(planner::keepingLabel).toList();
+        var comparison = Comparing.of(planner, briefs.names(), each, planner.keepingLabel(briefs.pooled()));
         return report(briefs.each().get(0), comparison);
     }
 
@@ -120,12 +142,21 @@ final class ReportCommand implements Callable<Integer> {
         }
         var outcome = planner.plan(brief);
         if (outcome instanceof Blended blended) {
-            var sheet = Weighing.of(planner, blended, Scales.stated(brief));
-            return write(outcome, Page.of(new Findings(blended, sheet, curves(blended), comparison, Asides.NONE)));
+            return write(outcome, Page.of(findings(blended, comparison)));
         }
         return outcome instanceof Conflicted
-                ? write(outcome, Page.of(new Findings(outcome, null, List.of(), comparison, Asides.NONE)))
+                ? write(outcome, Page.of(new Findings(outcome, null, List.of(), comparison, null, Asides.NONE)))
                 : new OutcomePrinter(out, err, argument.json()).print(outcome);
+    }
+
+    private Findings findings(Blended blended, @Nullable PriceComparison comparison) {
+        return new Findings(
+                blended,
+                Weighing.of(planner, blended, Scales.stated(blended.brief())),
+                curves(blended),
+                comparison,
+                Panel.of(blended.brief(), blended.blend(), law()),
+                new Asides(null, null, LabelPrice.of(planner, blended).orElse(null)));
     }
 
     private List<Problem> unknown(Brief brief) {

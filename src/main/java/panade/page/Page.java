@@ -15,6 +15,7 @@ import panade.report.Block.Points;
 import panade.report.Cautions;
 import panade.report.ChoiceWords;
 import panade.report.ConflictReport;
+import panade.report.PanelReport;
 import panade.report.SheetReport;
 import panade.report.VerdictWords;
 import panade.study.Findings;
@@ -51,6 +52,7 @@ public final class Page {
             add("curves", "If a number moves", CurveViews.of(findings.curves()));
         }
         addComparison(brief);
+        addPanel();
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.of(brief, blended.blend())))));
         add("proof", "The proof", Proofs.of(blended));
         var sheet = findings.sheet();
@@ -61,13 +63,17 @@ public final class Page {
         return render(brief, headline(blended));
     }
 
-    private static Headline headline(Blended blended) {
+    private Headline headline(Blended blended) {
         var words = new VerdictWords(blended);
         var sentences = new ArrayList<>(List.of(words.rest()));
         if (!words.target().isEmpty()) {
             sentences.add(words.target());
         }
         sentences.add(words.proof());
+        var label = findings.asides().label();
+        if (label != null) {
+            sentences.add(words.label(label));
+        }
         var choice = blended.choice();
         if (choice != null) {
             sentences.add(ChoiceWords.of(choice, blended.blend().costPerKg()));
@@ -88,6 +94,14 @@ public final class Page {
         var comparison = findings.comparison();
         if (comparison != null) {
             add("lists", "Price list against price list", new Blocks(SideBySide.of(brief, comparison)));
+        }
+    }
+
+    private void addPanel() {
+        var panel = findings.panel();
+        if (panel != null) {
+            var draft = PanelReport.of(panel, "Of the blend above, as it is calculated.");
+            add("panel", "What the label would say", new Blocks(draft.blocks()));
         }
     }
 

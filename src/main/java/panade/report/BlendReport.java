@@ -15,7 +15,6 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.study.Asides;
 import panade.study.FullCost;
-import panade.study.LabelPrice;
 
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {

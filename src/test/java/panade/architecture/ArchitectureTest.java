@@ -104,7 +104,8 @@ class ArchitectureTest {
             .whereLayer("render")
             .mayOnlyAccessLayers("report")
             .whereLayer("page")
-            .mayOnlyAccessLayers("quantity", "domain", "model", "certify", "explain", "plan", "study", "report")
+            .mayOnlyAccessLayers(
+                    "quantity", "domain", "model", "certify", "explain", "label", "plan", "study", "report")
             .whereLayer("export")
             .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label")
             .whereLayer("cli")

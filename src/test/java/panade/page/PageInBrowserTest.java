@@ -179,6 +179,20 @@ class PageInBrowserTest {
     }
 
     @Test
+    void the_draft_of_the_label_is_the_one_that_panel_prints() {
+        visit(State.OPTIMAL);
+        var panel = State.json("panel constraints/dumpling-filling.json --json");
+        var names = list(panel, "rows").stream()
+                .map(row -> row.get("name").asString())
+                .toList();
+        assertThat(browser.texts("#panel table:first-of-type tbody td:first-child"))
+                .hasSizeGreaterThan(5)
+                .startsWith(names.toArray(String[]::new));
+        assertThat(browser.text("#panel"))
+                .contains(panel.get("statement").get("text").asString());
+    }
+
+    @Test
     void a_curve_has_the_points_that_trace_proves() {
         visit(State.OPTIMAL);
         var curve = "#curve-3 tbody ";
