@@ -2,7 +2,6 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -34,8 +33,6 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         footer = {"", "Example: panade batch constraints/dumpling-filling.json --batch 1lb --fine 0.1g"})
 final class BatchCommand implements Callable<Integer> {
-    private static final Quantity A_GRAM = Quantity.parse("1 g").orElseThrow();
-
     private final PrintWriter out;
     private final PrintWriter err;
     private final Planner planner;
@@ -88,8 +85,7 @@ final class BatchCommand implements Callable<Integer> {
     }
 
     private Scales scales(Brief brief) {
-        var own = Optional.ofNullable(brief.practice().weighing()).orElse(A_GRAM);
-        var step = weighing == null ? own : weight("--weighing", weighing);
+        var step = weighing == null ? Scales.stated(brief).step() : weight("--weighing", weighing);
         var finer = fine == null ? null : weight("--fine", fine);
         var limit = below == null
                 ? step.base().multiply(Scales.STEPS)

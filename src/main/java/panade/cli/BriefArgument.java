@@ -20,13 +20,17 @@ final class BriefArgument {
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;
 
+    Path brief() {
+        return Objects.requireNonNull(brief);
+    }
+
     boolean json() {
         return json;
     }
 
     /** Reads the brief and goes on with it; tells what is wrong instead where something is. */
     int with(Overrides overrides, PrintWriter err, ToIntFunction<Brief> next) {
-        var reading = Documents.readBrief(Objects.requireNonNull(brief), overrides);
+        var reading = Documents.readBrief(brief(), overrides);
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             return ProblemPrinter.print(rejected.problems(), err);
         }

@@ -147,6 +147,7 @@ public final class Main implements Callable<Integer> {
         line.addSubcommand(new ExportCommand(out, err));
         line.addSubcommand(new ImportCommand(out, err));
         line.addSubcommand(new NewCommand(() -> new BufferedReader(in), out, err));
+        line.addSubcommand(new ReportCommand(out, err, engines));
         line.addSubcommand(new CheckCommand(out, err));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -2,16 +2,10 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Problem;
 import panade.document.Reading;
 import panade.domain.Brief;
 import panade.export.QuotesExport;
@@ -79,50 +73,20 @@ final class QuotesCommand implements Callable<Integer> {
                     Objects.requireNonNull(spec).commandLine(),
                     "Expected at least two lists, --prices A --prices B, or --suppliers.");
         }
-        var problems = new LinkedHashSet<Problem>();
-        var pooled = read(overrides, problems);
-        var briefs = new ArrayList<Brief>();
-        if (!suppliers) {
-            overrides.prices().forEach(list -> briefs.addAll(read(with(overrides, list), problems)));
-        }
-        if (!problems.isEmpty()) {
-            return ProblemPrinter.print(List.copyOf(problems), err);
-        }
-        return compare(overrides, pooled.get(0), briefs);
+        var reading =
+                ListedBriefs.read(Objects.requireNonNull(brief), overrides, suppliers ? List.of() : overrides.prices());
+        return reading instanceof Reading.Accepted<ListedBriefs> accepted
+                ? compare(accepted.value())
+                : ProblemPrinter.print(((Reading.Rejected<ListedBriefs>) reading).problems(), err);
     }
 
-    private int compare(Overrides overrides, Brief pooled, List<Brief> briefs) {
-        var all = planner.keepingLabel(pooled);
-        var names = suppliers ? Comparing.suppliers(all) : names(overrides.prices());
+    private int compare(ListedBriefs briefs) {
+        var all = planner.keepingLabel(briefs.pooled());
+        var names = suppliers ? Comparing.suppliers(all) : briefs.names();
         var compared = suppliers
                 ? Comparing.bySupplier(all, names)
-                : briefs.stream().map(planner::keepingLabel).toList();
+                : briefs.each().stream().map(planner::keepingLabel).toList();
         return print(all, Comparing.of(planner, names, compared, all));
-    }
-
-    /** The brief, or nothing and its problems. */
-    private List<Brief> read(Overrides overrides, Set<Problem> problems) {
-        var reading = Documents.readBrief(Objects.requireNonNull(brief), overrides);
-        if (reading instanceof Reading.Rejected<Brief> rejected) {
-            problems.addAll(rejected.problems());
-            return List.of();
-        }
-        var accepted = ((Reading.Accepted<Brief>) reading).value();
-        problems.addAll(NotYet.perCooked(accepted));
-        return List.of(accepted);
-    }
-
-    private static Overrides with(Overrides overrides, Path list) {
-        return new Overrides(List.of(list), overrides.batch(), overrides.without(), overrides.target());
-    }
-
-    /** File names without folder and ending; whole paths where that would make two the same. */
-    private static List<String> names(List<Path> lists) {
-        var shortNames = lists.stream()
-                .map(list -> list.getFileName().toString().replaceAll("\\.csv$", ""))
-                .toList();
-        boolean distinct = shortNames.stream().distinct().count() == shortNames.size();
-        return distinct ? shortNames : lists.stream().map(Path::toString).toList();
     }
 
     private int print(Brief pooled, PriceComparison comparison) {

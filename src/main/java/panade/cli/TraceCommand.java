@@ -7,10 +7,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.document.Problem;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Origin;
 import panade.export.TraceExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -103,23 +101,16 @@ final class TraceCommand implements Callable<Integer> {
 
     private int tracePrice(Brief brief, String id) {
         if (!brief.candidates().contains(id)) {
-            return refuse(
-                    "--price",
-                    "No ingredient that may be used is called \"" + id + "\"",
-                    id,
-                    List.copyOf(brief.candidates()));
+            return ProblemPrinter.print(List.of(InBrief.noIngredient(brief, id)), err);
         }
         var least = from == null ? BigFraction.ZERO : price(from);
         return print(brief, PriceTracing.of(planner, brief, id, least, to == null ? null : price(to)));
     }
 
     private int traceBound(Brief brief, String name) {
-        var found = brief.bounds().stream()
-                .filter(bound -> bound.name().equals(name) || bound.path().equals(name))
-                .findFirst();
+        var found = InBrief.bound(brief, name);
         if (found.isEmpty()) {
-            var names = brief.bounds().stream().map(Bound::name).toList();
-            return refuse("--bound", "No bound is called \"" + name + "\"", name, names);
+            return ProblemPrinter.print(List.of(InBrief.noBound(brief, name)), err);
         }
         return traceBound(brief, found.get());
     }
@@ -163,12 +154,6 @@ final class TraceCommand implements Callable<Integer> {
 
     private ParameterException wrong(String message) {
         return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
-    }
-
-    private int refuse(String option, String what, String name, List<String> valid) {
-        var origin = new Origin(option, 0, 0, "");
-        return ProblemPrinter.print(
-                List.of(Problem.unknown(origin, what, name, valid, "Expected a name from the brief.")), err);
     }
 
     private int print(Brief brief, Optional<Curve> curve) {

@@ -19,4 +19,9 @@ public record Overrides(
         @Nullable String target) {
     /** Changes nothing. */
     public static final Overrides NONE = new Overrides(List.of(), null, List.of(), null);
+
+    /** The same with one price list. */
+    public Overrides with(Path list) {
+        return new Overrides(List.of(list), batch, without, target);
+    }
 }

@@ -12,22 +12,20 @@ import panade.explain.Explanation.Touch;
 import panade.quantity.Decimal;
 
 /** Says what a binding bound costs, in a round step that a cook would try. */
-final class BindingWords {
+public final class BindingWords {
     /** Changes below a thousandth of a cent per kilogram are told as nothing. */
     private static final BigFraction NOTHING = BigFraction.of(1, 100_000);
 
     private final String currency;
 
-    BindingWords(String currency) {
+    /** Words with that currency; empty for none. */
+    public BindingWords(String currency) {
         this.currency = currency;
     }
 
     /** One sentence for each bound whose number moves the cost, dearest first; the others share the last one. */
     List<String> points(List<Limit> limits) {
-        var touched = limits.stream()
-                .filter(limit -> limit.touch() != Touch.NONE)
-                .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
-                .toList();
+        var touched = touched(limits);
         var points = new ArrayList<String>();
         touched.stream().filter(BindingWords::matters).map(this::sentence).forEach(points::add);
         var idle = touched.stream()
@@ -40,7 +38,16 @@ final class BindingWords {
         return points;
     }
 
-    private static boolean matters(Limit limit) {
+    /** The bounds that the blend touches, dearest first. */
+    public static List<Limit> touched(List<Limit> limits) {
+        return limits.stream()
+                .filter(limit -> limit.touch() != Touch.NONE)
+                .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
+                .toList();
+    }
+
+    /** Whether a small move of the number is worth telling. */
+    public static boolean matters(Limit limit) {
         var price = limit.price();
         boolean blocked = price != null && (price.whenRaised() == null || price.whenLowered() == null);
         return blocked || weight(limit).subtract(NOTHING).signum() >= 0;
@@ -76,7 +83,8 @@ final class BindingWords {
         return number == null ? "" : Figures.with(number, limit.unit());
     }
 
-    private String effect(Limit limit) {
+    /** What a round step of the number does to the cost, either way; empty when the bound is idle. */
+    public String effect(Limit limit) {
         var price = limit.price();
         if (price == null) {
             return "";

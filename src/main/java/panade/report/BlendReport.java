@@ -15,7 +15,6 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.study.Asides;
 import panade.study.FullCost;
-import panade.study.LabelPrice;
 
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {
@@ -40,22 +39,23 @@ public final class BlendReport {
 
     private ReportDocument document(Asides asides) {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph(verdict()));
-        blocks.add(new Paragraph(proof()));
+        var words = new VerdictWords(outcome);
+        blocks.add(new Paragraph(words.verdict()));
+        blocks.add(new Paragraph(words.proof()));
         var choice = outcome.choice();
         if (choice != null) {
             blocks.add(new Paragraph(ChoiceWords.of(choice, blend.costPerKg())));
         }
         var label = asides.label();
         if (label != null) {
-            blocks.add(new Paragraph(words(label)));
+            blocks.add(new Paragraph(words.label(label)));
         }
         blocks.add(new Heading("What goes in: " + brief.batch().text() + " batch, stage by stage"));
         blocks.add(new Table(lineColumns(), lineRows()));
         if (FullCost.isStated(brief)) {
             blocks.addAll(FullCostTable.of(FullCost.of(brief, blend), brief, asides.breakEven()));
         }
-        var binding = new BindingWords(money()).points(explanation.limits());
+        var binding = new BindingWords(brief.currency()).points(explanation.limits());
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
         blocks.addAll(LimitTable.of(explanation.limits()));
@@ -69,48 +69,6 @@ public final class BlendReport {
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(brief, blend)));
         return new ReportDocument(brief.title(), blocks);
-    }
-
-    private String words(LabelPrice label) {
-        var free = spaced(Figures.money(Figures.perPound(label.freePerKg()))) + "/lb";
-        return label.extraPerKg().signum() == 0
-                ? "It keeps the printed label, which costs nothing: no blend under another is cheaper."
-                : "It keeps the printed label, which costs "
-                        + spaced(Figures.money(Figures.perPound(label.extraPerKg())))
-                        + "/lb: under any other label the cheapest blend costs " + free + " (proved as well).";
-    }
-
-    private String money() {
-        return brief.currency();
-    }
-
-    private String verdict() {
-        var perKg = blend.costPerKg();
-        boolean cooked = brief.practice().perCooked();
-        var words = "Cheapest blend: " + spaced(Figures.money(Figures.perPound(perKg)))
-                + (cooked ? " per cooked lb, " : "/lb, ") + spaced(Figures.money(perKg))
-                + (cooked ? " per cooked kg" : "/kg") + "; the " + brief.batch().text() + " batch costs "
-                + spaced(Figures.cash(blend.rawCostPerKg().multiply(batchKg))) + ". Ingredients only.";
-        var target = brief.target();
-        if (target == null) {
-            return words;
-        }
-        var spare = Figures.perPound(target.perKg().subtract(perKg));
-        var distance = spaced(Figures.money(spare.abs())) + "/lb";
-        return words + " Target " + target.text() + ": "
-                + (spare.signum() >= 0 ? "met, with " + distance + " to spare." : "missed by " + distance + ".");
-    }
-
-    private String spaced(String figure) {
-        return money().isEmpty() ? figure : figure + " " + money();
-    }
-
-    private String proof() {
-        var choice = outcome.choice() == null ? "" : "with this choice of ingredients, ";
-        var words = "Proved: " + choice
-                + "no blend that keeps every bound costs less (checked in exact fractions; found by "
-                + outcome.proof().engine() + ").";
-        return explanation.unique() ? words : words + " Other blends cost exactly the same: compare costs, not shares.";
     }
 
     private static List<Column> lineColumns() {

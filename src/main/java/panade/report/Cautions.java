@@ -7,10 +7,11 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 
 /** The usual cautions; local codes and licensed practice decide. */
-final class Cautions {
+public final class Cautions {
     private Cautions() {}
 
-    static List<String> of(Brief brief, Blend blend) {
+    /** What to mind about a blend. */
+    public static List<String> of(Brief brief, Blend blend) {
         var cautions = new ArrayList<>(brief.remarks());
         cautions.add(allergens(brief, blend));
         cautions.add(
@@ -22,12 +23,21 @@ final class Cautions {
     }
 
     /** The same for whoever stands at the bench. */
-    static List<String> atTheBench(Brief brief, Blend blend) {
+    public static List<String> atTheBench(Brief brief, Blend blend) {
         return List.of(
                 allergens(brief, blend) + " Wash hands, bowls and scoops between products.",
                 "Keep cold: 41 F (5 C) or below. Use by ____________ (made + 6 days, the day of making counts as the"
                         + " first of 7) or freeze (FDA Food Code 2022, 3-501.17).",
                 "Note lots and real weights as you go. Local codes and your own plan decide.");
+    }
+
+    /** What to mind before a brief is changed so that a blend becomes possible. */
+    public static List<String> ofChanges() {
+        return List.of(
+                "A change that lets in what was kept out may bring an allergen. Ask whoever asked for it to be kept out"
+                        + " before you make any.",
+                "A number that was eased may have been there for safety, for the label or for a customer. Local codes and"
+                        + " a licensed reviewer decide.");
     }
 
     private static String allergens(Brief brief, Blend blend) {

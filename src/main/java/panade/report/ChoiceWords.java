@@ -4,10 +4,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.plan.Choice;
 
 /** Words how good a choice of ingredients is that rules left open. */
-final class ChoiceWords {
+public final class ChoiceWords {
     private ChoiceWords() {}
 
-    static String of(Choice choice, BigFraction costPerKg) {
+    /** The words. */
+    public static String of(Choice choice, BigFraction costPerKg) {
         var found = "The rules leave a choice of ingredients, found by " + choice.engine() + ". ";
         var prices = " Every price and rate below is with this choice of ingredients.";
         if (choice.closed()) {

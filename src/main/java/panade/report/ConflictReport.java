@@ -16,6 +16,10 @@ import panade.report.Block.Table;
 
 /** Words why no blend meets a brief and what would change that. */
 public final class ConflictReport {
+    /** The answer in one sentence. */
+    public static final String VERDICT =
+            "No blend can meet every bound with the offers at hand (proved in exact fractions).";
+
     private final Conflicted outcome;
     private final Conflict conflict;
 
@@ -29,9 +33,26 @@ public final class ConflictReport {
         return new ConflictReport(outcome).document();
     }
 
+    /** What is in conflict. */
+    public static List<Block> sets(Conflicted outcome) {
+        return new ConflictReport(outcome).sets();
+    }
+
+    /** What would make a blend possible. */
+    public static List<Block> cures(Conflicted outcome) {
+        return new ConflictReport(outcome).cures();
+    }
+
     private ReportDocument document() {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph("No blend can meet every bound with the offers at hand (proved in exact fractions)."));
+        blocks.add(new Paragraph(VERDICT));
+        blocks.addAll(sets());
+        blocks.addAll(cures());
+        return new ReportDocument(outcome.brief().title(), blocks);
+    }
+
+    private List<Block> sets() {
+        var blocks = new ArrayList<Block>();
         for (var set : conflict.sets()) {
             blocks.add(new Paragraph(headline(set)));
             blocks.add(new Points(set.stream().map(ConflictReport::words).toList()));
@@ -40,9 +61,14 @@ public final class ConflictReport {
             blocks.add(new Paragraph(
                     conflict.complete() ? "There are no other such sets." : "There may be more such sets."));
         }
+        return blocks;
+    }
+
+    private List<Block> cures() {
+        var blocks = new ArrayList<Block>();
         addCures(blocks);
         addCombined(blocks);
-        return new ReportDocument(outcome.brief().title(), blocks);
+        return blocks;
     }
 
     private static String headline(List<Member> set) {

@@ -7,21 +7,21 @@ import panade.quantity.Decimal;
 import panade.quantity.Unit;
 
 /** Numbers as a cook reads them, each rounded once, here. */
-final class Figures {
+public final class Figures {
     private Figures() {}
 
     /** Money with four digits after the point, as prices per weight need. */
-    static String money(BigFraction value) {
+    public static String money(BigFraction value) {
         return Decimal.round(value, 4).toPlainString();
     }
 
     /** Money with two digits after the point. */
-    static String cash(BigFraction value) {
+    public static String cash(BigFraction value) {
         return Decimal.round(value, 2).toPlainString();
     }
 
     /** Per cent with two digits after the point; small shares keep three significant digits. */
-    static String percent(BigFraction share) {
+    public static String percent(BigFraction share) {
         var percent = share.multiply(100);
         return percent.abs().compareTo(BigFraction.of(1, 10)) < 0
                 ? significant(percent, 2)
@@ -34,19 +34,19 @@ final class Figures {
     }
 
     /** Kilograms to a hundredth. */
-    static String kilograms(BigFraction value) {
+    public static String kilograms(BigFraction value) {
         return Decimal.round(value, 2).toPlainString();
     }
 
     /** The next whole number up. */
-    static String wholeUp(BigFraction value) {
+    public static String wholeUp(BigFraction value) {
         return new BigDecimal(value.getNumerator())
                 .divide(new BigDecimal(value.getDenominator()), 0, RoundingMode.CEILING)
                 .toPlainString();
     }
 
     /** A number with that many significant digits, plainly written; whole numbers keep all theirs. */
-    static String significant(BigFraction value, int digits) {
+    public static String significant(BigFraction value, int digits) {
         var rounded = Decimal.significant(value, digits);
         return rounded.compareTo(BigDecimal.ZERO) == 0 ? "0" : rounded.toPlainString();
     }
@@ -57,26 +57,26 @@ final class Figures {
     }
 
     /** Grams: tenths below a hundred, hundredths below ten, whole above. */
-    static String grams(BigFraction kilograms) {
+    public static String grams(BigFraction kilograms) {
         var grams = kilograms.multiply(1000);
         int places = grams.compareTo(BigFraction.of(100)) >= 0 ? 0 : grams.compareTo(BigFraction.of(10)) >= 0 ? 1 : 2;
         return Decimal.round(grams, places).toPlainString();
     }
 
     /** A number with its unit. */
-    static String with(BigFraction number, Unit unit) {
+    public static String with(BigFraction number, Unit unit) {
         var digits = significant(number, 4);
         return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
     }
 
     /** A number that is to be typed again, six digits of it, with its unit. */
-    static String exactly(BigFraction number, Unit unit) {
+    public static String exactly(BigFraction number, Unit unit) {
         var digits = significant(number, 6);
         return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
     }
 
     /** A price per kilogram as a price per pound. */
-    static BigFraction perPound(BigFraction perKg) {
+    public static BigFraction perPound(BigFraction perKg) {
         return perKg.multiply(Unit.POUND.factor());
     }
 }

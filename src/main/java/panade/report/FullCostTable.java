@@ -14,7 +14,7 @@ import panade.study.Asides.BreakEven;
 import panade.study.FullCost;
 
 /** Words what a pound costs with labour, packaging, overhead and losses. */
-final class FullCostTable {
+public final class FullCostTable {
     private final FullCost cost;
     private final String currency;
 
@@ -23,7 +23,8 @@ final class FullCostTable {
         this.currency = brief.currency().isEmpty() ? "" : " " + brief.currency();
     }
 
-    static List<Block> of(FullCost cost, Brief brief, @Nullable BreakEven breakEven) {
+    /** The table, and what else was asked of costs. */
+    public static List<Block> of(FullCost cost, Brief brief, @Nullable BreakEven breakEven) {
         var table = new FullCostTable(cost, brief);
         var blocks = new ArrayList<Block>();
         blocks.add(new Heading("What a pound costs in full"));

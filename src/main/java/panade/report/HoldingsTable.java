@@ -10,13 +10,14 @@ import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
 
 /** Tabulates what the blend holds; what is not known is named, never shown as nothing. */
-final class HoldingsTable {
+public final class HoldingsTable {
     private static final List<Column> COLUMNS = List.of(
             new Column("Property", false), new Column("", false), new Column("Value", true), new Column("Unit", false));
 
     private HoldingsTable() {}
 
-    static List<Block> of(List<PropertyValue> properties) {
+    /** The table. */
+    public static List<Block> of(List<PropertyValue> properties) {
         var rows = new ArrayList<List<String>>();
         var unknown = new ArrayList<String>();
         for (var property : properties) {

@@ -12,7 +12,7 @@ import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
 
 /** Tabulates bounds; ceilings of the pantry and the price lists are shown only where the blend comes near them. */
-final class LimitTable {
+public final class LimitTable {
     private static final List<Column> COLUMNS = List.of(
             new Column("Bound", false),
             new Column("Value", true),
@@ -25,18 +25,28 @@ final class LimitTable {
     private LimitTable() {}
 
     static List<Block> of(List<Limit> limits) {
-        var shown = limits.stream()
-                .filter(limit -> !isPantryCeiling(limit) || isNear(limit))
-                .toList();
+        var shown = shown(limits);
         var blocks = new ArrayList<Block>();
         blocks.add(new Heading("Every bound"));
         blocks.add(new Table(COLUMNS, shown.stream().map(LimitTable::row).toList()));
         int hidden = limits.size() - shown.size();
         if (hidden > 0) {
-            blocks.add(new Paragraph("Also kept, with less than half of each used: " + hidden
-                    + " ceilings on use or availability from the ingredient set and the price lists."));
+            blocks.add(new Paragraph(hidden(hidden)));
         }
         return blocks;
+    }
+
+    /** The bounds worth showing. */
+    public static List<Limit> shown(List<Limit> limits) {
+        return limits.stream()
+                .filter(limit -> !isPantryCeiling(limit) || isNear(limit))
+                .toList();
+    }
+
+    /** Words for those that are not. */
+    public static String hidden(int number) {
+        return "Also kept, with less than half of each used: " + number
+                + " ceilings on use or availability from the ingredient set and the price lists.";
     }
 
     /** Ceilings that no brief wrote: those on use from the set, and what suppliers have. */

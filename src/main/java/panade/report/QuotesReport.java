@@ -25,6 +25,9 @@ public final class QuotesReport {
 
     private static final BigFraction SEEN = BigFraction.of(1, 1000);
 
+    /** The place of the switches among the blocks: after the table of costs. */
+    private static final int SWITCHES = 4;
+
     private final Brief brief;
     private final PriceComparison comparison;
 
@@ -38,21 +41,36 @@ public final class QuotesReport {
         return new QuotesReport(brief, comparison).document();
     }
 
+    /** The costs alone, without the blends behind them. */
+    public static List<Block> costs(Brief brief, PriceComparison comparison) {
+        return new QuotesReport(brief, comparison).costs();
+    }
+
+    /** What one blend for all lists would cost, a line for the safest and one for the cheapest on average. */
+    public static List<String> singleCosts(Brief brief, PriceComparison comparison) {
+        return new QuotesReport(brief, comparison).singleCosts();
+    }
+
     private ReportDocument document() {
+        var blocks = costs();
+        blocks.add(SWITCHES, new Points(switches()));
+        blocks.add(new Heading("One blend for all"));
+        blocks.add(new Points(singles()));
+        return new ReportDocument(brief.title() + ": " + comparison.lists().size() + " price lists", blocks);
+    }
+
+    private List<Block> costs() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
         blocks.add(
                 new Paragraph("Every cost here is a least cost proved in exact fractions, or an exact sum of prices."));
         blocks.add(new Heading("List by list, cost per lb"));
         blocks.add(new Table(columns(), rows()));
-        blocks.add(new Points(switches()));
         if (comparison.lists().size() > 2) {
             blocks.add(new Heading("Each list's best blend (down) at each list's prices (across), per lb"));
             blocks.add(matrix());
         }
-        blocks.add(new Heading("One blend for all"));
-        blocks.add(new Points(singles()));
-        return new ReportDocument(brief.title() + ": " + comparison.lists().size() + " price lists", blocks);
+        return blocks;
     }
 
     private String money(BigFraction perKg) {
@@ -193,14 +211,24 @@ public final class QuotesReport {
     private List<String> singles() {
         var regret = comparison.regret();
         var average = comparison.average();
+        var costs = singleCosts();
+        return regret == null || average == null
+                ? costs
+                : List.of(
+                        costs.get(0) + " It is " + words(regret.blend()) + ".",
+                        costs.get(1) + " It is " + words(average.blend()) + ".");
+    }
+
+    private List<String> singleCosts() {
+        var regret = comparison.regret();
+        var average = comparison.average();
         if (regret == null || average == null) {
             return List.of("No one blend can be made under every list.");
         }
         return List.of(
                 "safest: never more than " + money(regret.perKg()) + currency() + "/lb above the best of any list; "
-                        + costs(regret) + ". It is " + words(regret.blend()) + ".",
-                "cheapest on average, " + money(average.perKg()) + currency() + "/lb: " + costs(average) + ". It is "
-                        + words(average.blend()) + ".");
+                        + costs(regret) + ".",
+                "cheapest on average, " + money(average.perKg()) + currency() + "/lb: " + costs(average) + ".");
     }
 
     private String costs(Single single) {

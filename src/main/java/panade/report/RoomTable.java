@@ -18,7 +18,7 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 
 /** Tabulates how far each ingredient and its price may move, and words the blends nearby. */
-final class RoomTable {
+public final class RoomTable {
     private static final List<Column> COLUMNS = List.of(
             new Column("Ingredient", false),
             new Column("Share %", true),
@@ -37,7 +37,8 @@ final class RoomTable {
                 .collect(Collectors.toMap(IngredientRoom::ingredient, Function.identity()));
     }
 
-    static List<Block> of(Blended outcome) {
+    /** The table and the blends nearby. */
+    public static List<Block> of(Blended outcome) {
         var slack = Figures.significant(outcome.room().slack().multiply(100), 3);
         var blocks = new ArrayList<Block>();
         blocks.add(new Heading("Room to move for " + slack + " % more money, and prices that change nothing"));

@@ -22,6 +22,12 @@ import panade.study.BatchSheet.Line;
 
 /** Words what to weigh, stage by stage, on one sheet for the bench. */
 public final class SheetReport {
+    /** Stands where something is to be ticked off. */
+    public static final String TICK = "[ ]";
+
+    /** Stands where something is to be written in. */
+    public static final String WRITE_HERE = "________";
+
     private static final Unit OUNCE = Unit.of("oz");
     private static final int OUNCES = 16;
 
@@ -39,6 +45,26 @@ public final class SheetReport {
     }
 
     private ReportDocument document() {
+        var blocks = head();
+        if (sheet.isMet() && !sheet.plainFails().isEmpty()) {
+            blocks.add(new Paragraph("Each weight rounded on its own would break:"));
+            blocks.add(new Points(
+                    sheet.plainFails().stream().map(SheetReport::words).toList()));
+            blocks.add(new Paragraph(moved()));
+        }
+        blocks.addAll(work());
+        return new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks);
+    }
+
+    /** The sheet alone: without its title and what rounding would have broken. */
+    public static List<Block> bare(BatchSheet sheet) {
+        var report = new SheetReport(sheet);
+        var blocks = report.head();
+        blocks.addAll(report.work());
+        return blocks;
+    }
+
+    private List<Block> head() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph("Date ____________  Made by ________________  Batch no. ____________"));
         blocks.add(new Paragraph(verdict()));
@@ -46,12 +72,11 @@ public final class SheetReport {
             blocks.add(new Points(sheet.fails().stream().map(SheetReport::words).toList()));
             blocks.add(new Paragraph(finer()));
         }
-        if (sheet.isMet() && !sheet.plainFails().isEmpty()) {
-            blocks.add(new Paragraph("Each weight rounded on its own would break:"));
-            blocks.add(new Points(
-                    sheet.plainFails().stream().map(SheetReport::words).toList()));
-            blocks.add(new Paragraph(moved()));
-        }
+        return blocks;
+    }
+
+    private List<Block> work() {
+        var blocks = new ArrayList<Block>();
         int number = 1;
         for (var stage : brief.stages()) {
             var lines = sheet.lines().stream()
@@ -72,7 +97,7 @@ public final class SheetReport {
                 + " before a bound breaks, all others as written."));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.atTheBench(brief, sheet.weighed())));
-        return new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks);
+        return blocks;
     }
 
     private String verdict() {
@@ -128,13 +153,13 @@ public final class SheetReport {
         boolean inOunces = isPound(line.step().unit());
         var most = line.most();
         return List.of(
-                "[ ]",
+                TICK,
                 inOunces ? ounces(line.weight(), line.step()) : grams(line.weight(), line.step()),
                 inOunces ? Figures.grams(line.weight()) + " g" : pounds(line.weight()),
                 brief.set().ingredient(line.use().ingredient()).name(),
                 bound(line, line.least(), true),
                 most == null ? "any" : bound(line, most, false),
-                "________");
+                WRITE_HERE);
     }
 
     private static boolean isPound(Unit unit) {

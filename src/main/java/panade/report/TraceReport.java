@@ -34,6 +34,21 @@ public final class TraceReport {
         return new TraceReport(curve).document();
     }
 
+    /** What the curve is over. */
+    public static String subject(Curve curve) {
+        return new TraceReport(curve).what();
+    }
+
+    /** What changes at each breakpoint, one line each. */
+    public static List<String> changes(Curve curve) {
+        return new TraceReport(curve).changes();
+    }
+
+    /** The number that moves, as it is told: prices per pound, bounds in their own unit. */
+    public static BigFraction told(Curve curve, BigFraction at) {
+        return new TraceReport(curve).told(at);
+    }
+
     private ReportDocument document() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));

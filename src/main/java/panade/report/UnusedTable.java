@@ -9,7 +9,7 @@ import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
 
 /** Tabulates what is not used, and the price that would change that. */
-final class UnusedTable {
+public final class UnusedTable {
     private static final List<Column> COLUMNS = List.of(
             new Column("Ingredient", false),
             new Column("Now /lb", true),
@@ -20,7 +20,8 @@ final class UnusedTable {
 
     private UnusedTable() {}
 
-    static List<Block> of(Brief brief, List<Unused> unused) {
+    /** The table; nothing when everything is used. */
+    public static List<Block> of(Brief brief, List<Unused> unused) {
         return unused.isEmpty()
                 ? List.of()
                 : List.of(

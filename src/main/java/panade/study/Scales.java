@@ -2,6 +2,7 @@ package panade.study;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Brief;
 import panade.domain.Stage;
 import panade.quantity.Quantity;
 
@@ -15,6 +16,14 @@ import panade.quantity.Quantity;
 public record Scales(Quantity step, @Nullable Quantity fine, BigFraction below) {
     /** Steps of the coarse scale that make up a weight which need not go on the finer one: five per cent at most. */
     public static final int STEPS = 20;
+
+    private static final Quantity A_GRAM = Quantity.parse("1 g").orElseThrow();
+
+    /** The scale that a brief states, or one that shows a gram. */
+    public static Scales stated(Brief brief) {
+        var own = brief.practice().weighing();
+        return new Scales(own == null ? A_GRAM : own, null, BigFraction.ZERO);
+    }
 
     /** The resolution at which a weight in a stage is read; a scale named for the stage goes first. */
     public Quantity stepFor(Stage stage, BigFraction kilograms) {

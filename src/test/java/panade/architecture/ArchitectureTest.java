@@ -61,6 +61,8 @@ class ArchitectureTest {
             .definedBy("panade.report..")
             .layer("render")
             .definedBy("panade.render..")
+            .layer("page")
+            .definedBy("panade.page..")
             .layer("export")
             .definedBy("panade.export..")
             .layer("buy")
@@ -123,6 +125,9 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("quantity", "domain", "certify", "explain", "plan", "study", "buy", "label", "intake")
             .whereLayer("render")
             .mayOnlyAccessLayers("report")
+            .whereLayer("page")
+            .mayOnlyAccessLayers(
+                    "quantity", "domain", "model", "certify", "explain", "label", "plan", "study", "report")
             .whereLayer("export")
             .mayOnlyAccessLayers(
                     "quantity",
@@ -159,6 +164,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule only_the_adapter_knows_poi =
             onlyIn("panade.sheet.poi..", "org.apache.poi..", "org.openxmlformats..");
+
+    @ArchTest
+    static final ArchRule only_the_page_knows_templates = onlyIn("panade.page..", "gg.jte..");
 
     @ArchTest
     static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");

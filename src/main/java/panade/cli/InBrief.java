@@ -1,0 +1,42 @@
+package panade.cli;
+
+import java.util.List;
+import java.util.Optional;
+import panade.document.Problem;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Origin;
+
+/** Finds what an option names in a brief. */
+final class InBrief {
+    private static final String EXPECTED = "Expected a name from the brief.";
+
+    private InBrief() {}
+
+    /** The bound with that name or path. */
+    static Optional<Bound> bound(Brief brief, String name) {
+        return brief.bounds().stream()
+                .filter(bound -> bound.name().equals(name) || bound.path().equals(name))
+                .findFirst();
+    }
+
+    static Problem noBound(Brief brief, String name) {
+        return unknown(
+                "--bound",
+                "No bound is called \"" + name + "\"",
+                name,
+                brief.bounds().stream().map(Bound::name).toList());
+    }
+
+    static Problem noIngredient(Brief brief, String id) {
+        return unknown(
+                "--price",
+                "No ingredient that may be used is called \"" + id + "\"",
+                id,
+                List.copyOf(brief.candidates()));
+    }
+
+    private static Problem unknown(String option, String what, String name, List<String> valid) {
+        return Problem.unknown(new Origin(option, 0, 0, ""), what, name, valid, EXPECTED);
+    }
+}

@@ -1,0 +1,214 @@
+package panade.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import panade.document.Problem;
+import panade.document.Reading;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.label.Format;
+import panade.label.Panel;
+import panade.page.Page;
+import panade.plan.Engines;
+import panade.plan.Outcome;
+import panade.plan.Outcome.Blended;
+import panade.plan.Outcome.Conflicted;
+import panade.plan.Planner;
+import panade.report.VerdictWords;
+import panade.study.Asides;
+import panade.study.Comparing;
+import panade.study.Curve;
+import panade.study.Findings;
+import panade.study.LabelPrice;
+import panade.study.PriceComparison;
+import panade.study.Scales;
+import panade.study.TellingCurves;
+import panade.study.Weighing;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Writes a page. */
+@Command(
+        name = "report",
+        description = {
+            "Show it to me as a page: the blend, what it costs, what holds it back, what to weigh.",
+            "With several --prices each is an alternative: the blend is priced from the first and the others compared."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade report constraints/dumpling-filling.json -o filling.html"})
+final class ReportCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Planner planner;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final BriefArgument argument = new BriefArgument();
+
+    @Mixin
+    private final BriefOptions options = new BriefOptions();
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "The page, one HTML file that needs nothing else.")
+    private @Nullable Path output;
+
+    @Option(
+            names = "--price",
+            paramLabel = "ID",
+            description = "Draw the cost over this ingredient's price; repeatable. What costs most, unless given.")
+    private List<String> prices = new ArrayList<>();
+
+    @Option(
+            names = "--bound",
+            paramLabel = "NAME",
+            description = "Draw the cost over this bound; repeatable. The two that hold the cost up, unless given.")
+    private List<String> bounds = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "us|eu",
+            description = "Whose label to draft: us (21 CFR 101) unless given, or eu (Regulation 1169/2011).")
+    private String format = "us";
+
+    @Option(names = "--no-curves", description = "Draw no curves; they take most of the time.")
+    private boolean curveless;
+
+    ReportCommand(PrintWriter out, PrintWriter err, Engines engines) {
+        this.out = out;
+        this.err = err;
+        this.planner = new Planner(engines);
+    }
+
+    @Override
+    public Integer call() {
+        var overrides = options.overrides();
+        if (Files.isDirectory(file())) {
+            throw wrong("-o " + file() + " is a folder: expected a file in it.");
+        }
+        law();
+        if (overrides.prices().size() < 2) {
+            return argument.with(overrides, err, brief -> report(brief, null));
+        }
+        var reading = ListedBriefs.read(argument.brief(), overrides, overrides.prices());
+        return reading instanceof Reading.Accepted<ListedBriefs> accepted
+                ? report(accepted.value())
+                : ProblemPrinter.print(((Reading.Rejected<ListedBriefs>) reading).problems(), err);
+    }
+
+    private Path file() {
+        return Objects.requireNonNull(output);
+    }
+
+    private Format law() {
+        return switch (format.toLowerCase(Locale.ROOT)) {
+            case "us" -> Format.US;
+            case "eu" -> Format.EU;
+            default -> throw wrong("--format " + format + ": expected us or eu.");
+        };
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+
+    private int report(ListedBriefs briefs) {
+        var each = briefs.each().stream().map(planner::keepingLabel).toList();
+        var comparison = Comparing.of(planner, briefs.names(), each, planner.keepingLabel(briefs.pooled()));
+        return report(briefs.each().get(0), comparison);
+    }
+
+    private int report(Brief brief, @Nullable PriceComparison comparison) {
+        var problems = unknown(brief);
+        if (!problems.isEmpty()) {
+            return ProblemPrinter.print(problems, err);
+        }
+        var outcome = planner.plan(brief);
+        if (outcome instanceof Blended blended) {
+            return write(outcome, Page.of(findings(blended, comparison)));
+        }
+        return outcome instanceof Conflicted
+                ? write(outcome, Page.of(new Findings(outcome, null, List.of(), comparison, null, Asides.NONE)))
+                : new OutcomePrinter(out, err, argument.json()).print(outcome);
+    }
+
+    private Findings findings(Blended blended, @Nullable PriceComparison comparison) {
+        return new Findings(
+                blended,
+                Weighing.of(planner, blended, Scales.stated(blended.brief())),
+                curves(blended),
+                comparison,
+                Panel.of(blended.brief(), blended.blend(), law()),
+                new Asides(null, null, LabelPrice.of(planner, blended).orElse(null)));
+    }
+
+    private List<Problem> unknown(Brief brief) {
+        var problems = new ArrayList<Problem>();
+        prices.stream()
+                .filter(id -> !brief.candidates().contains(id))
+                .forEach(id -> problems.add(InBrief.noIngredient(brief, id)));
+        bounds.stream()
+                .filter(name -> InBrief.bound(brief, name).isEmpty())
+                .forEach(name -> problems.add(InBrief.noBound(brief, name)));
+        if (isChosen()) {
+            problems.addAll(NotYet.perCooked(brief));
+        }
+        return problems;
+    }
+
+    private boolean isChosen() {
+        return !prices.isEmpty() || !bounds.isEmpty();
+    }
+
+    /** Curves; none where cost is counted per cooked weight, which no curve can follow yet. */
+    private List<Curve> curves(Blended blended) {
+        if (curveless || blended.brief().practice().perCooked()) {
+            return List.of();
+        }
+        var curves = new TellingCurves(planner, blended);
+        if (!isChosen()) {
+            return curves.usual();
+        }
+        var chosen = new ArrayList<Curve>();
+        prices.forEach(id -> curves.price(id).ifPresent(chosen::add));
+        bounds.stream()
+                .flatMap(name -> InBrief.bound(blended.brief(), name).stream())
+                .forEach((Bound bound) -> curves.bound(bound).ifPresent(chosen::add));
+        return chosen;
+    }
+
+    private int write(Outcome outcome, String page) {
+        try {
+            WholeFile.write(file(), page);
+        } catch (IOException broken) {
+            err.println(file() + ": cannot be written (" + broken.getClass().getSimpleName()
+                    + "). Expected a file in a folder that exists and may be written to.");
+            return ExitStatus.USAGE;
+        }
+        if (argument.json()) {
+            return new OutcomePrinter(out, err, true).print(outcome);
+        }
+        out.println("Wrote " + file() + ": "
+                + (outcome instanceof Blended blended
+                        ? "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved."
+                        : "no blend can meet every bound, proved."));
+        return outcome instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+    }
+}

@@ -1,0 +1,122 @@
+package panade.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportCommandTest {
+    private static final String HOSTILE = "src/test/resources/hostile/brief.json";
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir
+    private Path folder;
+
+    private int run(String... arguments) {
+        try (var output = new PrintWriter(out);
+                var messages = new PrintWriter(err)) {
+            return Main.run(output, messages, arguments);
+        }
+    }
+
+    private String page() {
+        return folder.resolve("page.html").toString();
+    }
+
+    private String written() throws IOException {
+        return Files.readString(folder.resolve("page.html"));
+    }
+
+    @Test
+    void a_page_is_written_whole_and_told() throws IOException {
+        assertThat(run("report", HOSTILE, "-o", page())).isZero();
+        assertThat(out.toString()).startsWith("Wrote " + page() + ": the cheapest blend costs 1.4686 USD/lb, proved.");
+        assertThat(written()).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
+        assertThat(folder.toFile().list()).containsExactly("page.html");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void the_same_brief_makes_the_same_bytes() throws IOException {
+        run("report", HOSTILE, "-o", page());
+        var first = written();
+        run("report", HOSTILE, "-o", page());
+        assertThat(written()).isEqualTo(first);
+    }
+
+    @Test
+    void no_blend_makes_a_page_too_and_exits_4() throws IOException {
+        assertThat(run("report", "constraints/taco-wish-list.json", "-o", page()))
+                .isEqualTo(4);
+        assertThat(out.toString()).endsWith("no blend can meet every bound, proved.\n");
+        assertThat(written()).contains("What stands in the way");
+    }
+
+    @Test
+    void a_page_that_was_there_outlives_a_brief_that_is_wrong() throws IOException {
+        Files.writeString(Path.of(page()), "yesterday's");
+        assertThat(run("report", HOSTILE, "--batch", "20 pounds", "-o", page())).isEqualTo(3);
+        assertThat(written()).isEqualTo("yesterday's");
+    }
+
+    @Test
+    void a_folder_that_is_not_there_is_told_and_exits_2() {
+        var nowhere = folder.resolve("nowhere").resolve("page.html").toString();
+        assertThat(run("report", HOSTILE, "--no-curves", "-o", nowhere)).isEqualTo(2);
+        assertThat(err.toString())
+                .startsWith(nowhere + ": cannot be written")
+                .contains("Expected a file in a folder that exists");
+    }
+
+    @Test
+    void a_folder_in_place_of_a_file_is_refused_before_anything_is_solved() {
+        assertThat(run("report", HOSTILE, "-o", folder.toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("is a folder: expected a file in it.");
+    }
+
+    @Test
+    void curves_over_unknown_names_are_refused_all_at_once() {
+        assertThat(run(
+                        "report",
+                        "constraints/dumpling-filling.json",
+                        "--bound",
+                        "protien",
+                        "--price",
+                        "oill",
+                        "-o",
+                        page()))
+                .isEqualTo(3);
+        assertThat(err.toString()).contains("protien", "Did you mean \"protein\"", "oill", "2 problems");
+        assertThat(folder.toFile().list()).isEmpty();
+    }
+
+    @Test
+    void a_curve_over_a_cost_per_cooked_pound_is_refused_when_it_is_asked_for() {
+        assertThat(run("report", "src/test/resources/page/cooked.json", "--bound", "protein", "-o", page()))
+                .isEqualTo(3);
+        assertThat(err.toString()).contains("cannot follow a cost per cooked weight");
+    }
+
+    @Test
+    void the_curves_asked_for_are_drawn_and_no_others() throws IOException {
+        assertThat(run("report", HOSTILE, "--bound", "/bounds/0", "-o", page())).isZero();
+        assertThat(written()).contains("id=\"curve-1\"").doesNotContain("id=\"curve-2\"");
+    }
+
+    @Test
+    void a_link_is_followed_and_stays_a_link() throws IOException {
+        var real = folder.resolve("real.html");
+        Files.writeString(real, "yesterday's");
+        Files.createSymbolicLink(Path.of(page()), real);
+        assertThat(run("report", HOSTILE, "--no-curves", "-o", page())).isZero();
+        assertThat(Path.of(page())).isSymbolicLink();
+        assertThat(Files.readString(real)).startsWith("<!DOCTYPE html>");
+    }
+}
