@@ -2,6 +2,9 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import panade.plan.Engines;
 import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
@@ -80,6 +83,8 @@ public final class Main {
         line.addSubcommand(new StudyCommand(out, err, engines));
         line.addSubcommand(new ExportCommand(out, err));
         line.addSubcommand(new CheckCommand(out, err));
+        asked(commands(engines, out, err), arguments)
+                .forEach((name, command) -> line.addSubcommand(name, command.get()));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(100);
@@ -88,6 +93,28 @@ public final class Main {
         out.flush();
         err.flush();
         return status;
+    }
+
+    /** Every command by name. Each is made only when it is needed, for reading its options takes a while. */
+    private static Map<String, Supplier<Object>> commands(Engines engines, PrintWriter out, PrintWriter err) {
+        var commands = new LinkedHashMap<String, Supplier<Object>>();
+        commands.put("blend", () -> new BlendCommand(out, err, engines));
+        commands.put("reach", () -> new ReachCommand(out, err, engines));
+        commands.put("swap", () -> new SwapCommand(out, err, engines));
+        commands.put("quotes", () -> new QuotesCommand(out, err, engines));
+        commands.put("trace", () -> new TraceCommand(out, err, engines));
+        commands.put("batch", () -> new BatchCommand(out, err, engines));
+        commands.put("buy", () -> new BuyCommand(out, err, engines));
+        commands.put("study", () -> new StudyCommand(out, err, engines));
+        commands.put("export", () -> new ExportCommand(out, err));
+        commands.put("check", () -> new CheckCommand(out, err));
+        return commands;
+    }
+
+    /** The command that the line begins with; all of them where it begins with none, for help and suggestions. */
+    private static Map<String, Supplier<Object>> asked(Map<String, Supplier<Object>> commands, String... arguments) {
+        var first = arguments.length == 0 ? null : commands.get(arguments[0]);
+        return first == null ? commands : Map.of(arguments[0], first);
     }
 
     private static int usage(CommandLine line, PrintWriter err) {
