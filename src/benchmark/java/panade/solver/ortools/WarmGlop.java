@@ -21,8 +21,7 @@ public final class WarmGlop implements AutoCloseable {
         });
         solver = MPSolver.createSolver("GLOP");
         model = new NativeModel(solver, RowScaling.scaled(linear), Set.of());
-        parameters.setIntegerParam(
-                IntegerParam.PRESOLVE, MPSolverParameters.PresolveValues.PRESOLVE_OFF.swigValue());
+        parameters.setIntegerParam(IntegerParam.PRESOLVE, MPSolverParameters.PresolveValues.PRESOLVE_OFF.swigValue());
         parameters.setIntegerParam(IntegerParam.SCALING, MPSolverParameters.ScalingValues.SCALING_ON.swigValue());
         parameters.setIntegerParam(IntegerParam.LP_ALGORITHM, MPSolverParameters.LpAlgorithmValues.PRIMAL.swigValue());
     }
