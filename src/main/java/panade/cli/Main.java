@@ -72,17 +72,6 @@ public final class Main {
 
     private static int execute(Main main, Engines engines, PrintWriter out, PrintWriter err, String... arguments) {
         var line = new CommandLine(main);
-        line.addSubcommand(new BlendCommand(out, err, engines));
-        line.addSubcommand(new ReachCommand(out, err, engines));
-        line.addSubcommand(new SwapCommand(out, err, engines));
-        line.addSubcommand(new QuotesCommand(out, err, engines));
-        line.addSubcommand(new TraceCommand(out, err, engines));
-        line.addSubcommand(new BatchCommand(out, err, engines));
-        line.addSubcommand(new PanelCommand(out, err, engines));
-        line.addSubcommand(new BuyCommand(out, err, engines));
-        line.addSubcommand(new StudyCommand(out, err, engines));
-        line.addSubcommand(new ExportCommand(out, err));
-        line.addSubcommand(new CheckCommand(out, err));
         asked(commands(engines, out, err), arguments)
                 .forEach((name, command) -> line.addSubcommand(name, command.get()));
         line.setOut(out).setErr(err);
@@ -104,6 +93,7 @@ public final class Main {
         commands.put("quotes", () -> new QuotesCommand(out, err, engines));
         commands.put("trace", () -> new TraceCommand(out, err, engines));
         commands.put("batch", () -> new BatchCommand(out, err, engines));
+        commands.put("panel", () -> new PanelCommand(out, err, engines));
         commands.put("buy", () -> new BuyCommand(out, err, engines));
         commands.put("study", () -> new StudyCommand(out, err, engines));
         commands.put("export", () -> new ExportCommand(out, err));
