@@ -1,5 +1,8 @@
 package panade.certify;
 
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.LinearModel;
@@ -30,8 +33,26 @@ final class Certificate {
 
     /** Whether a point meets every row and is nowhere negative. */
     static boolean isFeasible(LinearModel model, List<BigFraction> point) {
-        return point.stream().allMatch(value -> value.signum() >= 0)
-                && model.rows().stream().allMatch(row -> holds(row, row.activity(point)));
+        return point.stream().allMatch(value -> value.signum() >= 0) && rowsHold(model, point);
+    }
+
+    private static boolean rowsHold(LinearModel model, List<BigFraction> point) {
+        var common = Integers.commonDenominator(point);
+        var amounts =
+                point.stream().map(amount -> Integers.times(amount, common)).toList();
+        return model.rows().stream().allMatch(row -> holds(row, amounts, common));
+    }
+
+    private static boolean holds(Row row, List<BigInteger> amounts, BigInteger common) {
+        var scale = Integers.commonDenominator(row.coefficients().values());
+        var activity = BigInteger.ZERO;
+        for (var term : row.coefficients().entrySet()) {
+            var amount = amounts.get(term.getKey());
+            if (amount.signum() != 0) {
+                activity = activity.add(amount.multiply(Integers.times(term.getValue(), scale)));
+            }
+        }
+        return holds(row, BigFraction.of(activity, common.multiply(scale)));
     }
 
     private static boolean holds(Row row, BigFraction activity) {
@@ -51,23 +72,45 @@ final class Certificate {
         return true;
     }
 
-    /** Whether {@code weight * cost - multipliers . column} is nowhere negative. */
+    /**
+     * Whether {@code weight * cost - multipliers . column} is nowhere negative. All is brought to whole numbers first,
+     * for fractions of a hundred digits are slow to add.
+     */
     private static boolean noColumnGains(LinearModel model, List<BigFraction> multipliers, BigFraction weight) {
-        var reduced = new BigFraction[model.columns().size()];
-        for (int j = 0; j < reduced.length; j++) {
-            reduced[j] = model.columns().get(j).cost().multiply(weight);
-        }
+        var common = Integers.commonDenominator(multipliers);
+        var gained = new BigInteger[model.columns().size()];
+        Arrays.fill(gained, BigInteger.ZERO);
+        var rowScale = Integers.commonDenominator(usedCoefficients(model, multipliers));
         for (int i = 0; i < multipliers.size(); i++) {
-            var multiplier = multipliers.get(i);
-            if (multiplier.signum() != 0) {
+            if (multipliers.get(i).signum() != 0) {
+                var multiplier = Integers.times(multipliers.get(i), common);
                 model.rows()
                         .get(i)
                         .coefficients()
-                        .forEach(
-                                (j, coefficient) -> reduced[j] = reduced[j].subtract(multiplier.multiply(coefficient)));
+                        .forEach((j, coefficient) ->
+                                gained[j] = gained[j].add(multiplier.multiply(Integers.times(coefficient, rowScale))));
             }
         }
-        return List.of(reduced).stream().allMatch(value -> value.signum() >= 0);
+        var scale = common.multiply(rowScale);
+        for (int j = 0; j < gained.length; j++) {
+            var cost = model.columns().get(j).cost().multiply(weight);
+            var bottom = cost.getDenominator();
+            var left = cost.getNumerator().multiply(scale).subtract(gained[j].multiply(bottom));
+            if (left.signum() * bottom.signum() < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static List<BigFraction> usedCoefficients(LinearModel model, List<BigFraction> multipliers) {
+        var used = new ArrayList<BigFraction>();
+        for (int i = 0; i < multipliers.size(); i++) {
+            if (multipliers.get(i).signum() != 0) {
+                used.addAll(model.rows().get(i).coefficients().values());
+            }
+        }
+        return used;
     }
 
     private static BigFraction rightSides(LinearModel model, List<BigFraction> multipliers) {

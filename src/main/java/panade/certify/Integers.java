@@ -1,6 +1,7 @@
 package panade.certify;
 
 import java.math.BigInteger;
+import java.util.Collection;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -20,6 +21,23 @@ final class Integers {
             divisor = divisor.gcd(value.multiply(multiple).getNumerator());
         }
         return BigFraction.of(multiple, divisor.signum() == 0 ? BigInteger.ONE : divisor);
+    }
+
+    /** The smallest positive number that makes all values whole. */
+    static BigInteger commonDenominator(Collection<BigFraction> values) {
+        var multiple = BigInteger.ONE;
+        for (var value : values) {
+            var denominator = value.getDenominator().abs();
+            if (!denominator.equals(BigInteger.ONE) && multiple.mod(denominator).signum() != 0) {
+                multiple = multiple.divide(multiple.gcd(denominator)).multiply(denominator);
+            }
+        }
+        return multiple;
+    }
+
+    /** A value times a multiple of its denominator. */
+    static BigInteger times(BigFraction value, BigInteger multiple) {
+        return value.getNumerator().multiply(multiple.divide(value.getDenominator()));
     }
 
     /** The values times the factor, which makes them whole; a fraction's sign may sit in its denominator. */

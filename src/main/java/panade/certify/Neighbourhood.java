@@ -5,24 +5,29 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.certify.ExactSimplex.Ending;
 import panade.model.Basis;
 import panade.model.LinearModel;
-import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 import panade.quantity.Decimal;
+import panade.scenario.BasisSearch;
 
 /**
- * All points that meet a model's rows and cost at most a little more than its optimum. Each extreme is found by exact
- * pivots from the one before and proved by its own multipliers.
+ * All points that meet a model's rows and cost at most a little more than its optimum. Each extreme is found by a
+ * search in binary floating point, or by exact pivots where that is lost, and proved by its own multipliers.
  */
 public final class Neighbourhood {
     private static final int CEILING_DIGITS = 12;
 
     private final LinearModel model;
-    private final Tableau tableau;
+    private final Basis start;
+    private final Optional<BasisSearch> search;
+    /** Made when a search fails. */
+    private @Nullable Tableau tableau;
 
     /**
      * The neighbourhood of an optimum.
@@ -68,11 +73,19 @@ public final class Neighbourhood {
         var rows = new ArrayList<>(optimum.model().rows());
         rows.add(cost);
         this.model = new LinearModel(optimum.model().columns(), rows);
-        this.tableau = new Tableau(model);
-        tableau.bringIn(with(optimum.tableau().basis(), rows.size() - 1));
-        if (new ExactSimplex(tableau).run() != Ending.OPTIMAL) {
-            throw new IllegalStateException("the optimum is not in its own neighbourhood");
+        this.start = with(optimum.basis(), rows.size() - 1);
+        this.search = BasisSearch.from(model, start);
+    }
+
+    private Tableau tableau() {
+        if (tableau == null) {
+            tableau = new Tableau(model);
+            tableau.bringIn(start);
+            if (new ExactSimplex(tableau).run() != Ending.OPTIMAL) {
+                throw new IllegalStateException("the optimum is not in its own neighbourhood");
+            }
         }
+        return tableau;
     }
 
     /**
@@ -106,30 +119,35 @@ public final class Neighbourhood {
 
     private Extreme extreme(Map<Integer, BigFraction> form, boolean most) {
         var weights = new ArrayList<BigFraction>();
-        for (int j = 0; j < tableau.columns(); j++) {
+        for (int j = 0; j < model.columns().size(); j++) {
             var weight = form.getOrDefault(j, BigFraction.ZERO);
             weights.add(most ? weight.negate() : weight);
         }
-        var scale = Integers.scaleOf(weights);
-        tableau.setObjective(Integers.whole(weights, scale));
-        if (new ExactSimplex(tableau).run() != Ending.OPTIMAL) {
-            throw new ArithmeticException("a form has no end in the neighbourhood");
-        }
-        return proved(weights, scale, most);
-    }
-
-    private Extreme proved(List<BigFraction> weights, BigFraction scale, boolean most) {
-        var point = tableau.point();
-        var columns = new ArrayList<Column>();
-        for (int j = 0; j < weights.size(); j++) {
-            columns.add(new Column(model.columns().get(j).name(), weights.get(j)));
-        }
-        var question = new LinearModel(columns, model.rows());
-        var multipliers = Certifier.multipliers(question, tableau, scale);
-        if (!Certificate.provesOptimal(question, point, multipliers)) {
-            throw new ArithmeticException("an extreme of the neighbourhood could not be proved");
-        }
+        var question = model.withCosts(weights);
+        var point = guessed(question, weights).orElseGet(() -> pivoted(question, weights));
         var value = question.costAt(point);
         return new Extreme(most ? value.negate() : value, point);
+    }
+
+    /** The point of the basis that the search takes for the best, where that can be proved. */
+    private Optional<List<BigFraction>> guessed(LinearModel question, List<BigFraction> weights) {
+        return search.flatMap(walks -> walks.best(weights))
+                .flatMap(basis -> BasisSystem.solve(question, basis))
+                .filter(pair -> Certificate.provesOptimal(question, pair.point(), pair.multipliers()))
+                .map(BasisSystem.Pair::point);
+    }
+
+    private List<BigFraction> pivoted(LinearModel question, List<BigFraction> weights) {
+        var pivots = tableau();
+        var scale = Integers.scaleOf(weights);
+        pivots.setObjective(Integers.whole(weights, scale));
+        if (new ExactSimplex(pivots).run() != Ending.OPTIMAL) {
+            throw new ArithmeticException("a form has no end in the neighbourhood");
+        }
+        var point = pivots.point();
+        if (!Certificate.provesOptimal(question, point, Certifier.multipliers(question, pivots, scale))) {
+            throw new ArithmeticException("an extreme of the neighbourhood could not be proved");
+        }
+        return point;
     }
 }

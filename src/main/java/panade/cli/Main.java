@@ -6,9 +6,12 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import panade.document.Problem;
 import panade.domain.Origin;
@@ -92,7 +95,7 @@ public final class Main implements Callable<Integer> {
     public static int run(Reader in, PrintWriter out, PrintWriter err, String... arguments) {
         var main = new Main(out, err);
         try (var solver = new WatchedSolver(new OrToolsSolver(), () -> main.progress && isTerminal())) {
-            var line = main.commandLine(in, engines(solver));
+            var line = main.commandLine(in, engines(solver), arguments);
             int status = arguments.length == 0 ? usage(line, err) : line.execute(arguments);
             out.flush();
             err.flush();
@@ -133,28 +136,41 @@ public final class Main implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private CommandLine commandLine(Reader in, Engines engines) {
+    private CommandLine commandLine(Reader in, Engines engines, String... arguments) {
         var line = new CommandLine(this);
-        line.addSubcommand(new BlendCommand(out, err, engines));
-        line.addSubcommand(new ReachCommand(out, err, engines));
-        line.addSubcommand(new SwapCommand(out, err, engines));
-        line.addSubcommand(new QuotesCommand(out, err, engines));
-        line.addSubcommand(new TraceCommand(out, err, engines));
-        line.addSubcommand(new BatchCommand(out, err, engines));
-        line.addSubcommand(new PanelCommand(out, err, engines));
-        line.addSubcommand(new BuyCommand(out, err, engines));
-        line.addSubcommand(new StudyCommand(out, err, engines));
-        line.addSubcommand(new ExportCommand(out, err));
-        line.addSubcommand(new ImportCommand(out, err));
-        line.addSubcommand(new NewCommand(() -> new BufferedReader(in), out, err));
-        line.addSubcommand(new ReportCommand(out, err, engines));
-        line.addSubcommand(new CheckCommand(out, err));
+        asked(commands(in, engines), arguments).forEach((name, command) -> line.addSubcommand(name, command.get()));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler(new UsageFault(err));
         line.setExecutionExceptionHandler(ourFault(err));
         return line;
+    }
+
+    /** Every command by name. Each is made only when it is needed, for reading its options takes a while. */
+    private Map<String, Supplier<Object>> commands(Reader in, Engines engines) {
+        var commands = new LinkedHashMap<String, Supplier<Object>>();
+        commands.put("blend", () -> new BlendCommand(out, err, engines));
+        commands.put("reach", () -> new ReachCommand(out, err, engines));
+        commands.put("swap", () -> new SwapCommand(out, err, engines));
+        commands.put("quotes", () -> new QuotesCommand(out, err, engines));
+        commands.put("trace", () -> new TraceCommand(out, err, engines));
+        commands.put("batch", () -> new BatchCommand(out, err, engines));
+        commands.put("panel", () -> new PanelCommand(out, err, engines));
+        commands.put("buy", () -> new BuyCommand(out, err, engines));
+        commands.put("study", () -> new StudyCommand(out, err, engines));
+        commands.put("export", () -> new ExportCommand(out, err));
+        commands.put("import", () -> new ImportCommand(out, err));
+        commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), out, err));
+        commands.put("report", () -> new ReportCommand(out, err, engines));
+        commands.put("check", () -> new CheckCommand(out, err));
+        return commands;
+    }
+
+    /** The command that the line begins with; all of them where it begins with none, for help and suggestions. */
+    private static Map<String, Supplier<Object>> asked(Map<String, Supplier<Object>> commands, String... arguments) {
+        var first = arguments.length == 0 ? null : commands.get(arguments[0]);
+        return first == null ? commands : Map.of(arguments[0], first);
     }
 
     private static int usage(CommandLine line, PrintWriter err) {

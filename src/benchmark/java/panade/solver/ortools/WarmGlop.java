@@ -13,16 +13,16 @@ import panade.model.LinearModel;
 public final class WarmGlop implements AutoCloseable {
     private final MPSolver solver;
     private final NativeModel model;
-    private final MPSolverParameters parameters = new MPSolverParameters();
+    private final MPSolverParameters parameters;
 
     public WarmGlop(LinearModel linear) {
         NativeLibraries.fault().ifPresent(fault -> {
             throw new IllegalStateException(fault);
         });
+        parameters = new MPSolverParameters();
         solver = MPSolver.createSolver("GLOP");
         model = new NativeModel(solver, RowScaling.scaled(linear), Set.of());
-        parameters.setIntegerParam(
-                IntegerParam.PRESOLVE, MPSolverParameters.PresolveValues.PRESOLVE_OFF.swigValue());
+        parameters.setIntegerParam(IntegerParam.PRESOLVE, MPSolverParameters.PresolveValues.PRESOLVE_OFF.swigValue());
         parameters.setIntegerParam(IntegerParam.SCALING, MPSolverParameters.ScalingValues.SCALING_ON.swigValue());
         parameters.setIntegerParam(IntegerParam.LP_ALGORITHM, MPSolverParameters.LpAlgorithmValues.PRIMAL.swigValue());
     }
