@@ -55,14 +55,20 @@ public final class SquareMatrix {
         return total;
     }
 
-    /** Whether the product with a vector is just that. */
+    /** Whether the product with a vector is just that; over one denominator, for fractions are slow to add. */
     boolean takes(List<BigFraction> vector, List<BigInteger> right) {
+        var common = vector.stream()
+                .map(value -> value.getDenominator().abs())
+                .reduce(BigInteger.ONE, (a, b) -> a.equals(b) ? a : a.multiply(b.divide(a.gcd(b))));
+        var whole = vector.stream()
+                .map(value -> value.getNumerator().multiply(common.divide(value.getDenominator())))
+                .toList();
         for (int i = 0; i < size(); i++) {
-            var total = BigFraction.ZERO;
+            var rest = right.get(i).multiply(common);
             for (var term : rows.get(i).entrySet()) {
-                total = total.add(vector.get(term.getKey()).multiply(term.getValue()));
+                rest = rest.subtract(whole.get(term.getKey()).multiply(term.getValue()));
             }
-            if (total.subtract(right.get(i)).signum() != 0) {
+            if (rest.signum() != 0) {
                 return false;
             }
         }

@@ -1,73 +1,91 @@
 package panade.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
-import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
+import panade.quantity.Decimal;
 
 /** Picks a few blends that a cook would call different from the best one and from each other. */
 final class Alternatives {
     private static final int MOST = 3;
     private static final int INGREDIENTS_APART = 3;
-    private static final BigFraction MASS_APART = BigFraction.of(1, 10);
+    private static final BigDecimal MASS_APART = new BigDecimal("0.1");
+    /** Fractions of a hundred digits are slow to add, and choosing what to show needs no more than these. */
+    private static final int DIGITS = 12;
 
     private Alternatives() {}
 
+    /** A blend with its shares by ingredient. */
+    private record Mix(Blend blend, Map<String, BigDecimal> shares) {
+        static Mix of(Blend blend) {
+            var shares = new HashMap<String, BigDecimal>();
+            blend.lines()
+                    .forEach(line -> shares.merge(
+                            line.use().ingredient(), Decimal.round(line.share(), DIGITS), BigDecimal::add));
+            return new Mix(blend, shares);
+        }
+    }
+
     /** Up to {@value #MOST} of the blends found nearby, each the farthest from all chosen before it. */
     static List<Blend> choose(Blend best, List<Blend> nearby) {
-        var chosen = new ArrayList<Blend>(List.of(best));
+        var candidates = nearby.stream().map(Mix::of).toList();
+        var chosen = new ArrayList<Mix>(List.of(Mix.of(best)));
         while (chosen.size() <= MOST) {
-            var next = farthest(chosen, nearby);
+            var next = farthest(chosen, candidates);
             if (next.isEmpty()) {
                 break;
             }
             chosen.add(next.get());
         }
-        return List.copyOf(chosen.subList(1, chosen.size()));
+        return chosen.subList(1, chosen.size()).stream().map(Mix::blend).toList();
     }
 
-    private static Optional<Blend> farthest(List<Blend> chosen, List<Blend> nearby) {
+    private static Optional<Mix> farthest(List<Mix> chosen, List<Mix> nearby) {
         return nearby.stream()
-                .filter(blend -> chosen.stream().allMatch(other -> isDifferent(blend, other)))
-                .max(Comparator.comparing((Blend blend) -> closest(blend, chosen)));
+                .filter(mix -> chosen.stream().allMatch(other -> isDifferent(mix, other)))
+                .max(Comparator.comparing(mix -> closest(mix, chosen)));
     }
 
-    private static BigFraction closest(Blend blend, List<Blend> chosen) {
+    private static BigDecimal closest(Mix mix, List<Mix> chosen) {
         return chosen.stream()
-                .map(other -> massMoved(blend, other))
+                .map(other -> massMoved(mix, other))
                 .min(Comparator.naturalOrder())
-                .orElse(BigFraction.ZERO);
+                .orElse(BigDecimal.ZERO);
     }
 
-    private static boolean isDifferent(Blend a, Blend b) {
+    private static boolean isDifferent(Mix a, Mix b) {
         return ingredientsApart(a, b) >= INGREDIENTS_APART || massMoved(a, b).compareTo(MASS_APART) >= 0;
     }
 
     /** How many ingredients are in one of the two only. */
-    private static int ingredientsApart(Blend a, Blend b) {
-        var union = new TreeSet<>(ingredients(a));
-        union.addAll(ingredients(b));
-        var both = new TreeSet<>(ingredients(a));
-        both.retainAll(ingredients(b));
-        return union.size() - both.size();
+    private static int ingredientsApart(Mix a, Mix b) {
+        var both = new HashSet<>(a.shares().keySet());
+        both.retainAll(b.shares().keySet());
+        return union(a, b).size() - both.size();
     }
 
     /** Share of the batch that is something else. */
-    private static BigFraction massMoved(Blend a, Blend b) {
-        var union = new TreeSet<>(ingredients(a));
-        union.addAll(ingredients(b));
-        return union.stream()
-                .map(id -> a.shareOf(id).subtract(b.shareOf(id)).abs())
-                .reduce(BigFraction.ZERO, BigFraction::add)
-                .divide(2);
+    private static BigDecimal massMoved(Mix a, Mix b) {
+        return union(a, b).stream()
+                .map(id -> share(a, id).subtract(share(b, id)).abs())
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .divide(BigDecimal.valueOf(2));
     }
 
-    private static Set<String> ingredients(Blend blend) {
-        return blend.lines().stream().map(line -> line.use().ingredient()).collect(Collectors.toSet());
+    private static BigDecimal share(Mix mix, String id) {
+        return mix.shares().getOrDefault(id, BigDecimal.ZERO);
+    }
+
+    private static Set<String> union(Mix a, Mix b) {
+        var union = new HashSet<>(a.shares().keySet());
+        union.addAll(b.shares().keySet());
+        return union;
     }
 }

@@ -3,6 +3,7 @@ package panade.plan;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.audit.Audit;
@@ -217,7 +218,10 @@ public final class Planner {
         if (!broken.isEmpty()) {
             return new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
         }
-        var room = roomy ? RoomReader.room(brief, settled.compiled(), blend, optimum, slack) : Room.UNMEASURED;
+        // the two longest pieces of work, each from the proved optimum alone, at the same time
+        var measuring = CompletableFuture.supplyAsync(() -> roomy ? room(settled) : Room.UNMEASURED);
+        var explanation = Explainer.explain(brief, settled.compiled(), blend, optimum);
+        var room = measuring.join();
         var nearby = room.points().stream()
                 .map(point -> BlendReader.blend(brief, settled.compiled(), point))
                 .toList();
@@ -226,9 +230,13 @@ public final class Planner {
                 brief,
                 settled.choice(),
                 blend,
-                Explainer.explain(brief, settled.compiled(), blend, optimum),
+                explanation,
                 room,
                 Alternatives.choose(blend, nearby),
                 optimum);
+    }
+
+    private Room room(Settled settled) {
+        return RoomReader.room(settled.brief(), settled.compiled(), settled.blend(), settled.optimum(), slack);
     }
 }
