@@ -24,6 +24,7 @@ import panade.render.TextRenderer;
 import panade.report.PanelReport;
 import panade.study.Scales;
 import panade.study.Weighing;
+import panade.workbook.PanelWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,7 +38,7 @@ import picocli.CommandLine.Spec;
         description = "What would the nutrition panel and the ingredient statement say?",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = {"", "Example: panade panel constraints/dumpling-filling.json --format eu"})
+        footer = {"", "Example: panade panel constraints/dumpling-filling.json --format eu --xlsx label.xlsx"})
 final class PanelCommand implements Callable<Integer> {
     private static final Quantity A_GRAM = Quantity.parse("1 g").orElseThrow();
 
@@ -58,7 +59,7 @@ final class PanelCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "us|eu",
             defaultValue = "us",
-            description = "Whose rules; us unless given.")
+            description = "Whose label to draft: us (21 CFR 101) unless given, or eu (Regulation 1169/2011).")
     private String format = "us";
 
     @Option(
@@ -87,6 +88,9 @@ final class PanelCommand implements Callable<Integer> {
     @Option(names = "--weighed", description = "Of the batch as weighed on the brief's scale, not of the exact blend.")
     private boolean weighed;
 
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
+
     PanelCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
@@ -95,6 +99,7 @@ final class PanelCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workbook.check();
         var request = new PanelRequest(
                 oneOf(Format.class, "--format", format),
                 oneOf(EnergyMethod.class, "--energy", energy),
@@ -136,6 +141,7 @@ final class PanelCommand implements Callable<Integer> {
     private int print(Brief brief, Blend blend, PanelRequest request, String what) {
         var panel = Panel.of(brief, blend, request);
         out.print(argument.json() ? PanelExport.of(panel) : TextRenderer.render(PanelReport.of(panel, what)));
+        workbook.write(() -> PanelWorkbook.of(panel, what), err);
         return ExitStatus.DONE;
     }
 

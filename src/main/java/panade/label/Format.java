@@ -2,8 +2,24 @@ package panade.label;
 
 /** Whose rules a label follows. */
 public enum Format {
-    /** 21 CFR 101.9. */
-    US,
-    /** Regulation (EU) 1169/2011. */
-    EU
+    US("21 CFR 101.9", "% Daily Value"),
+    EU("Regulation (EU) 1169/2011", "% ref. intake");
+
+    private final String law;
+    private final String percent;
+
+    Format(String law, String percent) {
+        this.law = law;
+        this.percent = percent;
+    }
+
+    /** Where the rules stand. */
+    public String law() {
+        return law;
+    }
+
+    /** What stands over the parts of a day's worth. */
+    public String percent() {
+        return percent;
+    }
 }

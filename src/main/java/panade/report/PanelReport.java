@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.label.Allergens.Carried;
-import panade.label.Format;
 import panade.label.Panel;
 import panade.label.Panel.Row;
 import panade.label.ProteinQuality.Missing;
@@ -40,7 +39,7 @@ public final class PanelReport {
     private ReportDocument document(String what) {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph("DRAFT, not a finished label. " + what));
-        blocks.add(new Heading("Nutrition, " + law()));
+        blocks.add(new Heading("Nutrition, " + panel.request().format().law()));
         blocks.add(new Paragraph(serving()));
         blocks.add(rows());
         blocks.add(new Points(Stream.concat(unknown(), panel.notes().stream()).toList()));
@@ -58,10 +57,6 @@ public final class PanelReport {
         return new ReportDocument(panel.title() + ": draft of the label", blocks);
     }
 
-    private String law() {
-        return panel.request().format() == Format.US ? "21 CFR 101.9" : "Regulation (EU) 1169/2011";
-    }
-
     private String serving() {
         if (panel.serving() == null) {
             return "No serving is stated: say \"serving\" in the brief or --serving 113g.";
@@ -77,15 +72,11 @@ public final class PanelReport {
         if (served) {
             columns.add(new Column("per serving", true));
         }
-        columns.add(new Column(percentHeading(), true));
+        columns.add(new Column(panel.request().format().percent(), true));
         columns.add(new Column("per 100 g", true));
         columns.add(new Column("exact, 100 g", true));
         return new Table(
                 columns, panel.rows().stream().map(row -> cells(row, served)).toList());
-    }
-
-    private String percentHeading() {
-        return panel.request().format() == Format.US ? "% Daily Value" : "% ref. intake";
     }
 
     private static List<String> cells(Row row, boolean served) {

@@ -31,6 +31,8 @@ public sealed interface Cell {
         HEADING,
         /** A number that is the reader's to change. */
         INPUT,
+        /** Sentences, which go on in the next line where their column ends. */
+        PROSE,
         TOTAL
     }
 
@@ -44,6 +46,8 @@ public sealed interface Cell {
         PRICE("0.0000"),
         /** A part of the whole as per cent. */
         SHARE("0.00%"),
+        /** Amounts in food; the digits that a draft of a label shows of exact ones. */
+        AMOUNT("0.000"),
         /** Kilograms to the gram. */
         WEIGHT("0.000"),
         /** Up to four digits after the point. */
@@ -64,6 +68,11 @@ public sealed interface Cell {
     /** Plain words. */
     static Cell text(String text) {
         return new Text(text, Look.PLAIN);
+    }
+
+    /** Sentences. */
+    static Cell prose(String text) {
+        return new Text(text, Look.PROSE);
     }
 
     /** The words over a column. */

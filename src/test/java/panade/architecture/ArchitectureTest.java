@@ -146,7 +146,7 @@ class ArchitectureTest {
             .whereLayer("poi")
             .mayOnlyAccessLayers("sheet", "quantity")
             .whereLayer("workbook")
-            .mayOnlyAccessLayers("quantity", "domain", "explain", "plan", "study", "buy", "sheet")
+            .mayOnlyAccessLayers("quantity", "domain", "label", "explain", "plan", "study", "buy", "sheet")
             .whereLayer("intake")
             .mayOnlyAccessLayers("quantity", "domain", "document", "sheet")
             .whereLayer("cli")

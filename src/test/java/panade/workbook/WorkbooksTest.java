@@ -36,6 +36,8 @@ class WorkbooksTest {
                 List.of("blend", FILLING),
                 List.of("batch", FILLING),
                 List.of("quotes", FILLING, "--prices", SEPTEMBER, "--prices", DECEMBER),
+                List.of("panel", FILLING),
+                List.of("panel", FILLING, "--format", "eu", "--weighed"),
                 List.of("buy", FILLING + "=240lb"));
     }
 

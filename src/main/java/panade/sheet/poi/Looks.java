@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -43,6 +44,10 @@ final class Looks {
             case INPUT -> {
                 style.setFillForegroundColor(new XSSFColor(SHADE, null));
                 style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+            }
+            case PROSE -> {
+                style.setWrapText(true);
+                style.setVerticalAlignment(VerticalAlignment.TOP);
             }
             case TOTAL -> {
                 embolden(style, (short) 11);

@@ -1,0 +1,58 @@
+package panade.workbook;
+
+import java.util.List;
+import panade.label.Allergens.Carried;
+import panade.label.Panel;
+import panade.sheet.Cell;
+import panade.sheet.Cell.Form;
+import panade.sheet.Sheet;
+import panade.sheet.SheetDraft;
+
+/** What a label says in words. */
+final class LabelSheets {
+    private LabelSheets() {}
+
+    /** The ingredient statement, and the weights that its order comes from. */
+    static Sheet statement(Panel panel) {
+        var sheet = new SheetDraft("Statement", 90, 18);
+        sheet.title("Ingredient statement, by weight as added");
+        sheet.say("Draft, as panade worded it.");
+        sheet.add(Cell.prose("Ingredients: " + panel.statement().text()));
+        sheet.add(Cell.BLANK);
+        sheet.head("Name on the label", "Share of the batch");
+        panel.statement()
+                .names()
+                .forEach(name -> sheet.add(Cell.prose(name.words()), Cell.figure(name.share(), Form.SHARE)));
+        return sheet.finish();
+    }
+
+    /** A row for each allergen and ingredient that carries it, or of which nothing is stated. */
+    static Sheet allergens(Panel panel) {
+        var sheet = new SheetDraft("Allergens", 36, 50, 36);
+        var allergens = panel.allergens();
+        sheet.title("Allergens");
+        sheet.say(allergens.named().isEmpty() ? "No allergen that the law names is stated." : allergens.contains());
+        sheet.head("Allergen", "From", panel.request().format().law());
+        carried(sheet, allergens.named(), "to be named");
+        carried(sheet, allergens.others(), "not on this law's list");
+        allergens.unknownFor().forEach(name -> sheet.add(row(Panel.NOT_KNOWN, name, "ask the supplier")));
+        return sheet.finish();
+    }
+
+    private static void carried(SheetDraft sheet, List<Carried> allergens, String law) {
+        allergens.forEach(each -> each.carriers().forEach(carrier -> sheet.add(row(each.name(), carrier, law))));
+    }
+
+    private static List<Cell> row(String allergen, String carrier, String law) {
+        return List.of(Cell.prose(allergen), Cell.prose(carrier), Cell.prose(law));
+    }
+
+    /** What to mind, and who says so. */
+    static Sheet cautions(Panel panel) {
+        var sheet = new SheetDraft("Cautions", 90, 50);
+        sheet.title("What to mind");
+        sheet.head("Caution", "Source");
+        panel.cautions().forEach(caution -> sheet.add(Cell.prose(caution.text()), Cell.prose(caution.source())));
+        return sheet.finish();
+    }
+}

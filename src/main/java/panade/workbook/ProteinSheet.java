@@ -1,0 +1,53 @@
+package panade.workbook;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.label.Panel;
+import panade.label.ProteinQuality;
+import panade.label.ProteinQuality.Score;
+import panade.sheet.Cell;
+import panade.sheet.Cell.Form;
+import panade.sheet.Sheet;
+import panade.sheet.SheetDraft;
+
+/** How good the protein is, and what would have to be known to tell. */
+final class ProteinSheet {
+    private ProteinSheet() {}
+
+    static Sheet of(ProteinQuality protein) {
+        var sheet = new SheetDraft("Protein", 36, 14, 16, 18, 26, 60);
+        var scores = List.of(protein.pdcaas(), protein.diaas());
+        sheet.title("Protein quality");
+        sheet.say("As panade worked it out; not recalculated. At least: the score if what is not known were none.");
+        sheet.head("Score", "Cut at 1", "Before it is cut", "At least", "Limited by", "Compared with");
+        scores.forEach(score -> sheet.add(row(score)));
+        sheet.add(Cell.BLANK);
+        sheet.add(Cell.heading("Not known for"), Cell.heading("Score"), Cell.heading("Values that are missing"));
+        scores.forEach(score -> missing(sheet, score));
+        return sheet.finish();
+    }
+
+    private static List<Cell> row(Score score) {
+        var pattern = score.pattern();
+        return List.of(
+                Cell.prose(score.name()),
+                known(score.cut()),
+                known(score.value()),
+                Words.figure(score.atLeast(), Form.CASH),
+                Cell.prose(score.limiting()),
+                Cell.prose("Pattern for " + pattern.name() + ": " + pattern.source()));
+    }
+
+    private static Cell known(@Nullable BigFraction value) {
+        return value == null ? Cell.prose(Panel.NOT_KNOWN) : Cell.figure(value, Form.CASH);
+    }
+
+    private static void missing(SheetDraft sheet, Score score) {
+        score.missing()
+                .forEach(each -> sheet.add(
+                        Cell.text(each.ingredient()),
+                        Cell.text(score.name()),
+                        Cell.text(String.join(", ", each.values()))));
+    }
+}
