@@ -25,7 +25,7 @@ public final class PanelWorkbook {
 
     private final Panel panel;
     private final String percent;
-    private final SheetDraft draft = new SheetDraft("Panel", 30, 8, 14, 14, 16, 14, 16, 40);
+    private final SheetDraft draft = new SheetDraft("Panel", 30, 8, 16, 18, 2, 18, 18, 18, 40);
 
     private PanelWorkbook(Panel panel) {
         this.panel = panel;
@@ -58,6 +58,7 @@ public final class PanelWorkbook {
                 "Unit",
                 "Exact, per 100 g",
                 "Exact, per serving",
+                "",
                 "Draft, per serving",
                 "Draft, " + percent + (panel.serving() == null ? ", of 100 g" : ", of a serving"),
                 "Draft, per 100 g",
@@ -78,6 +79,7 @@ public final class PanelWorkbook {
                         ? new Text("", Look.INPUT)
                         : Cell.input(stated.base().multiply(GRAMS), Form.VALUE),
                 Cell.BLANK,
+                Cell.BLANK,
                 Cell.text(stated == null ? "none is stated" : panel.servingGrams() + " g"),
                 Cell.BLANK,
                 Cell.text(panel.servings().isEmpty() ? "" : panel.servings() + " servings in a package"));
@@ -91,6 +93,7 @@ public final class PanelWorkbook {
                 Cell.text(row.unit()),
                 hundred == null ? new Text(Panel.NOT_KNOWN, Look.INPUT) : Cell.input(hundred, Form.AMOUNT),
                 portion(row, Place.of(HUNDRED, draft.next()), serving),
+                Cell.BLANK,
                 Cell.text(row.perServingText()),
                 Cell.text(row.percent()),
                 Cell.text(row.per100gText()),

@@ -23,7 +23,13 @@ final class ProteinSheet {
         sheet.head("Score", "Cut at 1", "Before it is cut", "At least", "Limited by", "Compared with");
         scores.forEach(score -> sheet.add(row(score)));
         sheet.add(Cell.BLANK);
-        sheet.add(Cell.heading("Not known for"), Cell.heading("Score"), Cell.heading("Values that are missing"));
+        sheet.add(
+                Cell.heading("Not known for"),
+                Cell.heading("Score"),
+                Cell.heading(""),
+                Cell.heading(""),
+                Cell.heading(""),
+                Cell.heading("Values that are missing"));
         scores.forEach(score -> missing(sheet, score));
         return sheet.finish();
     }
@@ -34,7 +40,7 @@ final class ProteinSheet {
                 Cell.prose(score.name()),
                 known(score.cut()),
                 known(score.value()),
-                Words.figure(score.atLeast(), Form.CASH),
+                least(score.atLeast()),
                 Cell.prose(score.limiting()),
                 Cell.prose("Pattern for " + pattern.name() + ": " + pattern.source()));
     }
@@ -43,11 +49,19 @@ final class ProteinSheet {
         return value == null ? Cell.prose(Panel.NOT_KNOWN) : Cell.figure(value, Form.CASH);
     }
 
+    /** At least nothing says nothing. */
+    private static Cell least(@Nullable BigFraction value) {
+        return value == null || value.signum() == 0 ? Cell.BLANK : Cell.figure(value, Form.CASH);
+    }
+
     private static void missing(SheetDraft sheet, Score score) {
         score.missing()
                 .forEach(each -> sheet.add(
-                        Cell.text(each.ingredient()),
-                        Cell.text(score.name()),
-                        Cell.text(String.join(", ", each.values()))));
+                        Cell.prose(each.ingredient()),
+                        Cell.prose(score.name()),
+                        Cell.BLANK,
+                        Cell.BLANK,
+                        Cell.BLANK,
+                        Cell.prose(String.join(", ", each.values()))));
     }
 }

@@ -36,9 +36,9 @@ class PanelWorkbookTest {
     private static final int FIRST = 5;
     private static final int HUNDRED = 2;
     private static final int PORTION = 3;
-    private static final int DRAFT_PORTION = 4;
-    private static final int DRAFT_PERCENT = 5;
-    private static final int DRAFT_HUNDRED = 6;
+    private static final int DRAFT_PORTION = 5;
+    private static final int DRAFT_PERCENT = 6;
+    private static final int DRAFT_HUNDRED = 7;
 
     @TempDir
     Path folder;
@@ -212,6 +212,18 @@ class PanelWorkbookTest {
                 var row = row(workbook.getSheet("Cautions"), caution.get("text").asString());
                 assertThat(text(row, 1)).isEqualTo(caution.get("source").asString());
             }
+        }
+    }
+
+    @Test
+    void a_statement_of_several_lines_has_room_for_them() throws IOException {
+        try (var workbook = open("panel", FILLING)) {
+            var sheet = workbook.getSheet("Statement");
+            var row = sheet.getRow(2);
+            int lines = (text(row, 0).length() + 89) / 90;
+            assertThat(lines).isGreaterThan(2);
+            assertThat(row.getHeightInPoints()).isGreaterThanOrEqualTo(lines * sheet.getDefaultRowHeightInPoints());
+            assertThat(row.getCell(0).getCellStyle().getWrapText()).isTrue();
         }
     }
 

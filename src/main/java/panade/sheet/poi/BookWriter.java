@@ -102,6 +102,10 @@ final class BookWriter {
                     put(cells.get(j), row.createCell(j));
                 }
             }
+            int lines = Wrapping.lines(cells, content.widths());
+            if (lines > 1) {
+                row.setHeightInPoints(lines * sheet.getDefaultRowHeightInPoints());
+            }
         }
     }
 
