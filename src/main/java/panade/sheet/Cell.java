@@ -50,8 +50,8 @@ public sealed interface Cell {
         AMOUNT("0.000"),
         /** Kilograms to the gram. */
         WEIGHT("0.000"),
-        /** Up to four digits after the point. */
-        VALUE("0.####");
+        /** One to four digits after the point: with none, spreadsheet programs leave the point standing alone. */
+        VALUE("0.0###");
 
         private final String code;
 
