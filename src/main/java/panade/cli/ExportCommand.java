@@ -83,9 +83,13 @@ final class ExportCommand implements Callable<Integer> {
     }
 
     private int export(Brief brief) {
+        var file = file();
+        var replaceable = format.mps != null ? Replaceable.MPS : Replaceable.LP;
+        if (file != null && replaceable.wouldBeLost(file)) {
+            throw new ParameterException(Objects.requireNonNull(spec).commandLine(), replaceable.refusal(file));
+        }
         var model = ModelExport.of(brief);
         var text = format.mps != null ? model.mps() : model.lp();
-        var file = file();
         if (file == null) {
             out.print(text);
             return ExitStatus.DONE;

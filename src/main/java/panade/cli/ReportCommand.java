@@ -100,9 +100,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var overrides = options.overrides();
-        if (Files.isDirectory(file())) {
-            throw wrong("-o " + file() + " is a folder: expected a file in it.");
-        }
+        checkFile();
         law();
         if (overrides.prices().size() < 2) {
             return argument.with(overrides, err, brief -> report(brief, null));
@@ -111,6 +109,20 @@ final class ReportCommand implements Callable<Integer> {
         return reading instanceof Reading.Accepted<ListedBriefs> accepted
                 ? report(accepted.value())
                 : ProblemPrinter.print(((Reading.Rejected<ListedBriefs>) reading).problems(), err);
+    }
+
+    /** Refuses, before anything is worked out, a file that cannot or must not be written. */
+    private void checkFile() {
+        if (Files.isDirectory(file())) {
+            throw wrong("-o " + file() + " is a folder: expected a file in it.");
+        }
+        var folder = file().toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw wrong("-o " + file() + ": there is no folder " + folder + ".");
+        }
+        if (Replaceable.PAGE.wouldBeLost(file())) {
+            throw wrong("-o " + Replaceable.PAGE.refusal(file()));
+        }
     }
 
     private Path file() {

@@ -51,6 +51,19 @@ class ExportCommandTest {
     }
 
     @Test
+    void a_model_replaces_a_model_and_nothing_else() throws IOException {
+        var prices = folder.resolve("prices.csv");
+        Files.writeString(prices, "ingredient,supplier,price,per\n");
+        assertThat(run("export", BRIEF, "--lp", prices.toString())).isEqualTo(2);
+        assertThat(run("export", BRIEF, "--mps", prices.toString())).isEqualTo(2);
+        assertThat(err.toString()).contains(prices + " is already there and is not a model in that format");
+        assertThat(Files.readString(prices)).isEqualTo("ingredient,supplier,price,per\n");
+        var model = folder.resolve("model.lp").toString();
+        assertThat(run("export", BRIEF, "--lp", model)).isZero();
+        assertThat(run("export", BRIEF, "--lp", model)).isZero();
+    }
+
+    @Test
     void one_format_and_one_file_are_asked_for() {
         assertThat(run("export", BRIEF)).isEqualTo(2);
         assertThat(run("export", BRIEF, "--lp", "a.lp", "--mps", "a.mps")).isEqualTo(2);

@@ -61,18 +61,26 @@ class ReportCommandTest {
 
     @Test
     void a_page_that_was_there_outlives_a_brief_that_is_wrong() throws IOException {
-        Files.writeString(Path.of(page()), "yesterday's");
+        Files.writeString(Path.of(page()), "<!DOCTYPE html> yesterday's");
         assertThat(run("report", HOSTILE, "--batch", "20 pounds", "-o", page())).isEqualTo(3);
-        assertThat(written()).isEqualTo("yesterday's");
+        assertThat(written()).isEqualTo("<!DOCTYPE html> yesterday's");
     }
 
     @Test
     void a_folder_that_is_not_there_is_told_and_exits_2() {
         var nowhere = folder.resolve("nowhere").resolve("page.html").toString();
         assertThat(run("report", HOSTILE, "--no-curves", "-o", nowhere)).isEqualTo(2);
-        assertThat(err.toString())
-                .startsWith(nowhere + ": cannot be written")
-                .contains("Expected a file in a folder that exists");
+        assertThat(err.toString()).startsWith("-o " + nowhere + ": there is no folder " + folder.resolve("nowhere"));
+    }
+
+    @Test
+    void a_page_is_never_written_over_a_document() throws IOException {
+        var brief = folder.resolve("brief.json");
+        Files.copy(Path.of(HOSTILE), brief);
+        assertThat(run("report", HOSTILE, "--no-curves", "-o", brief.toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).startsWith("-o " + brief + " is already there and is not a page");
+        assertThat(brief).hasSameTextualContentAs(Path.of(HOSTILE));
     }
 
     @Test
@@ -113,10 +121,10 @@ class ReportCommandTest {
     @Test
     void a_link_is_followed_and_stays_a_link() throws IOException {
         var real = folder.resolve("real.html");
-        Files.writeString(real, "yesterday's");
+        Files.writeString(real, "<!DOCTYPE html> yesterday's");
         Files.createSymbolicLink(Path.of(page()), real);
         assertThat(run("report", HOSTILE, "--no-curves", "-o", page())).isZero();
         assertThat(Path.of(page())).isSymbolicLink();
-        assertThat(Files.readString(real)).startsWith("<!DOCTYPE html>");
+        assertThat(Files.readString(real)).startsWith("<!DOCTYPE html>").doesNotContain("yesterday's");
     }
 }
