@@ -10,6 +10,7 @@ import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
 import panade.plan.Outcome.Conflicted;
 import panade.report.Block.Column;
+import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
@@ -48,6 +49,8 @@ public final class ConflictReport {
         blocks.add(new Paragraph(VERDICT));
         blocks.addAll(sets());
         blocks.addAll(cures());
+        blocks.add(new Heading("Mind"));
+        blocks.add(new Points(Cautions.ofChanges()));
         return new ReportDocument(outcome.brief().title(), blocks);
     }
 
