@@ -8,6 +8,8 @@ import panade.quantity.Unit;
 
 /** Numbers as a cook reads them, each rounded once, here. */
 public final class Figures {
+    private static final int MOST_DIGITS = 15;
+
     private Figures() {}
 
     /** Money with four digits after the point, as prices per weight need. */
@@ -49,6 +51,20 @@ public final class Figures {
     public static String significant(BigFraction value, int digits) {
         var rounded = Decimal.significant(value, digits);
         return rounded.compareTo(BigDecimal.ZERO) == 0 ? "0" : rounded.toPlainString();
+    }
+
+    /**
+     * How many significant digits tell two numbers apart, so that what breaks a bound by a hair is not printed as if it
+     * met it.
+     *
+     * @param usual how many are printed unless more are needed
+     */
+    static int digitsApart(BigFraction one, BigFraction other, int usual) {
+        int digits = usual;
+        while (digits < MOST_DIGITS && significant(one, digits).equals(significant(other, digits))) {
+            digits++;
+        }
+        return digits;
     }
 
     /** A decimal with that many significant digits, plainly written. */

@@ -111,9 +111,10 @@ public final class SheetReport {
     private static String words(BatchSheet.Fail fail) {
         var reaches = fail.reaches();
         var unit = fail.unit().symbol().isEmpty() ? "" : " " + fail.unit().symbol();
-        return fail.name() + ": comes to " + (reaches == null ? "nothing" : Figures.significant(reaches, 4)) + unit
+        int digits = reaches == null ? 4 : Figures.digitsApart(reaches, fail.needs(), 4);
+        return fail.name() + ": comes to " + (reaches == null ? "nothing" : Figures.significant(reaches, digits)) + unit
                 + (fail.path().endsWith("/min") ? ", needs at least " : ", may be at most ")
-                + Figures.significant(fail.needs(), 4) + unit;
+                + Figures.significant(fail.needs(), digits) + unit;
     }
 
     private String finer() {
