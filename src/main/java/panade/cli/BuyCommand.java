@@ -159,7 +159,7 @@ final class BuyCommand implements Callable<Integer> {
             if (sign < 1) {
                 throw wrong("\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
             }
-            var amount = p < span.amounts().size() ? span.amounts().get(p) : product.substring(sign + 1);
+            var amount = p < span.amounts().size() ? span.amounts().get(p) : weight(product.substring(sign + 1));
             var lists = span.prices().isEmpty() ? prices : span.prices();
             var overrides = new Overrides(lists, amount, without, null);
             var brief = accepted(Documents.readBrief(Path.of(product.substring(0, sign)), overrides), problems);
@@ -168,6 +168,15 @@ final class BuyCommand implements Callable<Integer> {
             }
         }
         return briefs;
+    }
+
+    /** An amount as typed, refused here so that no option is blamed that nobody gave. */
+    private String weight(String typed) {
+        return Quantity.parse(typed)
+                .filter(weight -> weight.unit().dimension() == Dimension.MASS
+                        && weight.base().signum() > 0)
+                .map(weight -> typed)
+                .orElseThrow(() -> wrong("\"" + typed + "\" is no weight above zero; expected such as 240lb."));
     }
 
     /** A file of order terms beside each price list. */

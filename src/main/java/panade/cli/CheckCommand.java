@@ -25,7 +25,10 @@ final class CheckCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Briefs, ingredient sets or price lists.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Briefs, ingredient sets, price lists or suppliers' terms.")
     private final List<Path> files = new ArrayList<>();
 
     @Option(names = "--json", description = "Print the result for machines.")

@@ -97,7 +97,9 @@ final class Interview {
             var name = dialogue.ask(
                     items.isEmpty() ? "First ingredient" : "Next ingredient (Enter when that is all)",
                     "",
-                    "Expected a name that is not taken yet.",
+                    items.isEmpty()
+                            ? "Expected a name with letters or digits in it: a mince has at least one ingredient."
+                            : "Expected a name with letters or digits in it, and none that is taken.",
                     text -> isName(text, items) ? Optional.of(text) : Optional.empty());
             if (name.isEmpty()) {
                 return items;

@@ -1,6 +1,7 @@
 package panade.cli;
 
 import java.io.PrintWriter;
+import java.util.Objects;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -16,16 +17,27 @@ final class UsageFault implements IParameterExceptionHandler {
     @Override
     public int handleParseException(ParameterException fault, String[] arguments) {
         var command = fault.getCommandLine();
-        err.println(fault.getMessage());
+        err.println(words(fault));
         UnmatchedArgumentException.printSuggestions(fault, err);
         var spec = command.getCommandSpec();
         err.print(command.getHelp().fullSynopsis());
         for (var line : spec.usageMessage().footer()) {
             if (!line.isBlank()) {
-                err.println(line);
+                err.println(line.replace("%%", "%")); // as the help itself prints it
             }
         }
         err.println(spec.qualifiedName() + " --help tells more.");
         return ExitStatus.USAGE;
+    }
+
+    /** What is wrong, without the words of the library that found it or of the language behind it. */
+    private static String words(ParameterException fault) {
+        if (fault instanceof UnmatchedArgumentException unmatched
+                && !unmatched.isUnknownOption()
+                && fault.getCommandLine().getParent() == null) {
+            return "No command is called \"" + unmatched.getUnmatched().get(0) + "\".";
+        }
+        return Objects.toString(fault.getMessage(), "")
+                .replaceFirst(" is not an? (long|int)$", " is not a whole number");
     }
 }

@@ -103,7 +103,9 @@ final class CsvTable {
         if (!missing.isEmpty()) {
             problems.add(
                     new Origin(file, 1, 1, "/header"),
-                    "The column \"" + String.join("\", \"", missing) + "\" is missing",
+                    (missing.size() == 1 ? "The column \"" : "The columns \"")
+                            + String.join("\", \"", missing)
+                            + (missing.size() == 1 ? "\" is missing" : "\" are missing"),
                     kind.header());
         }
         return columns;

@@ -115,7 +115,7 @@ public final class Documents {
     /** Everything wrong with a brief, an ingredient set or a price list. */
     public static List<Problem> check(Path file) {
         if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            return checkPrices(file);
+            return StoreRoomReader.isTerms(file) ? checkTerms(file) : checkPrices(file);
         }
         var problems = new Problems();
         var root = JsonDocument.read(file, file.toString(), problems);
@@ -129,6 +129,12 @@ public final class Documents {
     private static List<Problem> checkPrices(Path file) {
         var problems = new Problems();
         PriceListReader.read(file, file.toString(), Optional.empty(), Optional.empty(), problems);
+        return problems.inOrder();
+    }
+
+    private static List<Problem> checkTerms(Path file) {
+        var problems = new Problems();
+        new StoreRoomReader(LocalDate.MIN, problems).terms(List.of(file));
         return problems.inOrder();
     }
 

@@ -30,10 +30,14 @@ public record Problem(Origin origin, String what, List<String> advice) {
         return advice.isEmpty() ? first : first + "\n    " + String.join("\n    ", advice);
     }
 
-    /** File, line, column and pointer; only the option's name for what was typed on the command line. */
+    /**
+     * File, line, column and pointer if there is one; only the option's name for what was typed on the command line.
+     */
     private String place() {
-        return origin.line() == 0
-                ? origin.file()
-                : origin.file() + ":" + origin.line() + ":" + origin.column() + ": " + origin.pointer();
+        if (origin.line() == 0) {
+            return origin.file();
+        }
+        var place = origin.file() + ":" + origin.line() + ":" + origin.column();
+        return origin.pointer().isEmpty() ? place : place + ": " + origin.pointer();
     }
 }

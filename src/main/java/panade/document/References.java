@@ -22,13 +22,17 @@ record References(Problems problems) {
         }
         if (!Files.isReadable(path.get())) {
             var what = "The file \"" + path.get() + "\" is not there or cannot be read";
-            problems.add(
-                    node.origin(),
-                    what,
-                    "Expected a path relative to the folder of " + node.origin().file() + ".");
+            problems.add(node.origin(), what, expected(node));
             return Optional.empty();
         }
         return path;
+    }
+
+    private static String expected(TextNode node) {
+        boolean typed = node.origin().line() == 0; // on the command line
+        return typed
+                ? "Expected the path of a file, from the folder you are in."
+                : "Expected a path relative to the folder of " + node.origin().file() + ".";
     }
 
     private static Optional<Path> path(TextNode node) {

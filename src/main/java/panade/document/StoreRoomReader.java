@@ -1,5 +1,7 @@
 package panade.document;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -34,19 +36,35 @@ final class StoreRoomReader {
 
     /** The store room; terms are read where there is such a file. */
     StoreRoom read(List<Path> termFiles, @Nullable Path stock, IngredientSet set) {
-        var terms = new LinkedHashMap<String, OrderTerms>();
-        for (var file : termFiles) {
-            if (Files.exists(file)) {
-                CsvTable.read(file, file.toString(), TERMS, problems)
-                        .ifPresent(rows -> rows.forEach(row -> terms(row, terms)));
-            }
-        }
+        var terms = terms(termFiles);
         var onHand = new ArrayList<StoreRoom.Stock>();
         if (stock != null) {
             CsvTable.read(stock, stock.toString(), STOCK, problems)
                     .ifPresent(rows -> rows.forEach(row -> stock(row, set, onHand)));
         }
         return new StoreRoom(terms, onHand);
+    }
+
+    /** Suppliers' terms by supplier, from those of the files that are there. */
+    Map<String, OrderTerms> terms(List<Path> files) {
+        var terms = new LinkedHashMap<String, OrderTerms>();
+        for (var file : files) {
+            if (Files.exists(file)) {
+                CsvTable.read(file, file.toString(), TERMS, problems)
+                        .ifPresent(rows -> rows.forEach(row -> terms(row, terms)));
+            }
+        }
+        return terms;
+    }
+
+    /** Whether a file's first line names a column that only suppliers' terms have. */
+    static boolean isTerms(Path file) {
+        try (var lines = Files.lines(file)) {
+            var header = lines.findFirst().orElse("");
+            return List.of("minimumOrder", "delivery", "leadDays").stream().anyMatch(header::contains);
+        } catch (IOException | UncheckedIOException unreadable) {
+            return false; // told where it is read as a price list
+        }
     }
 
     private void terms(CsvTable.Row row, Map<String, OrderTerms> terms) {

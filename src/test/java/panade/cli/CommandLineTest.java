@@ -50,6 +50,33 @@ class CommandLineTest {
         assertThat(err).contains("Did you mean \"constraints/dumpling-filling.json\"?");
     }
 
+    @Test
+    void a_slip_is_told_in_the_words_that_were_typed() {
+        run("", "blnd", "x.json");
+        assertThat(err).startsWith("No command is called \"blnd\".");
+        run("", "study", "x.json", "--draws", "abc");
+        assertThat(err)
+                .contains("'abc' is not a whole number")
+                .contains("--spread 10%")
+                .doesNotContain("%%");
+        run("", "buy", "constraints/dumpling-filling.json=40lbs");
+        assertThat(err).contains("\"40lbs\" is no weight above zero").doesNotContain("--batch");
+        run("", "blend", "constraints/dumpling-filling.json", "--prices", "nope.csv");
+        assertThat(err).contains("from the folder you are in").doesNotContain("folder of --prices");
+        run("", "check", "nowhere/at-all.json");
+        assertThat(err).startsWith("nowhere/at-all.json:1:1: The file");
+    }
+
+    @Test
+    void suppliers_terms_can_be_checked_like_any_document(@TempDir Path folder) throws IOException {
+        assertThat(run("", "check", "ingredient-sets/netherpleat/suppliers.csv"))
+                .as(err)
+                .isZero();
+        var terms = Files.writeString(folder.resolve("terms.csv"), "supplier,minimumOrder\nPier,ninety\n");
+        assertThat(run("", "check", terms.toString())).isEqualTo(3);
+        assertThat(err).contains("terms.csv:2:6").contains("\"ninety\" is not a number");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
