@@ -173,7 +173,7 @@ final class Interview {
     private List<Wish> wishes(List<Item> items) {
         var wishes = new ArrayList<Wish>();
         dialogue.say("");
-        dialogue.say("Now what it must be. Enter leaves a number open.");
+        dialogue.say("Now what all of it together must hold. Enter leaves a number open.");
         for (var asked : Asked.values()) {
             var unknown = items.stream()
                     .filter(item -> !item.values().containsKey(asked.name()))
@@ -186,6 +186,7 @@ final class Interview {
                         + ".)");
             }
         }
+        dialogue.say("And how much of each ingredient goes in.");
         items.forEach(item -> wish("ingredient", item.id(), item.name(), "%").ifPresent(wishes::add));
         return wishes;
     }

@@ -201,7 +201,7 @@ public final class Importing {
             return;
         }
         reader.read("imported from " + request.file().getFileName()).forEach(merge::add);
-        reader.notTaken().forEach(column -> notes.add("Column not taken: " + column));
+        reader.notTaken().forEach(column -> notes.add("Column not taken: " + column + "."));
     }
 
     /** The set as it would be; what is wrong with it is told where it came from. */

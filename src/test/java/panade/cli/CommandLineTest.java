@@ -138,6 +138,7 @@ class CommandLineTest {
         assertThat(run(ANSWERS, "new", folder.toString())).as(err).isZero();
         var brief = folder.resolve("constraints").resolve("bean-crumble.json");
         assertThat(out).contains("That is more than 100 g in 100 g").contains("Next: panade blend " + brief);
+        assertThat(out).contains("what all of it together must hold", "how much of each ingredient goes in");
         assertThat(run("", "check", brief.toString())).isZero();
         assertThat(run("", "blend", brief.toString())).isZero();
         assertThat(out).contains("Cheapest blend: 0.7536 USD/lb").contains("Target 2/lb: met");

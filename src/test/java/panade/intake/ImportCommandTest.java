@@ -164,7 +164,7 @@ class ImportCommandTest {
                 soy,North Mill,1.1,lb,25 kg,,,USD,
                 water,North Mill,0,lb,,,,USD,
                 """);
-        assertThat(out).contains("Column not taken: \"Remarks\"");
+        assertThat(out).contains("Column not taken: \"Remarks\".");
     }
 
     @Test
