@@ -104,7 +104,9 @@ final class TraceCommand implements Callable<Integer> {
             return ProblemPrinter.print(List.of(InBrief.noIngredient(brief, id)), err);
         }
         var least = from == null ? BigFraction.ZERO : price(from);
-        return print(brief, PriceTracing.of(planner, brief, id, least, to == null ? null : price(to)));
+        var most = to == null ? null : price(to);
+        checkOrder(least, most);
+        return print(brief, PriceTracing.of(planner, brief, id, least, most));
     }
 
     private int traceBound(Brief brief, String name) {
@@ -120,7 +122,14 @@ final class TraceCommand implements Callable<Integer> {
         var limit = Objects.requireNonNull(moved == Side.MIN ? bound.min() : bound.max());
         var least = from == null ? null : number(from, limit);
         var most = to == null ? null : number(to, limit);
+        checkOrder(least, most);
         return print(brief, BoundTracing.of(planner, brief, bound, moved, least, most));
+    }
+
+    private void checkOrder(@Nullable BigFraction least, @Nullable BigFraction most) {
+        if (least != null && most != null && most.subtract(least).signum() <= 0) {
+            throw wrong("--from is not below --to: expected the lowest first, then the highest.");
+        }
     }
 
     private Side chosen(Bound bound) {

@@ -68,6 +68,16 @@ class CommandLineTest {
     }
 
     @Test
+    void a_curve_that_ends_before_it_begins_is_a_slip_and_no_fault_of_ours() {
+        var brief = "constraints/taco-crumble.json";
+        assertThat(run("", "trace", brief, "--price", "salt", "--from", "5/lb", "--to", "1/lb"))
+                .isEqualTo(2);
+        assertThat(err).startsWith("--from is not below --to");
+        assertThat(run("", "trace", brief, "--bound", "protein", "--from", "20 %", "--to", "10 %"))
+                .isEqualTo(2);
+    }
+
+    @Test
     void suppliers_terms_can_be_checked_like_any_document(@TempDir Path folder) throws IOException {
         assertThat(run("", "check", "ingredient-sets/netherpleat/suppliers.csv"))
                 .as(err)
