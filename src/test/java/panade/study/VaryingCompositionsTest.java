@@ -26,7 +26,7 @@ import panade.study.CompositionStudy.Broken;
  * deviations lie .19146, .34134 and .47500 of it (digits from memory).
  */
 class VaryingCompositionsTest {
-    private static final int DRAWS = 10_000;
+    private static final int DRAWS = 6_000;
 
     /** Four standard deviations of half of so many draws. */
     private static final double SAMPLING = 4 * 0.5 / Math.sqrt(DRAWS);
