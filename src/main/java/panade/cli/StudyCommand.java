@@ -22,6 +22,7 @@ import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.StudyReport;
 import panade.study.Varying;
+import panade.study.VaryingCompositions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,15 +30,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Draws prices at random. */
+/** Draws prices at random, and what ingredients hold where they say how much that varies. */
 @Command(
         name = "study",
-        description = "How do cost and blend behave when prices vary?",
+        description = "How do cost and blend behave when prices vary, and what ingredients hold?",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade study constraints/dumpling-filling.json --draws 10000 --spread 10%%"})
 final class StudyCommand implements Callable<Integer> {
     private static final long MOST_DRAWS = 100_000_000;
+    private static final int MOST_COMPOSITIONS = 100_000;
+
+    /** Solving and proving this many takes seconds. */
+    private static final int MOST_UNASKED = 1000;
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -62,6 +67,14 @@ final class StudyCommand implements Callable<Integer> {
                     + "ingredient,supplier,spread, in which what is not named stays as it is. 10 %% unless given.")
     private String spread = "10 %";
 
+    @Option(
+            names = "--compositions",
+            paramLabel = "N",
+            description = "How often what ingredients hold is drawn as well, for values that state a spread in the "
+                    + "ingredient set; each draw is solved and proved on its own. As often as prices, but at most "
+                    + MOST_UNASKED + " times, unless given; 0 leaves it out.")
+    private @Nullable Integer compositions;
+
     @Option(names = "--seed", paramLabel = "N", description = "Draws other prices; 1 unless given.")
     private long seed = 1;
 
@@ -85,10 +98,18 @@ final class StudyCommand implements Callable<Integer> {
         if (draws < 1 || draws > MOST_DRAWS) {
             throw wrong("--draws " + draws + ": expected a number from 1 to " + MOST_DRAWS + ".");
         }
+        if (compositions() < 0 || compositions() > MOST_COMPOSITIONS) {
+            throw wrong("--compositions " + compositions() + ": expected a number from 0 to " + MOST_COMPOSITIONS
+                    + "; 0 leaves them out.");
+        }
         if (threads < 1) {
             throw wrong("--threads " + threads + ": expected a number from 1 up.");
         }
         return argument.withRawCost(options.overrides(), err, this::study);
+    }
+
+    private int compositions() {
+        return compositions == null ? (int) Math.min(draws, MOST_UNASKED) : compositions;
     }
 
     private ParameterException wrong(String message) {
@@ -106,7 +127,14 @@ final class StudyCommand implements Callable<Integer> {
             return new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
         }
         var study = Varying.of(planner, blended, known, draws, seed, threads, prove);
-        out.print(argument.json() ? StudyExport.of(study) : TextRenderer.render(StudyReport.of(study)));
+        var composed = compositions() == 0
+                ? null
+                : VaryingCompositions.of(planner, blended, known, compositions(), seed, threads)
+                        .orElse(null);
+        out.print(
+                argument.json()
+                        ? StudyExport.of(study, composed)
+                        : TextRenderer.render(StudyReport.of(study, composed)));
         return study.proof().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
     }
 

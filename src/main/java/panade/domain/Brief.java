@@ -148,6 +148,25 @@ public record Brief(
         return with(candidates, offers, bounds, otherBatch, practice);
     }
 
+    /** The brief made from a pantry that differs in what its ingredients hold. */
+    public Brief holding(IngredientSet other) {
+        return new Brief(
+                title,
+                file,
+                other,
+                composition.in(other),
+                currency,
+                batch,
+                candidates,
+                offers,
+                bounds,
+                stages,
+                target,
+                practice,
+                exclusions,
+                remarks);
+    }
+
     /** Whether every value that the bounds need of the ingredients that may be used is known. */
     public boolean isKnown() {
         return uses().stream()

@@ -21,6 +21,11 @@ public final class Composition {
         this.assume = Map.copyOf(merged);
     }
 
+    /** The composition of another set under the same assumptions. */
+    Composition in(IngredientSet other) {
+        return new Composition(other, assume);
+    }
+
     /** The property's number in its own unit; empty when it is unknown. */
     public Optional<BigFraction> stated(String ingredientId, String propertyId) {
         var ingredient = set.ingredient(ingredientId);

@@ -1,5 +1,6 @@
 package panade.domain;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -38,4 +39,26 @@ public record Ingredient(
         @Nullable String variantOf,
         String note,
         Labelling labelling,
-        Origin origin) {}
+        Origin origin) {
+
+    /** The same thing with some values in the place of its own. */
+    public Ingredient holding(Map<String, BigFraction> others) {
+        var all = new HashMap<>(values);
+        all.putAll(others);
+        return new Ingredient(
+                id,
+                name,
+                label,
+                kinds,
+                Map.copyOf(all),
+                othersAreZero,
+                spread,
+                allergens,
+                maxUse,
+                usable,
+                variantOf,
+                note,
+                labelling,
+                origin);
+    }
+}

@@ -1,5 +1,6 @@
 package panade.domain;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -21,6 +22,13 @@ public record IngredientSet(
         Map<String, BigFraction> assume,
         Map<String, Property> properties,
         Map<String, Ingredient> ingredients) {
+
+    /** The pantry with some values, by ingredient and property, in the place of its own. */
+    public IngredientSet holding(Map<String, Map<String, BigFraction>> others) {
+        var all = new LinkedHashMap<>(ingredients);
+        others.forEach((id, values) -> all.put(id, ingredient(id).holding(values)));
+        return new IngredientSet(title, source, assume, properties, all);
+    }
 
     /** The ingredient and every other lot of it, however many steps away. */
     public Set<String> withVariants(String id) {

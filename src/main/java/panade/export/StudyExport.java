@@ -1,7 +1,13 @@
 package panade.export;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import panade.study.CompositionStudy;
+import panade.study.CompositionStudy.Broken;
+import panade.study.CompositionStudy.Costs;
 import panade.study.PriceStudy;
 import panade.study.PriceStudy.Kept;
+import panade.study.PriceStudy.Level;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -12,8 +18,12 @@ public final class StudyExport {
 
     private StudyExport() {}
 
-    /** The result of {@code study}. */
-    public static String of(PriceStudy study) {
+    /**
+     * The result of {@code study}.
+     *
+     * @param compositions the same with what ingredients hold drawn too; null where that was not done
+     */
+    public static String of(PriceStudy study, @Nullable CompositionStudy compositions) {
         var result = NODES.objectNode();
         result.put("draws", study.draws());
         result.put("seed", study.seed());
@@ -28,6 +38,9 @@ public final class StudyExport {
                 NODES.objectNode()
                         .put("proved", study.proof().proved())
                         .put("off", study.proof().off()));
+        if (compositions != null) {
+            result.set("compositions", compositions(compositions));
+        }
         return JsonExport.print(result);
     }
 
@@ -38,14 +51,58 @@ public final class StudyExport {
         JsonExport.put(node, "deviationPerKg", study.deviation());
         JsonExport.put(node, "lowestPerKg", study.lowest());
         JsonExport.put(node, "highestPerKg", study.highest());
-        var levels = NODES.arrayNode();
-        study.levels().forEach(level -> {
+        node.set("levels", levels(study.levels()));
+        return node;
+    }
+
+    private static ArrayNode levels(List<Level> levels) {
+        var nodes = NODES.arrayNode();
+        levels.forEach(level -> {
             var each = NODES.objectNode();
             JsonExport.put(each, "share", level.share());
             JsonExport.put(each, "perKg", level.perKg());
-            levels.add(each);
+            nodes.add(each);
         });
-        node.set("levels", levels);
+        return nodes;
+    }
+
+    private static ObjectNode compositions(CompositionStudy study) {
+        var node = NODES.objectNode();
+        node.put("draws", study.draws());
+        node.put("values", study.values());
+        node.put("proved", study.draws());
+        node.put("noBlend", study.noBlend());
+        node.put("keptMeets", study.keptMeets());
+        var broken = NODES.arrayNode();
+        study.broken().forEach(bound -> broken.add(broken(bound)));
+        node.set("broken", broken);
+        var costs = study.costs();
+        if (costs == null) {
+            node.putNull("cost");
+        } else {
+            node.set("cost", cost(costs));
+        }
+        return node;
+    }
+
+    private static ObjectNode broken(Broken bound) {
+        var node = NODES.objectNode();
+        node.put("name", bound.name());
+        node.put("path", bound.path());
+        node.put("binding", bound.side());
+        node.put("draws", bound.draws());
+        JsonExport.put(node, "asks", bound.asks());
+        JsonExport.put(node, "oneInTwenty", bound.oneInTwenty());
+        node.put("unit", bound.unit().symbol());
+        return node;
+    }
+
+    private static ObjectNode cost(Costs costs) {
+        var node = NODES.objectNode();
+        JsonExport.put(node, "meanPerKg", costs.mean());
+        JsonExport.put(node, "lowestPerKg", costs.lowest());
+        JsonExport.put(node, "highestPerKg", costs.highest());
+        node.set("levels", levels(costs.levels()));
         return node;
     }
 

@@ -23,6 +23,7 @@ import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.solver.MixedAnswer;
 import panade.solver.Solver;
+import panade.solver.SolverAnswer;
 
 /** Runs the line once: compile, solve, certify, measure again, explain. */
 public final class Planner {
@@ -191,10 +192,14 @@ public final class Planner {
         return BlendReader.blend(brief, compiled, point);
     }
 
-    /** What can be proved of any model. */
+    /** What can be proved of any model; may be asked in several threads. */
     public Verdict verdict(LinearModel model) {
-        return Certifier.certify(
-                model, engines.linear().solve(model, LIMIT), engines.linear().name());
+        return Certifier.certify(model, answer(model), engines.linear().name());
+    }
+
+    /** Native solvers are asked by one thread at a time; what is proved of their answers is not held up. */
+    private synchronized SolverAnswer answer(LinearModel model) {
+        return engines.linear().solve(model, LIMIT);
     }
 
     private Verdict verdict(CompiledBrief compiled) {

@@ -1,6 +1,7 @@
 package panade.report;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.quantity.Decimal;
@@ -28,6 +29,16 @@ public final class Figures {
         return percent.abs().compareTo(BigFraction.of(1, 10)) < 0
                 ? significant(percent, 2)
                 : Decimal.round(percent, 2).toPlainString();
+    }
+
+    /** Per cent of some draws; what is not quite all or nothing is not told as all or nothing. */
+    static String percentOf(long some, long all) {
+        if (some == all || some == 0) {
+            return some == 0 ? "0" : "100";
+        }
+        var text = tenth(BigFraction.of(BigInteger.valueOf(some), BigInteger.valueOf(all))
+                .multiply(100));
+        return text.equals("0.0") ? "<0.1" : text.equals("100.0") ? ">99.9" : text;
     }
 
     /** A number to a tenth. */

@@ -1,17 +1,18 @@
 package panade.report;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.domain.Brief;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.study.CompositionStudy;
 import panade.study.PriceStudy;
 import panade.study.PriceStudy.Kept;
 
@@ -24,15 +25,21 @@ public final class StudyReport {
 
     private final Brief brief;
     private final PriceStudy study;
+    private final @Nullable CompositionStudy compositions;
 
-    private StudyReport(PriceStudy study) {
+    private StudyReport(PriceStudy study, @Nullable CompositionStudy compositions) {
         this.brief = study.today().brief();
         this.study = study;
+        this.compositions = compositions;
     }
 
-    /** The report on a study. */
-    public static ReportDocument of(PriceStudy study) {
-        return new StudyReport(study).document();
+    /**
+     * The report on a study.
+     *
+     * @param compositions the same with what ingredients hold drawn too; null where that was not done
+     */
+    public static ReportDocument of(PriceStudy study, @Nullable CompositionStudy compositions) {
+        return new StudyReport(study, compositions).document();
     }
 
     private ReportDocument document() {
@@ -43,6 +50,9 @@ public final class StudyReport {
         blocks.add(costs());
         blocks.add(new Heading("One blend, whatever the prices do"));
         blocks.add(new Points(kept()));
+        if (compositions != null) {
+            blocks.addAll(new CompositionWords(study.today(), compositions).blocks());
+        }
         blocks.add(new Heading("Which prices matter"));
         blocks.add(weights());
         blocks.add(new Heading("How often each ingredient is in the cheapest blend"));
@@ -161,7 +171,7 @@ public final class StudyReport {
                 List.of(new Column("Bound", false), new Column("Side", false), new Column("% of draws", true)), rows);
     }
 
-    private static String side(String side) {
+    static String side(String side) {
         return switch (side) {
             case "min" -> "least";
             case "max" -> "most";
@@ -176,25 +186,20 @@ public final class StudyReport {
         lines.add("A price's part of the ups and downs is its squared correlation with the cheapest blend's cost.");
         boolean varied = brief.candidates().stream()
                 .anyMatch(id -> !brief.set().ingredient(id).spread().isEmpty());
-        if (varied) {
+        if (compositions != null) {
+            lines.addAll(new CompositionWords(study.today(), compositions).cautions());
+        } else if (varied) {
             lines.add("What ingredients hold was kept at the set's values; its spreads were not drawn.");
         }
         lines.addAll(brief.remarks());
         return lines;
     }
 
-    /** Per cent of the draws; what is not quite all or nothing is not told as all or nothing. */
     private String percent(long draws) {
-        if (draws == study.draws()) {
-            return "100";
-        }
-        var percent = BigFraction.of(BigInteger.valueOf(draws), BigInteger.valueOf(study.draws()))
-                .multiply(100);
-        var text = Figures.tenth(percent);
-        return text.equals("0.0") ? "<0.1" : text.equals("100.0") ? ">99.9" : text;
+        return Figures.percentOf(draws, study.draws());
     }
 
-    private static String count(long number) {
+    static String count(long number) {
         return String.format(Locale.ROOT, "%,d", number);
     }
 

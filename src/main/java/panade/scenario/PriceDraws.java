@@ -1,5 +1,8 @@
 package panade.scenario;
 
+import static panade.scenario.SplitMix.GOLDEN;
+import static panade.scenario.SplitMix.mixed;
+
 import java.math.BigInteger;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -17,9 +20,6 @@ public final class PriceDraws {
     private static final long MASK = STEPS - 1L;
     private static final int DRAWS_IN_A_WORD = 3;
     private static final int BITS = 21;
-
-    /** The odd number nearest to 2^64 divided by the golden ratio, as in SplitMix64. */
-    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
     private final long seed;
     private final List<BigFraction> spreads;
@@ -66,12 +66,5 @@ public final class PriceDraws {
     /** What a price is multiplied by when it is that many steps off. */
     BigFraction factor(int price, int steps) {
         return BigFraction.ONE.add(spreads.get(price).multiply(BigFraction.of(BigInteger.valueOf(steps), ALL_STEPS)));
-    }
-
-    /** The finishing function of SplitMix64 (Steele, Lea and Flood, OOPSLA 2014). */
-    private static long mixed(long state) {
-        long z = (state ^ (state >>> 30)) * 0xBF58476D1CE4E5B9L;
-        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
-        return z ^ (z >>> 31);
     }
 }

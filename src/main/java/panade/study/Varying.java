@@ -20,7 +20,6 @@ import panade.model.Basis;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.scenario.Distribution;
-import panade.scenario.PriceDraws;
 import panade.scenario.ScenarioModel;
 import panade.scenario.Scenarios;
 import panade.study.PriceStudy.Kept;
@@ -33,7 +32,7 @@ import panade.study.PriceStudy.Weight;
 /** Draws all prices many times and looks at what the best blend does. */
 public final class Varying {
     private static final int SAMPLE = 100;
-    private static final List<Integer> LEVELS = List.of(5, 25, 50, 75, 95);
+    static final List<Integer> LEVELS = List.of(5, 25, 50, 75, 95);
     private static final BigFraction BILLIONTH = BigFraction.of(1, 1_000_000_000);
 
     private final Planner planner;
@@ -47,30 +46,11 @@ public final class Varying {
     private Varying(Planner planner, Blended today, Map<Offer, BigFraction> spreads, long seed) {
         this.planner = planner;
         this.today = today;
-        this.compiled = BriefCompiler.compile(today.brief());
-        this.offers = compiled.columns().stream()
-                .map(CompiledBrief.Source::offer)
-                .distinct()
-                .toList();
-        this.ingredients = compiled.columns().stream()
-                .map(source -> source.use().ingredient())
-                .distinct()
-                .toList();
-        var draws = new PriceDraws(
-                seed,
-                offers.stream()
-                        .map(offer -> spreads.getOrDefault(offer, BigFraction.ZERO))
-                        .toList());
-        this.model = new ScenarioModel(
-                compiled.model(),
-                today.proof().basis(),
-                compiled.columns().stream()
-                        .map(source -> offers.indexOf(source.offer()))
-                        .toList(),
-                compiled.columns().stream()
-                        .map(source -> ingredients.indexOf(source.use().ingredient()))
-                        .toList(),
-                draws);
+        var priced = DrawnPrices.of(today, spreads, seed);
+        this.compiled = priced.compiled();
+        this.offers = priced.offers();
+        this.ingredients = priced.ingredients();
+        this.model = priced.model();
         this.scenarios = new Scenarios(model, this::rescue);
     }
 
@@ -94,8 +74,7 @@ public final class Varying {
         return varying.study(varying.scenarios.run(draws, threads), seed, proveAll);
     }
 
-    /** Native solvers are asked by one thread at a time. */
-    private synchronized Basis rescue(List<BigFraction> costs) {
+    private Basis rescue(List<BigFraction> costs) {
         if (planner.verdict(compiled.model().withCosts(costs)) instanceof Optimum optimum) {
             return optimum.basis();
         }

@@ -1,0 +1,50 @@
+package panade.study;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.quantity.Unit;
+import panade.study.PriceStudy.Level;
+
+/**
+ * How cost and blend behave when what ingredients hold varies with the prices. Every draw was solved and proved on its
+ * own.
+ *
+ * @param draws how many times prices and values were drawn
+ * @param values how many values vary
+ * @param noBlend draws in which no blend meets every bound, each proved
+ * @param keptMeets draws in which today's blend, kept as it is, meets every bound
+ * @param broken bounds that today's blend breaks in some draw, most often first
+ * @param costs what the cheapest blend costs where there is one; null when there never is
+ */
+public record CompositionStudy(
+        int draws,
+        int values,
+        int noBlend,
+        int keptMeets,
+        List<Broken> broken,
+        @Nullable Costs costs) {
+    public CompositionStudy {
+        broken = List.copyOf(broken);
+    }
+
+    /**
+     * A bound that today's blend breaks in some draws.
+     *
+     * @param side {@code min}, {@code max} or {@code fixed}
+     * @param asks the bound's number, in its unit
+     * @param oneInTwenty what the blend comes to or misses by more in one draw of twenty: the twentieth part from below
+     *     for {@code min}, from above for {@code max}; null where fixed or not always a number
+     */
+    public record Broken(
+            String name,
+            String path,
+            String side,
+            int draws,
+            BigFraction asks,
+            @Nullable BigFraction oneInTwenty,
+            Unit unit) {}
+
+    /** The least cost over the draws that have a blend, money per kg, each to a trillionth. */
+    public record Costs(BigFraction mean, BigFraction lowest, BigFraction highest, List<Level> levels) {}
+}
