@@ -31,6 +31,26 @@ public record Campaign(List<PurchasePlan> periods, BigFraction objective, BigDec
         return sum(PurchasePlan::cash);
     }
 
+    /** Money paid for goods. */
+    public BigFraction goodsMoney() {
+        return sum(PurchasePlan::goods);
+    }
+
+    /** Money paid for delivery and for storage between periods. */
+    public BigFraction deliveryAndStorage() {
+        return sum(PurchasePlan::delivery).add(sum(PurchasePlan::storage));
+    }
+
+    /** What was on the shelf at first, at what such goods cost. */
+    public BigFraction wasOnShelf() {
+        return periods.get(0).wasOnShelf();
+    }
+
+    /** What is thrown away because it would not keep, at what was paid for it. */
+    public BigFraction wasted() {
+        return sum(PurchasePlan::wasted);
+    }
+
     /** Money for what goes into the bowls. */
     public BigFraction inBowl() {
         return sum(PurchasePlan::inBowl);

@@ -62,9 +62,31 @@ public record PurchasePlan(
 
     /** Money paid for goods, delivery and storage. */
     public BigFraction cash() {
-        return orders.stream()
-                .map(order -> order.goods().add(order.terms().delivery()))
-                .reduce(storage, BigFraction::add);
+        return goods().add(delivery()).add(storage);
+    }
+
+    /** Money paid for goods. */
+    public BigFraction goods() {
+        return orders.stream().map(Order::goods).reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    /** Money paid for delivery. */
+    public BigFraction delivery() {
+        return orders.stream().map(order -> order.terms().delivery()).reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    /** What was on the shelf before anything was bought, at what such goods cost. */
+    public BigFraction wasOnShelf() {
+        return store.stream()
+                .map(stock -> stock.before().multiply(stock.paidPerKg()))
+                .reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    /** What is thrown away, at what was paid for it. */
+    public BigFraction wasted() {
+        return store.stream()
+                .map(stock -> stock.wasted().multiply(stock.paidPerKg()))
+                .reduce(BigFraction.ZERO, BigFraction::add);
     }
 
     /** Money for what goes into the bowls. */

@@ -1,5 +1,6 @@
 package panade.document;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Node.ArrayNode;
@@ -70,8 +72,9 @@ public final class Documents {
         var problems = new Problems();
         var folder = file.toAbsolutePath().getParent();
         var schedule = JsonDocument.read(file, file.toString(), problems)
-                .flatMap(
-                        root -> new ScheduleReader(Objects.requireNonNull(folder), products, set, problems).read(root));
+                .flatMap(root -> new ScheduleReader(
+                                Objects.requireNonNull(folder), OptionalInt.of(products), Optional.of(set), problems)
+                        .read(root));
         return schedule.filter(found -> problems.none())
                 .<Reading<Schedule>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
@@ -112,18 +115,43 @@ public final class Documents {
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }
 
-    /** Everything wrong with a brief, an ingredient set or a price list. */
+    /** Everything wrong with a brief, an ingredient set, periods, or one of the lists kept as CSV. */
     public static List<Problem> check(Path file) {
         if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            return StoreRoomReader.isTerms(file) ? checkTerms(file) : checkPrices(file);
+            return StoreRoomReader.isTerms(file)
+                    ? checkTerms(file)
+                    : StoreRoomReader.isStock(file) ? checkStock(file) : checkPrices(file);
         }
         var problems = new Problems();
         var root = JsonDocument.read(file, file.toString(), problems);
-        if (root.filter(Documents::isIngredientSet).isPresent()) {
+        if (root.filter(node -> holdsList(node, "ingredients")).isPresent()) {
             root.ifPresent(node -> SetReader.read(node, problems));
             return problems.inOrder();
         }
+        if (root.filter(node -> holdsList(node, "periods")).isPresent()) {
+            var folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
+            root.ifPresent(
+                    node -> new ScheduleReader(folder, OptionalInt.empty(), setBeside(file), problems).read(node));
+            return problems.inOrder();
+        }
         return root.isEmpty() ? problems.inOrder() : checkBrief(file);
+    }
+
+    /** The ingredient set in the same folder, if there is a sound one; what is wrong with it is not told here. */
+    private static Optional<IngredientSet> setBeside(Path file) {
+        var unheard = new Problems();
+        var beside = file.toAbsolutePath().resolveSibling("ingredients.json");
+        return Files.exists(beside)
+                ? JsonDocument.read(beside, beside.toString(), unheard)
+                        .flatMap(node -> SetReader.read(node, unheard))
+                        .filter(set -> unheard.none())
+                : Optional.empty();
+    }
+
+    private static List<Problem> checkStock(Path file) {
+        var problems = new Problems();
+        new StoreRoomReader(LocalDate.MIN, problems).stock(file, setBeside(file));
+        return problems.inOrder();
     }
 
     private static List<Problem> checkPrices(Path file) {
@@ -144,9 +172,9 @@ public final class Documents {
                 : List.of();
     }
 
-    private static boolean isIngredientSet(Node root) {
+    private static boolean holdsList(Node root, String name) {
         return root instanceof ObjectNode object
-                && object.field("ingredients")
+                && object.field(name)
                         .map(Field::value)
                         .filter(ArrayNode.class::isInstance)
                         .isPresent();

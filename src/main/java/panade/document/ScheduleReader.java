@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -23,7 +24,7 @@ import panade.quantity.Quantity;
 /** Reads periods with their prices and needs, and what storing between them costs and allows. */
 final class ScheduleReader {
     private final Path folder;
-    private final int products;
+    private final OptionalInt products;
     private final Names names;
     private final Problems problems;
     private final Expect expect;
@@ -33,12 +34,13 @@ final class ScheduleReader {
      * A reader.
      *
      * @param folder that price lists are named from
-     * @param products how many products are asked for
+     * @param products how many products are asked for, where that is known
+     * @param set whose ingredients are stored, where that is known
      */
-    ScheduleReader(Path folder, int products, IngredientSet set, Problems problems) {
+    ScheduleReader(Path folder, OptionalInt products, Optional<IngredientSet> set, Problems problems) {
         this.folder = folder;
         this.products = products;
-        this.names = new Names(Optional.of(set), Set.of(), problems);
+        this.names = new Names(set, Set.of(), problems);
         this.problems = problems;
         this.expect = new Expect(problems);
         this.amounts = new Amounts(problems);
@@ -120,10 +122,10 @@ final class ScheduleReader {
         var form = "how much of each product, such as [\"60 lb\", \"40 lb\"]";
         var texts = expect.texts(node, form);
         texts.forEach(text -> amounts.weight(text, "60 lb"));
-        if (texts.size() != products) {
+        if (products.isPresent() && texts.size() != products.getAsInt()) {
             problems.add(
                     node.origin(),
-                    texts.size() + " amounts are given where " + products + " products are asked for",
+                    texts.size() + " amounts are given where " + products.getAsInt() + " products are asked for",
                     "Expected " + form + ", in the order of the command line.");
         }
         return texts.stream().map(TextNode::text).toList();

@@ -37,12 +37,7 @@ final class StoreRoomReader {
     /** The store room; terms are read where there is such a file. */
     StoreRoom read(List<Path> termFiles, @Nullable Path stock, IngredientSet set) {
         var terms = terms(termFiles);
-        var onHand = new ArrayList<StoreRoom.Stock>();
-        if (stock != null) {
-            CsvTable.read(stock, stock.toString(), STOCK, problems)
-                    .ifPresent(rows -> rows.forEach(row -> stock(row, set, onHand)));
-        }
-        return new StoreRoom(terms, onHand);
+        return new StoreRoom(terms, stock == null ? List.of() : stock(stock, Optional.of(set)));
     }
 
     /** Suppliers' terms by supplier, from those of the files that are there. */
@@ -59,12 +54,30 @@ final class StoreRoomReader {
 
     /** Whether a file's first line names a column that only suppliers' terms have. */
     static boolean isTerms(Path file) {
+        var header = header(file);
+        return List.of("minimumOrder", "delivery", "leadDays").stream().anyMatch(header::contains);
+    }
+
+    /** Whether a file's first line is that of a stock list. */
+    static boolean isStock(Path file) {
+        var header = header(file);
+        return header.contains("amount") && !header.contains("price");
+    }
+
+    private static String header(Path file) {
         try (var lines = Files.lines(file)) {
-            var header = lines.findFirst().orElse("");
-            return List.of("minimumOrder", "delivery", "leadDays").stream().anyMatch(header::contains);
+            return lines.findFirst().orElse("");
         } catch (IOException | UncheckedIOException unreadable) {
-            return false; // told where it is read as a price list
+            return ""; // told where it is read as a price list
         }
+    }
+
+    /** What is on hand. */
+    List<StoreRoom.Stock> stock(Path file, Optional<IngredientSet> set) {
+        var onHand = new ArrayList<StoreRoom.Stock>();
+        CsvTable.read(file, file.toString(), STOCK, problems)
+                .ifPresent(rows -> rows.forEach(row -> stock(row, set, onHand)));
+        return onHand;
     }
 
     private void terms(CsvTable.Row row, Map<String, OrderTerms> terms) {
@@ -90,9 +103,9 @@ final class StoreRoomReader {
                 .orElse(BigFraction.ZERO);
     }
 
-    private void stock(CsvTable.Row row, IngredientSet set, List<StoreRoom.Stock> onHand) {
+    private void stock(CsvTable.Row row, Optional<IngredientSet> set, List<StoreRoom.Stock> onHand) {
         var offer = new OfferRow(row.cells(), problems);
-        var id = offer.ingredient(Optional.of(set));
+        var id = offer.ingredient(set);
         var amount = offer.amount("amount").map(Quantity::base);
         var date = bestBefore(row);
         boolean isPast = date.filter(last -> last.isBefore(today)).isPresent();

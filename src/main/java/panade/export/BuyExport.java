@@ -75,7 +75,11 @@ public final class BuyExport {
         var plan = found.get();
         var node = NODES.objectNode();
         JsonExport.put(node, "cash", plan.cash());
+        JsonExport.put(node, "goodsMoney", plan.goodsMoney());
+        JsonExport.put(node, "deliveryAndStorage", plan.deliveryAndStorage());
+        JsonExport.put(node, "wasOnShelf", plan.wasOnShelf());
         JsonExport.put(node, "inBowl", plan.inBowl());
+        JsonExport.put(node, "wasted", plan.wasted());
         JsonExport.put(node, "onShelf", plan.onShelf());
         JsonExport.put(node, "gap", plan.gap());
         node.put("finished", plan.finished());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Campaign;
 import panade.buy.LeftoverWorth;
@@ -112,15 +113,34 @@ public final class BuyReport {
                         new Column("blends kept", true),
                         new Column("blends adapt", true),
                         new Column("least cash", true)),
-                List.of(
-                        row("cash out", plan -> Figures.cash(plan.cash())),
-                        row("in the bowl", plan -> Figures.cash(plan.inBowl())),
-                        row("left on the shelf", plan -> Figures.cash(plan.onShelf())),
-                        row("goods to order", plan -> String.valueOf(plan.goods())),
-                        row("orders", plan -> String.valueOf(plan.orders())),
-                        row("at most from the best", BuyReport::gap),
-                        row("leftovers counted at", plan -> ""),
-                        List.of("by exact weight, for comparison", Figures.cash(answers.exact()), "", "")));
+                rows());
+    }
+
+    private List<List<String>> rows() {
+        var rows = new ArrayList<List<String>>();
+        boolean stored = answers.periods().size() > 1;
+        rows.add(row("cash out", plan -> Figures.cash(plan.cash())));
+        rows.add(row("- for goods", plan -> Figures.cash(plan.goodsMoney())));
+        rows.add(row(
+                stored ? "- for delivery and storage" : "- for delivery",
+                plan -> Figures.cash(plan.deliveryAndStorage())));
+        addWhereSome("was on the shelf", Campaign::wasOnShelf, rows);
+        rows.add(row("in the bowl", plan -> Figures.cash(plan.inBowl())));
+        addWhereSome("thrown away", Campaign::wasted, rows);
+        rows.add(row("left on the shelf", plan -> Figures.cash(plan.onShelf())));
+        rows.add(row("goods to order", plan -> String.valueOf(plan.goods())));
+        rows.add(row("orders", plan -> String.valueOf(plan.orders())));
+        rows.add(row("at most from the best", BuyReport::gap));
+        rows.add(row("leftovers counted at", plan -> ""));
+        rows.add(List.of("by exact weight, for comparison", Figures.cash(answers.exact()), "", ""));
+        return rows;
+    }
+
+    private void addWhereSome(String words, Function<Campaign, BigFraction> money, List<List<String>> rows) {
+        var plans = Stream.of(answers.frozen(), answers.adapted(), answers.leastCash());
+        if (plans.flatMap(Optional::stream).anyMatch(plan -> money.apply(plan).signum() != 0)) {
+            rows.add(row(words, plan -> Figures.cash(money.apply(plan))));
+        }
     }
 
     private List<String> row(String words, Function<Campaign, String> cell) {

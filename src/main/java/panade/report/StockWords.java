@@ -11,11 +11,10 @@ import panade.domain.StoreRoom.Stock;
 import panade.report.Block.Heading;
 import panade.report.Block.Points;
 
-/** Words what is on hand that needs a cook's eye: what to use first, and what no plan counts on. */
+/** Words what is on hand: what to use first, what is left of it, and what no plan counts on. */
 record StockWords(PurchaseAnswers answers, StoreRoom room) {
     List<Block> blocks() {
         var points = room.stock().stream()
-                .filter(stock -> stock.bestBefore() != null || !isPlanned(stock))
                 .sorted(Comparator.comparing(StockWords::date))
                 .map(this::words)
                 .toList();
@@ -39,9 +38,20 @@ record StockWords(PurchaseAnswers answers, StoreRoom room) {
         if (stock.isPast()) {
             return words + ": that day is past, so it is not counted on.";
         }
-        return isPlanned(stock)
-                ? words + ": use it by then."
-                : words + ": no supplier offers it for these products, so no plan uses it.";
+        if (!isPlanned(stock)) {
+            return words + ": no supplier offers it for these products, so no plan uses it.";
+        }
+        return words + (stock.bestBefore() == null ? "" : ": use it by then") + left(stock.ingredient()) + ".";
+    }
+
+    private String left(String ingredient) {
+        return answers.adapted().stream()
+                .map(plan -> plan.periods().get(plan.periods().size() - 1))
+                .flatMap(plan -> plan.store().stream())
+                .filter(goods -> goods.ingredient().equals(ingredient))
+                .map(goods -> "; the shelf holds " + Figures.kilograms(goods.left()) + " kg at the end")
+                .findFirst()
+                .orElse("");
     }
 
     private boolean isPlanned(Stock stock) {

@@ -134,6 +134,18 @@ class BuyingTest {
     }
 
     @Test
+    void money_paid_and_what_was_there_is_in_the_bowl_on_the_shelf_or_thrown_away() {
+        var onHand = answers(StoreRoom.holding(terms().terms(), Map.of("shea-fat", BigFraction.of(30))));
+        assertThat(onHand.adapted().orElseThrow().wasOnShelf().signum()).isPositive();
+        for (var answer : List.of(ANSWERS.frozen(), ANSWERS.adapted(), ANSWERS.leastCash(), onHand.adapted())) {
+            var plan = answer.orElseThrow();
+            assertThat(plan.goodsMoney().add(plan.deliveryAndStorage())).isEqualTo(plan.cash());
+            assertThat(plan.goodsMoney().add(plan.wasOnShelf()))
+                    .isEqualTo(plan.inBowl().add(plan.wasted()).add(plan.onShelf()));
+        }
+    }
+
+    @Test
     void a_stock_list_with_a_slip_is_told_with_its_place(@TempDir Path folder) throws IOException {
         var stock = Files.writeString(folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nsheafat,3 kg,\n");
         var err = new StringWriter();

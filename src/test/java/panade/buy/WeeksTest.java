@@ -95,8 +95,24 @@ class WeeksTest {
         var text = run(Stream.of("--stock", stock.toString(), "--leftover-worth", "scallion=0%"));
         assertThat(text)
                 .contains("8.00 kg of ", "best before 2001-02-03: that day is past, so it is not counted on.")
-                .contains("best before 2999-01-31: use it by then.")
+                .contains("best before 2999-01-31: use it by then")
                 .contains("are counted at 0 %.");
+    }
+
+    @Test
+    void periods_and_stock_lists_can_be_checked_on_their_own(@TempDir Path folder) throws IOException {
+        var stock = Files.writeString(
+                folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nshea-fat,30 kg,2030-13-01\n");
+        var err = new StringWriter();
+        var out = new StringWriter();
+        int status = Main.run(
+                new PrintWriter(out),
+                new PrintWriter(err),
+                "check",
+                "ingredient-sets/netherpleat/four-weeks.json",
+                stock.toString());
+        assertThat(status).isEqualTo(3);
+        assertThat(err.toString()).contains("\"2030-13-01\" is not a date").doesNotContain("four-weeks");
     }
 
     @Test
