@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import panade.document.WholeFile;
 import panade.domain.Brief;
 import panade.export.JsonExport;
 import panade.export.ModelExport;
@@ -95,7 +96,7 @@ final class ExportCommand implements Callable<Integer> {
             return ExitStatus.DONE;
         }
         try {
-            OutputFile.write(file, text);
+            WholeFile.write(file, text);
         } catch (IOException e) {
             throw new ParameterException(
                     Objects.requireNonNull(spec).commandLine(),

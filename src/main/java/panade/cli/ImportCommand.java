@@ -2,7 +2,6 @@ package panade.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -189,7 +188,7 @@ final class ImportCommand implements Callable<Integer> {
                 if (document.exists() && document.differs()) {
                     kept.add(WholeFile.keepOld(document.file()));
                 }
-                WholeFile.write(document.file(), document.text().getBytes(StandardCharsets.UTF_8));
+                WholeFile.write(document.file(), document.text());
             }
         } catch (IOException e) {
             throw wrong("--into " + set + ": cannot be written there.");

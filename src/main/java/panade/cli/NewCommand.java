@@ -3,7 +3,6 @@ package panade.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -96,7 +95,7 @@ final class NewCommand implements Callable<Integer> {
 
     private static void put(Path file, String text) throws IOException {
         Files.createDirectories(Objects.requireNonNull(file.toAbsolutePath().getParent()));
-        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(file, text);
     }
 
     private int checked(Path brief) {

@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.document.Problem;
 import panade.document.Reading;
+import panade.document.WholeFile;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.label.Format;

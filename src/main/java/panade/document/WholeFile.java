@@ -1,12 +1,12 @@
 package panade.document;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.Objects;
 import java.util.UUID;
 
 /** Writes a file so that nobody ever finds half of it: beside its place first, then moved there. */
@@ -19,15 +19,28 @@ public final class WholeFile {
      * @throws IOException when it cannot be written; what was there is then still there
      */
     public static void write(Path file, byte[] content) throws IOException {
-        var folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
+        if (Files.isDirectory(file)) {
+            throw new IOException("this is a folder");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            Files.write(file, content); // a terminal or a pipe, which nothing may be moved over
+            return;
+        }
+        // where the file is a link, it stays one
+        var place = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         // Not a temporary file of the system's, which only its owner could read.
-        var beside = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+        var beside = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
             Files.write(beside, content, StandardOpenOption.CREATE_NEW);
-            move(beside, file);
+            move(beside, place);
         } finally {
             Files.deleteIfExists(beside);
         }
+    }
+
+    /** The same with text, in UTF-8. */
+    public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static void move(Path from, Path to) throws IOException {

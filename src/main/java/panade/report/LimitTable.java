@@ -69,7 +69,7 @@ public final class LimitTable {
                 limit.max() == null ? "" : Figures.significant(limit.max(), 5),
                 margin(limit),
                 limit.unit().symbol(),
-                limit.touch() == Touch.NONE ? "" : "binds");
+                limit.touch() == Touch.NONE || value == null ? "" : "binds");
     }
 
     /** How far the value is from the nearer limit. */
