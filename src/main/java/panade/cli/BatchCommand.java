@@ -1,7 +1,6 @@
 package panade.cli;
 
 import java.io.PrintWriter;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -10,8 +9,6 @@ import panade.export.BatchExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
-import panade.quantity.Dimension;
-import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.SheetReport;
 import panade.study.BatchSheet;
@@ -22,7 +19,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Writes the bench sheet. */
@@ -85,21 +81,12 @@ final class BatchCommand implements Callable<Integer> {
     }
 
     private Scales scales(Brief brief) {
-        var step = weighing == null ? Scales.stated(brief).step() : weight("--weighing", weighing);
-        var finer = fine == null ? null : weight("--fine", fine);
+        var step = weighing == null ? Scales.stated(brief).step() : Slip.weight(spec, "--weighing", weighing, "0.1g");
+        var finer = fine == null ? null : Slip.weight(spec, "--fine", fine, "0.1g");
         var limit = below == null
                 ? step.base().multiply(Scales.STEPS)
-                : weight("--fine-below", below).base();
+                : Slip.weight(spec, "--fine-below", below, "0.1g").base();
         return new Scales(step, finer, finer == null ? BigFraction.ZERO : limit);
-    }
-
-    private Quantity weight(String option, String text) {
-        return Quantity.parse(text)
-                .filter(weight -> weight.unit().dimension() == Dimension.MASS
-                        && weight.base().signum() > 0)
-                .orElseThrow(() -> new ParameterException(
-                        Objects.requireNonNull(spec).commandLine(),
-                        option + " " + text + ": expected a weight above zero, such as 0.1g."));
     }
 
     private int print(BatchSheet sheet) {

@@ -24,7 +24,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Finds the cheapest blend. */
@@ -114,29 +113,27 @@ final class BlendCommand implements Callable<Integer> {
         }
         var shelf = brief.practice().shelf();
         if (sellsAt == null && shelf == null) {
-            throw wrong("--fixed needs what you are paid: say --sells-at 3.70/lb, or put \"shelf\" into the brief.");
+            throw Slip.in(
+                    spec, "--fixed needs what you are paid: say --sells-at 3.70/lb, or put \"shelf\" into the brief.");
         }
         var paid = sellsAt == null ? FullCost.paidPerKg(Objects.requireNonNull(shelf)) : price(sellsAt);
         var money = Decimal.parse(fixed)
                 .filter(number -> number.signum() >= 0)
-                .orElseThrow(() -> wrong("--fixed " + fixed + ": expected money a month, such as 3500."));
+                .orElseThrow(() -> Slip.in(spec, "--fixed " + fixed + ": expected money a month, such as 3500."));
         return new BreakEven(money, paid);
     }
 
     private BigFraction price(String text) {
         return UnitPrice.perKg(text)
-                .orElseThrow(() -> wrong("--sells-at " + text + ": expected a price per weight, such as 3.70/lb."));
+                .orElseThrow(
+                        () -> Slip.in(spec, "--sells-at " + text + ": expected a price per weight, such as 3.70/lb."));
     }
 
     private int conflictCount() {
         if (conflicts < 1) {
-            throw wrong("--conflicts " + conflicts + ": expected a number from 1 up.");
+            throw Slip.in(spec, "--conflicts " + conflicts + ": expected a number from 1 up.");
         }
         return conflicts;
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 
     private BigFraction slackShare() {
@@ -144,6 +141,6 @@ final class BlendCommand implements Callable<Integer> {
                 .filter(share -> share.unit().dimension() == Dimension.SHARE
                         && share.base().signum() >= 0)
                 .map(Quantity::base)
-                .orElseThrow(() -> wrong("--slack " + slack + ": expected a share, such as \"1 %\"."));
+                .orElseThrow(() -> Slip.in(spec, "--slack " + slack + ": expected a share, such as \"1 %\"."));
     }
 }

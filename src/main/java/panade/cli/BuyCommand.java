@@ -8,7 +8,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -40,7 +39,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -114,7 +112,7 @@ final class BuyCommand implements Callable<Integer> {
     public Integer call() {
         workbook.check();
         if (seconds < 1) {
-            throw wrong("--seconds " + seconds + ": expected a number from 1 up.");
+            throw Slip.in(spec, "--seconds " + seconds + ": expected a number from 1 up.");
         }
         var problems = new ArrayList<Problem>();
         var now = new Span("", prices, List.of());
@@ -157,7 +155,7 @@ final class BuyCommand implements Callable<Integer> {
             var product = products.get(p);
             int sign = product.lastIndexOf('=');
             if (sign < 1) {
-                throw wrong("\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
+                throw Slip.in(spec, "\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
             }
             var amount = p < span.amounts().size() ? span.amounts().get(p) : weight(product.substring(sign + 1));
             var lists = span.prices().isEmpty() ? prices : span.prices();
@@ -176,7 +174,7 @@ final class BuyCommand implements Callable<Integer> {
                 .filter(weight -> weight.unit().dimension() == Dimension.MASS
                         && weight.base().signum() > 0)
                 .map(weight -> typed)
-                .orElseThrow(() -> wrong("\"" + typed + "\" is no weight above zero; expected such as 240lb."));
+                .orElseThrow(() -> Slip.in(spec, "\"" + typed + "\" is no weight above zero; expected such as 240lb."));
     }
 
     /** A file of order terms beside each price list. */
@@ -221,8 +219,10 @@ final class BuyCommand implements Callable<Integer> {
             if (sign < 0) {
                 usual = share;
             } else if (!set.ingredients().containsKey(worth.substring(0, sign))) {
-                throw wrong("--leftover-worth " + worth + ": no ingredient of the set is called \""
-                        + worth.substring(0, sign) + "\".");
+                throw Slip.in(
+                        spec,
+                        "--leftover-worth " + worth + ": no ingredient of the set is called \""
+                                + worth.substring(0, sign) + "\".");
             } else {
                 named.put(worth.substring(0, sign), share);
             }
@@ -236,10 +236,7 @@ final class BuyCommand implements Callable<Integer> {
                 .map(Quantity::base)
                 .filter(share ->
                         share.signum() >= 0 && share.subtract(BigFraction.ONE).signum() < 0)
-                .orElseThrow(() -> wrong("--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+                .orElseThrow(() ->
+                        Slip.in(spec, "--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
     }
 }

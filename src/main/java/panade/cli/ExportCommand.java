@@ -16,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Hands the model to another solver. */
@@ -87,7 +86,7 @@ final class ExportCommand implements Callable<Integer> {
         var file = file();
         var replaceable = format.mps != null ? Replaceable.MPS : Replaceable.LP;
         if (file != null && replaceable.wouldBeLost(file)) {
-            throw new ParameterException(Objects.requireNonNull(spec).commandLine(), replaceable.refusal(file));
+            throw Slip.in(spec, replaceable.refusal(file));
         }
         var model = ModelExport.of(brief);
         var text = format.mps != null ? model.mps() : model.lp();
@@ -98,8 +97,8 @@ final class ExportCommand implements Callable<Integer> {
         try {
             WholeFile.write(file, text);
         } catch (IOException e) {
-            throw new ParameterException(
-                    Objects.requireNonNull(spec).commandLine(),
+            throw Slip.in(
+                    spec,
                     "The model could not be written to " + file
                             + ". Expected a file in a folder that is there and may be written to.");
         }
@@ -109,8 +108,7 @@ final class ExportCommand implements Callable<Integer> {
     private @Nullable Path file() {
         var named = format.mps != null ? format.mps : Objects.requireNonNull(format.lp);
         if (!named.equals(NO_FILE) && output != null) {
-            throw new ParameterException(
-                    Objects.requireNonNull(spec).commandLine(), "Two files are named: expected one of them.");
+            throw Slip.in(spec, "Two files are named: expected one of them.");
         }
         return named.equals(NO_FILE) ? output : Path.of(named);
     }

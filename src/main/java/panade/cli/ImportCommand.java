@@ -28,7 +28,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -157,12 +156,12 @@ final class ImportCommand implements Callable<Integer> {
         var entries = new ArrayList<>(columns);
         if (columnFile != null) {
             if (!(Documents.text(columnFile) instanceof Reading.Accepted<String> accepted)) {
-                throw wrong("--columns " + columnFile + ": the file is not there or cannot be read.");
+                throw Slip.in(spec, "--columns " + columnFile + ": the file is not there or cannot be read.");
             }
             accepted.value().lines().filter(line -> !line.isBlank()).forEach(entries::add);
         }
         return Columns.of(entries)
-                .orElseThrow(() -> wrong("--column: expected HEADING=NAME, such as \"Protein=PROCNT\"."));
+                .orElseThrow(() -> Slip.in(spec, "--column: expected HEADING=NAME, such as \"Protein=PROCNT\"."));
     }
 
     private Map<String, String> usual() {
@@ -191,12 +190,8 @@ final class ImportCommand implements Callable<Integer> {
                 WholeFile.write(document.file(), document.text());
             }
         } catch (IOException e) {
-            throw wrong("--into " + set + ": cannot be written there.");
+            throw Slip.in(spec, "--into " + set + ": cannot be written there.");
         }
         return kept;
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 }

@@ -19,7 +19,6 @@ import panade.intake.Beginning;
 import panade.intake.Slug;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -77,8 +76,10 @@ final class NewCommand implements Callable<Integer> {
         var brief = brief(beginning.product());
         var there = Stream.of(set, prices, brief).filter(Files::exists).findFirst();
         if (there.isPresent()) {
-            throw wrong(there.get() + " is already there, and nothing was written. Give the pantry or the product"
-                    + " another name, or add to what is there with an editor or panade import.");
+            throw Slip.in(
+                    spec,
+                    there.get() + " is already there, and nothing was written. Give the pantry or the product"
+                            + " another name, or add to what is there with an editor or panade import.");
         }
         var up = "../ingredient-sets/" + kitchen + "/";
         try {
@@ -86,7 +87,7 @@ final class NewCommand implements Callable<Integer> {
             put(prices, beginning.prices());
             put(brief, beginning.brief(up + "ingredients.json", up + "prices-today.csv"));
         } catch (IOException e) {
-            throw wrong("cannot write in " + folder.toAbsolutePath() + ".");
+            throw Slip.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
         }
         out.println();
         Stream.of(set, prices, brief).forEach(file -> out.println("Written: " + file));
@@ -105,9 +106,5 @@ final class NewCommand implements Callable<Integer> {
         }
         out.println("Next: panade blend " + brief);
         return ExitStatus.DONE;
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 }

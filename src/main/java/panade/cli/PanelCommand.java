@@ -1,12 +1,7 @@
 package panade.cli;
 
 import java.io.PrintWriter;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -18,7 +13,6 @@ import panade.label.PanelRequest;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
-import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.PanelReport;
@@ -29,7 +23,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Drafts the label. */
@@ -40,8 +33,6 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         footer = {"", "Example: panade panel constraints/dumpling-filling.json --format eu --xlsx label.xlsx"})
 final class PanelCommand implements Callable<Integer> {
-    private static final Quantity A_GRAM = Quantity.parse("1 g").orElseThrow();
-
     private final PrintWriter out;
     private final PrintWriter err;
     private final Planner planner;
@@ -101,10 +92,10 @@ final class PanelCommand implements Callable<Integer> {
     public Integer call() {
         workbook.check();
         var request = new PanelRequest(
-                oneOf(Format.class, "--format", format),
-                oneOf(EnergyMethod.class, "--energy", energy),
-                weight("--serving", serving),
-                weight("--pack", pack),
+                Slip.choice(spec, Format.class, "--format", format),
+                Slip.choice(spec, EnergyMethod.class, "--energy", energy),
+                serving == null ? null : Slip.weight(spec, "--serving", serving, "113g"),
+                pack == null ? null : Slip.weight(spec, "--pack", pack, "1lb"),
                 tail == null ? null : tailShare(tail));
         return argument.with(options.overrides(), err, brief -> draft(brief, request));
     }
@@ -127,13 +118,14 @@ final class PanelCommand implements Callable<Integer> {
     }
 
     private int printWeighed(Blended blended, PanelRequest request) {
-        var own = Optional.ofNullable(blended.brief().practice().weighing()).orElse(A_GRAM);
-        var sheet = Weighing.of(planner, blended, new Scales(own, null, BigFraction.ZERO));
+        var scales = Scales.stated(blended.brief());
+        var sheet = Weighing.of(planner, blended, scales);
         print(
                 sheet.brief(),
                 sheet.weighed(),
                 request,
-                "Of " + sheet.brief().batch().text() + " as weighed in steps of " + own.text()
+                "Of " + sheet.brief().batch().text() + " as weighed in steps of "
+                        + scales.step().text()
                         + (sheet.isMet() ? "." : "; on this scale no weights were found that meet every bound."));
         return sheet.isMet() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }
@@ -145,35 +137,9 @@ final class PanelCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private <E extends Enum<E>> E oneOf(Class<E> type, String option, String text) {
-        for (var each : Objects.requireNonNull(type.getEnumConstants())) {
-            if (each.name().equalsIgnoreCase(text)) {
-                return each;
-            }
-        }
-        var names = Arrays.stream(type.getEnumConstants())
-                .map(each -> each.name().toLowerCase(Locale.ROOT))
-                .toList();
-        throw wrong(option + " " + text + ": expected one of " + String.join(", ", names) + ".");
-    }
-
-    private @Nullable Quantity weight(String option, @Nullable String text) {
-        return text == null
-                ? null
-                : Quantity.parse(text)
-                        .filter(weight -> weight.unit().dimension() == Dimension.MASS
-                                && weight.base().signum() > 0)
-                        .orElseThrow(
-                                () -> wrong(option + " " + text + ": expected a weight above zero, such as 113g."));
-    }
-
     private Quantity tailShare(String text) {
         return Quantity.parse(text)
                 .filter(share -> PanelRequest.TAILS.contains(share.base()))
-                .orElseThrow(() -> wrong("--tail " + text + ": expected 2%, 1.5%, 1% or 0.5%."));
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+                .orElseThrow(() -> Slip.in(spec, "--tail " + text + ": expected 2%, 1.5%, 1% or 0.5%."));
     }
 }

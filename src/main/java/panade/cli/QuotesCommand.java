@@ -21,7 +21,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -69,9 +68,7 @@ final class QuotesCommand implements Callable<Integer> {
         workbook.check();
         var overrides = options.overrides();
         if (!suppliers && overrides.prices().size() < 2) {
-            throw new ParameterException(
-                    Objects.requireNonNull(spec).commandLine(),
-                    "Expected at least two lists, --prices A --prices B, or --suppliers.");
+            throw Slip.in(spec, "Expected at least two lists, --prices A --prices B, or --suppliers.");
         }
         var reading =
                 ListedBriefs.read(Objects.requireNonNull(brief), overrides, suppliers ? List.of() : overrides.prices());

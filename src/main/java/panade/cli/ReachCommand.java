@@ -3,7 +3,6 @@ package panade.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -24,7 +23,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Finds out whether a price can be reached. */
@@ -92,9 +90,7 @@ final class ReachCommand implements Callable<Integer> {
         }
         var shelf = best.brief().practice().shelf();
         if (shelf == null) {
-            throw new ParameterException(
-                    Objects.requireNonNull(spec).commandLine(),
-                    "No target: say --target 3.90/lb, or put \"target\" or \"shelf\" into the brief.");
+            throw Slip.in(spec, "No target: say --target 3.90/lb, or put \"target\" or \"shelf\" into the brief.");
         }
         var worked = ShelfTarget.of(best.brief(), shelf);
         return Reaching.of(planner, best, worked.perKg(), worked);

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +36,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Writes a page. */
@@ -102,7 +100,7 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         var overrides = options.overrides();
         checkFile();
-        law();
+        Slip.choice(spec, Format.class, "--format", format);
         if (overrides.prices().size() < 2) {
             return argument.with(overrides, err, brief -> report(brief, null));
         }
@@ -115,31 +113,19 @@ final class ReportCommand implements Callable<Integer> {
     /** Refuses, before anything is worked out, a file that cannot or must not be written. */
     private void checkFile() {
         if (Files.isDirectory(file())) {
-            throw wrong("-o " + file() + " is a folder: expected a file in it.");
+            throw Slip.in(spec, "-o " + file() + " is a folder: expected a file in it.");
         }
         var folder = file().toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw wrong("-o " + file() + ": there is no folder " + folder + ".");
+            throw Slip.in(spec, "-o " + file() + ": there is no folder " + folder + ".");
         }
         if (Replaceable.PAGE.wouldBeLost(file())) {
-            throw wrong("-o " + Replaceable.PAGE.refusal(file()));
+            throw Slip.in(spec, "-o " + Replaceable.PAGE.refusal(file()));
         }
     }
 
     private Path file() {
         return Objects.requireNonNull(output);
-    }
-
-    private Format law() {
-        return switch (format.toLowerCase(Locale.ROOT)) {
-            case "us" -> Format.US;
-            case "eu" -> Format.EU;
-            default -> throw wrong("--format " + format + ": expected us or eu.");
-        };
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 
     private int report(ListedBriefs briefs) {
@@ -168,7 +154,7 @@ final class ReportCommand implements Callable<Integer> {
                 Weighing.of(planner, blended, Scales.stated(blended.brief())),
                 curves(blended),
                 comparison,
-                Panel.of(blended.brief(), blended.blend(), law()),
+                Panel.of(blended.brief(), blended.blend(), Slip.choice(spec, Format.class, "--format", format)),
                 new Asides(null, null, LabelPrice.of(planner, blended).orElse(null)));
     }
 

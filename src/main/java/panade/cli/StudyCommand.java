@@ -5,7 +5,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +26,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Draws prices at random, and what ingredients hold where they say how much that varies. */
@@ -96,24 +94,22 @@ final class StudyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (draws < 1 || draws > MOST_DRAWS) {
-            throw wrong("--draws " + draws + ": expected a number from 1 to " + MOST_DRAWS + ".");
+            throw Slip.in(spec, "--draws " + draws + ": expected a number from 1 to " + MOST_DRAWS + ".");
         }
         if (compositions() < 0 || compositions() > MOST_COMPOSITIONS) {
-            throw wrong("--compositions " + compositions() + ": expected a number from 0 to " + MOST_COMPOSITIONS
-                    + "; 0 leaves them out.");
+            throw Slip.in(
+                    spec,
+                    "--compositions " + compositions() + ": expected a number from 0 to " + MOST_COMPOSITIONS
+                            + "; 0 leaves them out.");
         }
         if (threads < 1) {
-            throw wrong("--threads " + threads + ": expected a number from 1 up.");
+            throw Slip.in(spec, "--threads " + threads + ": expected a number from 1 up.");
         }
         return argument.withRawCost(options.overrides(), err, this::study);
     }
 
     private int compositions() {
         return compositions == null ? (int) Math.min(draws, MOST_UNASKED) : compositions;
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 
     private int study(Brief brief) {
@@ -147,8 +143,10 @@ final class StudyCommand implements Callable<Integer> {
                 .map(Quantity::base)
                 .filter(base ->
                         base.signum() >= 0 && base.subtract(BigFraction.ONE).signum() < 0)
-                .orElseThrow(() -> wrong("--spread " + spread
-                        + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
+                .orElseThrow(() -> Slip.in(
+                        spec,
+                        "--spread " + spread
+                                + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
         var spreads = new HashMap<Offer, BigFraction>();
         brief.offers().forEach(offer -> spreads.put(offer, share));
         return new Reading.Accepted<>(spreads);
@@ -158,7 +156,7 @@ final class StudyCommand implements Callable<Integer> {
         try {
             return Path.of(spread);
         } catch (InvalidPathException e) {
-            throw wrong("--spread " + spread + ": expected a share such as 10%, or a file of spreads.");
+            throw Slip.in(spec, "--spread " + spread + ": expected a share such as 10%, or a file of spreads.");
         }
     }
 }

@@ -26,7 +26,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Follows the least cost as one number moves. */
@@ -128,7 +127,7 @@ final class TraceCommand implements Callable<Integer> {
 
     private void checkOrder(@Nullable BigFraction least, @Nullable BigFraction most) {
         if (least != null && most != null && most.subtract(least).signum() <= 0) {
-            throw wrong("--from is not below --to: expected the lowest first, then the highest.");
+            throw Slip.in(spec, "--from is not below --to: expected the lowest first, then the highest.");
         }
     }
 
@@ -140,29 +139,26 @@ final class TraceCommand implements Callable<Integer> {
             return Side.BOTH;
         }
         if (side == null) {
-            throw wrong("The bound \"" + bound.name() + "\" has two numbers: say --side min or --side max.");
+            throw Slip.in(spec, "The bound \"" + bound.name() + "\" has two numbers: say --side min or --side max.");
         }
         return switch (side) {
             case "min" -> Side.MIN;
             case "max" -> Side.MAX;
-            default -> throw wrong("--side " + side + ": expected min or max.");
+            default -> throw Slip.in(spec, "--side " + side + ": expected min or max.");
         };
     }
 
     private BigFraction price(String text) {
         return UnitPrice.perKg(text)
-                .orElseThrow(() -> wrong("\"" + text + "\" is not a price per weight, such as 1.20/lb."));
+                .orElseThrow(() -> Slip.in(spec, "\"" + text + "\" is not a price per weight, such as 1.20/lb."));
     }
 
     private BigFraction number(String text, Quantity limit) {
         return Quantity.parse(text)
                 .filter(quantity -> quantity.unit().measuresLike(limit.unit()))
                 .map(quantity -> limit.unit().fromBase(quantity.base()))
-                .orElseThrow(() -> wrong("\"" + text + "\": expected a number written like " + limit.text() + "."));
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+                .orElseThrow(
+                        () -> Slip.in(spec, "\"" + text + "\": expected a number written like " + limit.text() + "."));
     }
 
     private int print(Brief brief, Optional<Curve> curve) {

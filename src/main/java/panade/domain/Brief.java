@@ -115,22 +115,7 @@ public record Brief(
 
     /** The brief with one remark more. */
     public Brief remarking(String remark) {
-        var more = joined(remarks, List.of(remark));
-        return new Brief(
-                title,
-                file,
-                set,
-                composition,
-                currency,
-                batch,
-                candidates,
-                offers,
-                bounds,
-                stages,
-                target,
-                practice,
-                exclusions,
-                more);
+        return in(set, composition, joined(remarks, List.of(remark)));
     }
 
     /** The brief with other rules. */
@@ -150,11 +135,15 @@ public record Brief(
 
     /** The brief made from a pantry that differs in what its ingredients hold. */
     public Brief holding(IngredientSet other) {
+        return in(other, composition.in(other), remarks);
+    }
+
+    private Brief in(IngredientSet pantry, Composition held, List<String> told) {
         return new Brief(
                 title,
                 file,
-                other,
-                composition.in(other),
+                pantry,
+                held,
                 currency,
                 batch,
                 candidates,
@@ -164,7 +153,7 @@ public record Brief(
                 target,
                 practice,
                 exclusions,
-                remarks);
+                told);
     }
 
     /** Whether every value that the bounds need of the ingredients that may be used is known. */

@@ -13,6 +13,7 @@ import panade.domain.Origin;
 import panade.domain.Property;
 import panade.intake.Table.Row;
 import panade.quantity.Decimal;
+import panade.sheet.WordList;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -147,7 +148,7 @@ final class CompositionTable {
         if (!text.isEmpty()) {
             var field = SPELT.getOrDefault(heading, heading);
             var list = json.putArray(field);
-            Lists.read(text).forEach(list::add);
+            WordList.read(text).forEach(list::add);
             origins.put("/" + field, row.origin(headings.getOrDefault(heading, 0)));
         }
     }
@@ -161,7 +162,7 @@ final class CompositionTable {
         var origin = row.origin(headings.getOrDefault(heading, 0));
         var pairs = json.putObject(field);
         origins.put("/" + field, origin);
-        for (var pair : Lists.read(text)) {
+        for (var pair : WordList.read(text)) {
             int space = pair.lastIndexOf(' ');
             if (space < 1) {
                 faults.add(

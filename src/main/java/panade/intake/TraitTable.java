@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import panade.domain.Property;
 import panade.intake.Table.Row;
 import panade.quantity.Decimal;
+import panade.sheet.WordList;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -100,7 +101,7 @@ final class TraitTable {
 
     private ObjectNode sum(Row row) {
         var sum = NODES.objectNode();
-        for (var part : Lists.read(text(row, "sum"))) {
+        for (var part : WordList.read(text(row, "sum"))) {
             int sign = part.indexOf(TIMES);
             var number =
                     sign < 0 ? null : Decimal.parse(part.substring(0, sign)).orElse(null);

@@ -13,11 +13,12 @@ import panade.domain.Brief;
 /**
  * Allergens in a blend, each with where it comes from.
  *
+ * @param format whose law it is
  * @param named those that the law asks to be named, by the law's name
  * @param others those that the ingredient set states and this law does not list
  * @param unknownFor ingredients of which nothing is stated
  */
-public record Allergens(List<Carried> named, List<Carried> others, List<String> unknownFor) {
+public record Allergens(Format format, List<Carried> named, List<Carried> others, List<String> unknownFor) {
     public Allergens {
         named = List.copyOf(named);
         others = List.copyOf(others);
@@ -54,7 +55,7 @@ public record Allergens(List<Carried> named, List<Carried> others, List<String> 
                         .add(ingredient.name());
             }
         }
-        return new Allergens(carried(named), carried(others), List.copyOf(unknown));
+        return new Allergens(format, carried(named), carried(others), List.copyOf(unknown));
     }
 
     /** Allergens that a blend's ingredients are said to carry, in the ingredient set's own words. */
@@ -86,11 +87,15 @@ public record Allergens(List<Carried> named, List<Carried> others, List<String> 
         return list;
     }
 
-    /** The line that goes beside the ingredient statement; empty when there is nothing to name. */
+    /**
+     * The line that tells them beside the ingredient statement; empty when there is nothing to name. In the Union
+     * "contains" stands only where there is no list of ingredients: otherwise the list itself makes them stand out
+     * (Regulation 1169/2011, Article 21(1)).
+     */
     public String contains() {
         return named.isEmpty()
                 ? ""
-                : "Contains: "
+                : (format == Format.EU ? "Allergens, in capitals in the list: " : "Contains: ")
                         + String.join(", ", named.stream().map(Carried::name).toList()) + ".";
     }
 }

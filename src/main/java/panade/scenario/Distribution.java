@@ -1,9 +1,12 @@
 package panade.scenario;
 
 import java.math.BigInteger;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.Basis;
+import panade.quantity.Decimal;
 
 /**
  * How a model did over many draws. Means are of costs rounded to a sixteen-millionth of today's; quantiles are read off
@@ -44,8 +47,8 @@ public final class Distribution {
 
     /** The standard deviation of the least cost. */
     public BigFraction deviation() {
-        double grains = Math.sqrt(variance().doubleValue());
-        return money(BigFraction.from(grains));
+        var grains = variance().bigDecimalValue(34, RoundingMode.HALF_EVEN).sqrt(MathContext.DECIMAL128);
+        return money(Decimal.of(grains));
     }
 
     /** The cost that a share of the draws does not exceed, to the width of a bin. */

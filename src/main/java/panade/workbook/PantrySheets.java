@@ -21,6 +21,7 @@ import panade.sheet.Cell.Form;
 import panade.sheet.Cell.Look;
 import panade.sheet.Sheet;
 import panade.sheet.SheetDraft;
+import panade.sheet.WordList;
 
 /** A pantry and its prices as sheets that can be taken in again without losing anything. */
 public final class PantrySheets {
@@ -81,14 +82,14 @@ public final class PantrySheets {
                         ingredient.id(),
                         ingredient.name(),
                         ingredient.label(),
-                        Lists.written(ingredient.kinds()),
+                        WordList.written(ingredient.kinds()),
                         allergens(ingredient.allergens()),
                         maxUse == null ? "" : maxUse.text(),
                         usable.equals(BigFraction.ONE) ? "" : exactly(usable.multiply(100)) + " %",
                         variantOf == null ? "" : variantOf,
                         ingredient.othersAreZero() ? "0" : "",
                         ingredient.note(),
-                        Lists.written(ingredient.labelling().madeOf()),
+                        WordList.written(ingredient.labelling().madeOf()),
                         pairs(ingredient.labelling().energyFactors(), ""),
                         pairs(percent(ingredient.labelling().digestibility()), "%"))
                 .map(Cell::text)
@@ -96,7 +97,7 @@ public final class PantrySheets {
     }
 
     private static String pairs(Map<String, BigFraction> figures, String unit) {
-        return Lists.written(figures.keySet().stream()
+        return WordList.written(figures.keySet().stream()
                 .sorted()
                 .map(id -> id + " " + exactly(figures.getOrDefault(id, BigFraction.ZERO)) + unit)
                 .toList());
@@ -109,7 +110,7 @@ public final class PantrySheets {
     }
 
     private static String allergens(@Nullable Set<String> allergens) {
-        return allergens == null ? "" : allergens.isEmpty() ? Lists.NONE : Lists.written(allergens);
+        return allergens == null ? "" : allergens.isEmpty() ? WordList.NONE : WordList.written(allergens);
     }
 
     /** A number to be changed; as text where a spreadsheet would not keep all of its digits. */
@@ -162,7 +163,7 @@ public final class PantrySheets {
 
     private static String sum(Map<String, BigFraction> sum) {
         var parts = new LinkedHashMap<>(sum);
-        return Lists.written(parts.entrySet().stream()
+        return WordList.written(parts.entrySet().stream()
                 .map(part -> exactly(part.getValue()) + " x " + part.getKey())
                 .toList());
     }

@@ -96,7 +96,7 @@ class ArchitectureTest {
             .whereLayer("certify")
             .mayOnlyAccessLayers("solver", "model", "quantity", "padic", "scenario")
             .whereLayer("scenario")
-            .mayOnlyAccessLayers("model")
+            .mayOnlyAccessLayers("model", "quantity")
             .whereLayer("audit")
             .mayOnlyAccessLayers("domain", "quantity")
             .whereLayer("label")

@@ -34,7 +34,10 @@ class PanelCommandTest {
                 .contains("DRAFT, not a finished label")
                 .contains(energy)
                 .contains("Ingredients: water, ")
-                .contains(name.startsWith("taco") ? "No allergen that the law names" : "Contains: ")
+                .contains(
+                        name.startsWith("taco")
+                                ? "No allergen that the law names"
+                                : format.equals("eu") ? "Allergens, in capitals in the list: " : "Contains: ")
                 .contains("PDCAAS: not known. Missing: ")
                 .contains("3-501.16")
                 .contains("3-501.17");

@@ -60,13 +60,10 @@ class PurchasesTest {
                 new LeftoverWorth(WORTH, Map.of()),
                 Duration.ofSeconds(20));
         var adapted = answers.adapted().orElseThrow();
-        var least = leastOfAll(brief, room).orElseThrow();
-        assertThat(adapted.objective().subtract(least).signum()).isNotNegative();
-        assertThat(adapted.objective()
-                        .subtract(least)
-                        .subtract(NEAR.multiply(least.abs().add(1)))
-                        .signum())
-                .isNotPositive();
+        assertIsLeast(adapted.objective(), leastOfAll(brief, room, WORTH).orElseThrow());
+        assertIsLeast(
+                answers.leastCash().orElseThrow().objective(),
+                leastOfAll(brief, room, BigFraction.ZERO).orElseThrow());
         answers.frozen()
                 .ifPresent(frozen -> assertThat(frozen.objective()
                                 .subtract(adapted.objective())
@@ -74,6 +71,14 @@ class PurchasesTest {
                                 .signum())
                         .isPositive());
         Statistics.label("suppliers").collect(adapted.orders());
+    }
+
+    private static void assertIsLeast(BigFraction found, BigFraction least) {
+        assertThat(found.subtract(least).signum()).isNotNegative();
+        assertThat(found.subtract(least)
+                        .subtract(NEAR.multiply(least.abs().add(1)))
+                        .signum())
+                .isNotPositive();
     }
 
     private static Brief packed(Brief brief, Random random) {
@@ -110,15 +115,16 @@ class PurchasesTest {
         return StoreRoom.holding(terms, onHand);
     }
 
-    private static Optional<BigFraction> leastOfAll(Brief brief, StoreRoom room) {
+    private static Optional<BigFraction> leastOfAll(Brief brief, StoreRoom room, BigFraction worth) {
         var best = new ArrayList<BigFraction>();
-        search(brief, room, new ArrayList<>(), best);
+        search(brief, room, worth, new ArrayList<>(), best);
         return best.stream().reduce((a, b) -> a.subtract(b).signum() <= 0 ? a : b);
     }
 
-    private static void search(Brief brief, StoreRoom room, List<Integer> packs, List<BigFraction> best) {
+    private static void search(
+            Brief brief, StoreRoom room, BigFraction worth, List<Integer> packs, List<BigFraction> best) {
         if (packs.size() == brief.offers().size()) {
-            value(brief, room, packs).ifPresent(best::add);
+            value(brief, room, worth, packs).ifPresent(best::add);
             return;
         }
         var offer = brief.offers().get(packs.size());
@@ -132,7 +138,7 @@ class PurchasesTest {
         int most = need.add(filler).divide(pack(offer)).intValue() + 1;
         for (int n = 0; n <= most; n++) {
             packs.add(n);
-            search(brief, room, packs, best);
+            search(brief, room, worth, packs, best);
             packs.remove(packs.size() - 1);
         }
     }
@@ -143,7 +149,7 @@ class PurchasesTest {
     }
 
     /** Cash less what is left; with packs given, the best blend is the one that uses the least worth. */
-    private static Optional<BigFraction> value(Brief brief, StoreRoom room, List<Integer> packs) {
+    private static Optional<BigFraction> value(Brief brief, StoreRoom room, BigFraction worth, List<Integer> packs) {
         var goods = new HashMap<String, BigFraction>();
         var stocked = new ArrayList<Offer>();
         var value = BigFraction.ZERO;
@@ -157,8 +163,8 @@ class PurchasesTest {
                 ordered.add(offer.supplier());
             }
             value = value.add(bought.multiply(offer.pricePerKg()))
-                    .subtract(there.multiply(offer.pricePerKg()).multiply(WORTH));
-            stocked.add(offer.withPrice(offer.pricePerKg().multiply(WORTH))
+                    .subtract(there.multiply(offer.pricePerKg()).multiply(worth));
+            stocked.add(offer.withPrice(offer.pricePerKg().multiply(worth))
                     .withAvailable(Quantity.of(there, Unit.of("kg"), "there")));
         }
         for (var supplier : ordered) {

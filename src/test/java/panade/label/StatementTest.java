@@ -112,8 +112,9 @@ class StatementTest {
         var allergens = panel(Format.EU, "", "water", "6", "sauce", "2", "stock", "1", "praline", "1")
                 .allergens();
         assertThat(allergens.contains())
-                .isEqualTo("Contains: celery, cereals containing gluten (barley), cereals containing gluten (wheat),"
-                        + " nuts (hazelnut), soybeans.");
+                .isEqualTo(
+                        "Allergens, in capitals in the list: celery, cereals containing gluten (barley), cereals containing gluten (wheat),"
+                                + " nuts (hazelnut), soybeans.");
         assertThat(allergens.others()).isEmpty();
     }
 

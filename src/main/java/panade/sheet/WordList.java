@@ -1,16 +1,30 @@
-package panade.intake;
+package panade.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
-/** Several words in one cell, with semicolons between them. */
-final class Lists {
-    private static final String NONE = "none";
+/** Several words in one cell, with semicolons between them; what is written is read again as it was. */
+public final class WordList {
+    /** What stands for a list that is known to be empty. */
+    public static final String NONE = "none";
 
-    private Lists() {}
+    private WordList() {}
+
+    /**
+     * The words with semicolons between them; a semicolon or a backslash in a word gets a backslash before it, and so
+     * does a word that would be taken for an empty list.
+     */
+    public static String written(Collection<String> words) {
+        var escaped = words.stream()
+                .map(word -> word.replace("\\", "\\\\").replace(";", "\\;"))
+                .toList();
+        var text = String.join("; ", escaped);
+        return text.equals(NONE) ? "\\" + text : text;
+    }
 
     /** The words; a backslash takes the next sign as it is, and {@code none} is a list that is known to be empty. */
-    static List<String> read(String text) {
+    public static List<String> read(String text) {
         if (text.strip().equals(NONE)) {
             return List.of();
         }

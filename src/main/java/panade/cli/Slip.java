@@ -1,0 +1,43 @@
+package panade.cli;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+
+/** What is wrong with an option's words, and the reading of words that several commands take. */
+final class Slip {
+    private Slip() {}
+
+    /** A slip to be told with the command's usage. */
+    static ParameterException in(@Nullable CommandSpec spec, String message) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+    }
+
+    /** A weight above zero. */
+    static Quantity weight(@Nullable CommandSpec spec, String option, String text, String example) {
+        return Quantity.parse(text)
+                .filter(weight -> weight.unit().dimension() == Dimension.MASS
+                        && weight.base().signum() > 0)
+                .orElseThrow(() ->
+                        in(spec, option + " " + text + ": expected a weight above zero, such as " + example + "."));
+    }
+
+    /** One of the names of an enumeration, in small letters or large. */
+    static <E extends Enum<E>> E choice(@Nullable CommandSpec spec, Class<E> type, String option, String text) {
+        var all = Objects.requireNonNull(type.getEnumConstants());
+        for (var each : all) {
+            if (each.name().equalsIgnoreCase(text)) {
+                return each;
+            }
+        }
+        var names = Arrays.stream(all)
+                .map(each -> each.name().toLowerCase(Locale.ROOT))
+                .toList();
+        throw in(spec, option + " " + text + ": expected one of " + String.join(", ", names) + ".");
+    }
+}
