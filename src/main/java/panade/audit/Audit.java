@@ -71,7 +71,7 @@ public final class Audit {
     /** Share of the batch's weight bought under an offer, before trimming. */
     public BigFraction bought(Offer offer) {
         var used = blend.lines().stream()
-                .filter(line -> line.offer().equals(offer))
+                .filter(line -> line.offer().id().equals(offer.id()))
                 .map(Blend.Line::share)
                 .reduce(BigFraction.ZERO, BigFraction::add);
         return used.divide(brief.set().ingredient(offer.ingredient()).usable());

@@ -2,7 +2,7 @@ package panade.buy;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.PurchaseModel.Need;
 import panade.domain.Offer;
+import panade.domain.OfferId;
 import panade.domain.Storage;
 import panade.domain.StoreRoom;
 
@@ -81,11 +82,11 @@ record Drafts(List<Period> periods, List<List<Recipe>> recipes, StoreRoom room, 
 
     /** What can be bought of an ingredient in a period. */
     List<Offer> offers(int t, String ingredient) {
-        var offers = new LinkedHashSet<Offer>();
-        periods.get(t)
-                .products()
-                .forEach(product -> offers.addAll(product.best().asked().offersFor(ingredient)));
-        return List.copyOf(offers);
+        var offers = new LinkedHashMap<OfferId, Offer>();
+        periods.get(t).products().stream()
+                .flatMap(product -> product.best().asked().offersFor(ingredient).stream())
+                .forEach(offer -> offers.putIfAbsent(offer.id(), offer));
+        return List.copyOf(offers.values());
     }
 
     /** All that can be had in any period. */

@@ -13,6 +13,7 @@ import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Offer;
+import panade.domain.OfferId;
 import panade.model.MixedModel;
 import panade.plan.Planner;
 
@@ -64,7 +65,16 @@ record Recipe(Product product, Brief brief, CompiledBrief compiled, MixedModel m
         for (var offer : brief.offers()) {
             free.putIfAbsent(
                     offer.ingredient(),
-                    new Offer(offer.ingredient(), "any", BigFraction.ZERO, null, null, null, "", offer.origin()));
+                    new Offer(
+                            OfferId.unlisted(offer.ingredient()),
+                            offer.ingredient(),
+                            "any",
+                            BigFraction.ZERO,
+                            null,
+                            null,
+                            null,
+                            "",
+                            offer.origin()));
         }
         return List.copyOf(free.values());
     }

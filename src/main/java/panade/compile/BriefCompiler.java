@@ -160,7 +160,7 @@ public final class BriefCompiler {
         }
         var form = new HashMap<Integer, BigFraction>();
         for (int j = 0; j < columns.size(); j++) {
-            if (columns.get(j).offer().equals(offer)) {
+            if (columns.get(j).offer().id().equals(offer.id())) {
                 form.put(j, brief.set().ingredient(offer.ingredient()).usable().reciprocal());
             }
         }

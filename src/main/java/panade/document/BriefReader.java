@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Node.Field;
@@ -81,7 +82,8 @@ final class BriefReader {
                         target,
                         practice,
                         new ExclusionReader(set, supply.offers(), candidates, allowed.reasons()).read(),
-                        allowed.remarks()));
+                        Stream.concat(supply.remarks().stream(), allowed.remarks().stream())
+                                .toList()));
         brief.filter(found -> supply.complete())
                 .ifPresent(found -> checkValues(found, states.withCost(bounds, practice, root)));
         return brief.filter(found -> problems.none()).map(BriefReader::withStatedLabel);

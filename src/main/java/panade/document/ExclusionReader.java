@@ -10,6 +10,7 @@ import panade.domain.Bound;
 import panade.domain.Exclusion;
 import panade.domain.IngredientSet;
 import panade.domain.Offer;
+import panade.domain.OfferId;
 
 /** Works out what each thing that keeps ingredients out would let in were it lifted alone. */
 final class ExclusionReader {
@@ -85,7 +86,8 @@ final class ExclusionReader {
 
     private Offer gift(String id) {
         var origin = set.ingredient(id).origin();
-        return new Offer(id, "nobody", BigFraction.ZERO, null, null, null, "no price is known", origin);
+        return new Offer(
+                OfferId.unlisted(id), id, "nobody", BigFraction.ZERO, null, null, null, "no price is known", origin);
     }
 
     private List<Bound> ceilings(Set<String> ids) {

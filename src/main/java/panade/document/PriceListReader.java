@@ -1,11 +1,13 @@
 package panade.document;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import panade.domain.IngredientSet;
 import panade.domain.Offer;
+import panade.domain.OfferId;
 import panade.domain.Origin;
 
 /** Reads a price list. */
@@ -15,11 +17,13 @@ final class PriceListReader {
             List.of("ingredient", "supplier", "price", "per", "pack", "minimum", "available", "currency", "note"),
             List.of("ingredient", "supplier", "price", "per"));
 
+    private final String list;
     private final Optional<IngredientSet> set;
     private final Problems problems;
     private Optional<String> currency;
 
-    private PriceListReader(Optional<IngredientSet> set, Optional<String> currency, Problems problems) {
+    private PriceListReader(String list, Optional<IngredientSet> set, Optional<String> currency, Problems problems) {
+        this.list = list;
         this.set = set;
         this.currency = currency;
         this.problems = problems;
@@ -29,13 +33,22 @@ final class PriceListReader {
     static Optional<PriceList> read(
             Path file, String shownAs, Optional<IngredientSet> set, Optional<String> currency, Problems problems) {
         return CsvTable.read(file, shownAs, KIND, problems)
-                .map(rows -> new PriceListReader(set, currency, problems).list(rows));
+                .map(rows -> new PriceListReader(identity(file), set, currency, problems).list(rows));
     }
 
     /** The offers of a text that is not in a file yet, for ingredients of a set. */
     static Optional<PriceList> parse(String text, String shownAs, IngredientSet set, Problems problems) {
         return CsvTable.parse(text, shownAs, KIND, problems)
-                .map(rows -> new PriceListReader(Optional.of(set), Optional.empty(), problems).list(rows));
+                .map(rows -> new PriceListReader(shownAs, Optional.of(set), Optional.empty(), problems).list(rows));
+    }
+
+    /** What tells a file from every other, whichever path names it. */
+    static String identity(Path file) {
+        try {
+            return file.toRealPath().toString();
+        } catch (IOException e) {
+            return file.toAbsolutePath().normalize().toString();
+        }
     }
 
     private PriceList list(List<CsvTable.Row> rows) {
@@ -58,6 +71,7 @@ final class PriceListReader {
             return Optional.empty();
         }
         return Optional.of(new Offer(
+                new OfferId(list, origin.line(), ingredient.get()),
                 ingredient.get(),
                 supplier.get(),
                 perKg.get(),

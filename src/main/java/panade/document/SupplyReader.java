@@ -2,8 +2,10 @@ package panade.document;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import panade.document.Node.ArrayNode;
 import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
@@ -13,13 +15,21 @@ import panade.domain.Offer;
 
 /** Reads the ingredient set and the price lists that a brief names. */
 final class SupplyReader {
-    /** What there is to buy; {@code complete} when nothing of it was at fault. */
-    record Supply(Optional<IngredientSet> set, List<Offer> offers, String currency, boolean complete) {}
+    /**
+     * What there is to buy.
+     *
+     * @param complete whether nothing of it was at fault
+     * @param remarks what is worth saying about the lists
+     */
+    record Supply(
+            Optional<IngredientSet> set, List<Offer> offers, String currency, boolean complete, List<String> remarks) {}
 
     private final Problems problems;
     private final boolean wholeChain;
     private final Expect expect;
     private final References references;
+    private final Set<String> read = new HashSet<>();
+    private final List<String> remarks = new ArrayList<>();
 
     /** A reader that tells what is missing only where all the brief is based on could be read. */
     SupplyReader(Problems problems, boolean wholeChain) {
@@ -39,15 +49,20 @@ final class SupplyReader {
         var offers = new ArrayList<Offer>();
         for (var list : lists(brief)) {
             var stated = currency;
-            var prices = references.file(list).flatMap(file -> readPrices(file, set, stated));
+            var prices = references.file(list).flatMap(file -> readPrices(file, list, set, stated));
             prices.ifPresent(found -> offers.addAll(found.offers()));
             currency = currency.or(() -> prices.flatMap(PriceList::currency));
         }
         boolean complete = problems.count() == faultsBefore && set.isPresent();
-        return new Supply(set, List.copyOf(offers), currency.orElse(""), complete);
+        return new Supply(set, List.copyOf(offers), currency.orElse(""), complete, List.copyOf(remarks));
     }
 
-    private Optional<PriceList> readPrices(Path file, Optional<IngredientSet> set, Optional<String> currency) {
+    private Optional<PriceList> readPrices(
+            Path file, TextNode node, Optional<IngredientSet> set, Optional<String> currency) {
+        if (!read.add(PriceListReader.identity(file))) {
+            remarks.add("The price list \"" + node.text() + "\" is named more than once; it counts once.");
+            return Optional.empty();
+        }
         problems.opened(file.toString());
         return PriceListReader.read(file, file.toString(), set, currency, problems);
     }

@@ -41,6 +41,11 @@ public record Brief(
         Practice practice,
         List<Exclusion> exclusions,
         List<String> remarks) {
+    public Brief {
+        if (offers.stream().map(Offer::id).distinct().count() != offers.size()) {
+            throw new IllegalArgumentException("an offer is listed twice");
+        }
+    }
 
     /** Every place where a candidate may be weighed in, stage by stage. */
     public List<Use> uses() {
@@ -103,8 +108,9 @@ public record Brief(
 
     /** The brief with one offer in another's place. */
     public Brief replacing(Offer old, Offer fresh) {
-        var changed =
-                offers.stream().map(offer -> offer.equals(old) ? fresh : offer).toList();
+        var changed = offers.stream()
+                .map(offer -> offer.id().equals(old.id()) ? fresh : offer)
+                .toList();
         return with(candidates, changed, bounds);
     }
 

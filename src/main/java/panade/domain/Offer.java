@@ -7,7 +7,8 @@ import panade.quantity.Quantity;
 /**
  * A supplier's price for an ingredient as bought, before trimming.
  *
- * @param ingredient its id
+ * @param id which offer it is; the same whatever its price
+ * @param ingredient id of what is offered
  * @param supplier whose offer it is
  * @param pricePerKg money per kilogram as bought
  * @param pack the smallest quantity sold; null when any quantity is
@@ -17,6 +18,7 @@ import panade.quantity.Quantity;
  * @param origin the row it was read from
  */
 public record Offer(
+        OfferId id,
         String ingredient,
         String supplier,
         BigFraction pricePerKg,
@@ -28,11 +30,11 @@ public record Offer(
 
     /** The same offer at another price per kilogram. */
     public Offer withPrice(BigFraction other) {
-        return new Offer(ingredient, supplier, other, pack, minimum, available, note, origin);
+        return new Offer(id, ingredient, supplier, other, pack, minimum, available, note, origin);
     }
 
     /** The same offer with more or less to be had. */
     public Offer withAvailable(@Nullable Quantity other) {
-        return new Offer(ingredient, supplier, pricePerKg, pack, minimum, other, note, origin);
+        return new Offer(id, ingredient, supplier, pricePerKg, pack, minimum, other, note, origin);
     }
 }

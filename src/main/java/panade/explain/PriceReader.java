@@ -150,7 +150,8 @@ final class PriceReader {
     }
 
     private static boolean isLine(CompiledBrief.Source source, Blend.Line line) {
-        return source.use().equals(line.use()) && source.offer().equals(line.offer());
+        return source.use().equals(line.use())
+                && source.offer().id().equals(line.offer().id());
     }
 
     private static BigFraction lowered(BigFraction price) {
@@ -161,7 +162,10 @@ final class PriceReader {
         var usable = brief.set().ingredient(offer.ingredient()).usable();
         var costs = new ArrayList<BigFraction>();
         for (var source : compiled.columns()) {
-            costs.add(source.offer().equals(offer) ? price.divide(usable) : BriefCompiler.costPerKg(brief, source));
+            costs.add(
+                    source.offer().id().equals(offer.id())
+                            ? price.divide(usable)
+                            : BriefCompiler.costPerKg(brief, source));
         }
         return costs;
     }
@@ -180,7 +184,7 @@ final class PriceReader {
         var usable = brief.set().ingredient(offer.ingredient()).usable();
         var weights = new HashMap<Integer, BigFraction>();
         for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).offer().equals(offer)) {
+            if (compiled.columns().get(j).offer().id().equals(offer.id())) {
                 weights.put(j, usable.reciprocal());
             }
         }

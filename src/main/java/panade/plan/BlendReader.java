@@ -11,7 +11,7 @@ import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Source;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Offer;
+import panade.domain.OfferId;
 import panade.domain.Stage;
 import panade.domain.Use;
 
@@ -19,7 +19,7 @@ import panade.domain.Use;
 final class BlendReader {
     private final Brief brief;
     private final Map<Use, BigFraction> used = new HashMap<>();
-    private final Map<Offer, BigFraction> bought = new HashMap<>();
+    private final Map<OfferId, BigFraction> bought = new HashMap<>();
     private final Map<String, BigFraction> totals = new HashMap<>();
 
     private BlendReader(Brief brief, CompiledBrief compiled, List<BigFraction> point) {
@@ -27,7 +27,7 @@ final class BlendReader {
         for (int j = 0; j < point.size(); j++) {
             var source = compiled.columns().get(j);
             used.merge(source.use(), point.get(j), BigFraction::add);
-            bought.merge(source.offer(), point.get(j), BigFraction::add);
+            bought.merge(source.offer().id(), point.get(j), BigFraction::add);
             totals.merge(source.use().ingredient(), point.get(j), BigFraction::add);
         }
     }
@@ -57,7 +57,7 @@ final class BlendReader {
         if (total.signum() == 0) {
             return;
         }
-        var drawn = bought.getOrDefault(source.offer(), BigFraction.ZERO).divide(total);
+        var drawn = bought.getOrDefault(source.offer().id(), BigFraction.ZERO).divide(total);
         var share = used.getOrDefault(source.use(), BigFraction.ZERO).multiply(drawn);
         if (share.signum() > 0) {
             var cost = share.multiply(BriefCompiler.costPerKg(brief, source));

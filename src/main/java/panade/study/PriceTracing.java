@@ -58,8 +58,9 @@ public final class PriceTracing {
 
     private static Brief priced(Brief brief, Offer offer, BigFraction price) {
         var offers = brief.offers().stream()
-                .filter(other -> !other.ingredient().equals(offer.ingredient()) || other.equals(offer))
-                .map(other -> other.equals(offer) ? offer.withPrice(price) : other)
+                .filter(other -> !other.ingredient().equals(offer.ingredient())
+                        || other.id().equals(offer.id()))
+                .map(other -> other.id().equals(offer.id()) ? offer.withPrice(price) : other)
                 .toList();
         return brief.offering(offers);
     }
@@ -125,7 +126,7 @@ public final class PriceTracing {
         var usable = brief.set().ingredient(offer.ingredient()).usable();
         var weights = new HashMap<Integer, BigFraction>();
         for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).offer().equals(offer)) {
+            if (compiled.columns().get(j).offer().id().equals(offer.id())) {
                 weights.put(j, usable.reciprocal());
             }
         }

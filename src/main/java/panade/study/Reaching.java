@@ -127,9 +127,7 @@ public final class Reaching {
     /** Kilograms bought under an offer per kilogram of batch. */
     private BigFraction bought(Offer offer, Blend blend) {
         var used = blend.lines().stream()
-                .filter(line -> line.offer().ingredient().equals(offer.ingredient())
-                        && line.offer().supplier().equals(offer.supplier())
-                        && line.offer().origin().equals(offer.origin()))
+                .filter(line -> line.offer().id().equals(offer.id()))
                 .map(line -> line.share())
                 .reduce(BigFraction.ZERO, BigFraction::add);
         return used.divide(brief.set().ingredient(offer.ingredient()).usable());

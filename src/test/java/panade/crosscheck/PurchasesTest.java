@@ -89,6 +89,7 @@ class PurchasesTest {
             offers.putIfAbsent(
                     offer.ingredient(),
                     new Offer(
+                            offer.id(),
                             offer.ingredient(),
                             random.nextBoolean() ? "a" : "b",
                             offer.pricePerKg(),

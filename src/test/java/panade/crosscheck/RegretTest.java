@@ -92,6 +92,7 @@ class RegretTest {
                 .filter(offer ->
                         offers.stream().noneMatch(had -> had.ingredient().equals(offer.ingredient())))
                 .forEach(offer -> offers.add(new Offer(
+                        offer.id(),
                         offer.ingredient(),
                         offer.supplier(),
                         offer.pricePerKg(),

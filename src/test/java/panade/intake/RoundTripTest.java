@@ -16,6 +16,7 @@ import panade.document.Reading;
 import panade.domain.Ingredient;
 import panade.domain.IngredientSet;
 import panade.domain.Offer;
+import panade.domain.OfferId;
 import panade.domain.Origin;
 import panade.intake.Request.Differing;
 import panade.sheet.Book;
@@ -119,6 +120,7 @@ class RoundTripTest {
 
     private static Offer plain(Offer offer) {
         return new Offer(
+                OfferId.unlisted(offer.ingredient()),
                 offer.ingredient(),
                 offer.supplier(),
                 offer.pricePerKg(),
