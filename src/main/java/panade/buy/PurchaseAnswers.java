@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.OrderTerms;
+import panade.domain.Remark;
 
 /**
  * Three ways to buy for the same products.
@@ -37,6 +38,14 @@ public record PurchaseAnswers(
         public BigFraction missing() {
             return terms.minimumOrder().subtract(goods);
         }
+    }
+
+    /** What may not be meant in any of the products' briefs. */
+    public List<Remark> remarks() {
+        return Remark.on(periods.stream()
+                .flatMap(period -> period.products().stream())
+                .map(product -> product.best().asked())
+                .toList());
     }
 
     /** The products of the first period, which are those of every period. */

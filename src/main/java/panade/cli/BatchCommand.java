@@ -69,7 +69,7 @@ final class BatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         workbook.check();
-        return argument.with(options.overrides(), err, this::weigh);
+        return argument.with(options.overrides(), planner, err, this::weigh);
     }
 
     private int weigh(Brief brief) {

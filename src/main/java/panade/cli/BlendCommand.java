@@ -90,7 +90,7 @@ final class BlendCommand implements Callable<Integer> {
         workbook.check();
         var printer = new OutcomePrinter(out, err, argument.json());
         var planner = new Planner(engines, slackShare(), conflictCount());
-        return argument.with(options.overrides(), err, brief -> print(printer, planner, planner.plan(brief)));
+        return argument.with(options.overrides(), planner, err, brief -> print(printer, planner, planner.plan(brief)));
     }
 
     private int print(OutcomePrinter printer, Planner planner, Outcome outcome) {

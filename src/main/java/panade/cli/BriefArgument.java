@@ -9,6 +9,8 @@ import panade.document.Documents;
 import panade.document.Overrides;
 import panade.document.Reading;
 import panade.domain.Brief;
+import panade.plan.Planner;
+import panade.remark.BriefRemarks;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,18 +30,18 @@ final class BriefArgument {
         return json;
     }
 
-    /** Reads the brief and goes on with it; tells what is wrong instead where something is. */
-    int with(Overrides overrides, PrintWriter err, ToIntFunction<Brief> next) {
+    /** Reads the brief and goes on with it and all remarks on it; tells what is wrong instead where something is. */
+    int with(Overrides overrides, Planner planner, PrintWriter err, ToIntFunction<Brief> next) {
         var reading = Documents.readBrief(brief(), overrides);
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             return ProblemPrinter.print(rejected.problems(), err);
         }
-        return next.applyAsInt(((Reading.Accepted<Brief>) reading).value());
+        return next.applyAsInt(BriefRemarks.on(planner, ((Reading.Accepted<Brief>) reading).value()));
     }
 
     /** The same for a command that cannot follow a cost per cooked weight. */
-    int withRawCost(Overrides overrides, PrintWriter err, ToIntFunction<Brief> next) {
-        return with(overrides, err, brief -> {
+    int withRawCost(Overrides overrides, Planner planner, PrintWriter err, ToIntFunction<Brief> next) {
+        return with(overrides, planner, err, brief -> {
             var notYet = NotYet.perCooked(brief);
             return notYet.isEmpty() ? next.applyAsInt(brief) : ProblemPrinter.print(notYet, err);
         });

@@ -32,6 +32,7 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
+import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.BuyReport;
 import panade.workbook.BuyWorkbook;
@@ -188,7 +189,8 @@ final class BuyCommand implements Callable<Integer> {
         var made = new ArrayList<Period>();
         for (int t = 0; t < briefs.size(); t++) {
             var inPeriod = new ArrayList<Product>();
-            for (var brief : briefs.get(t)) {
+            for (var read : briefs.get(t)) {
+                var brief = BriefRemarks.on(planner, read);
                 if (!(planner.answer(brief) instanceof Blended blended)) {
                     return new OutcomePrinter(out, err, json).print(planner.plan(brief));
                 }

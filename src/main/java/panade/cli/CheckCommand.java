@@ -7,9 +7,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import panade.document.Checked;
 import panade.document.Documents;
 import panade.document.Problem;
-import panade.export.JsonExport;
+import panade.domain.Remark;
+import panade.export.RemarkExport;
+import panade.plan.Engines;
+import panade.plan.Planner;
+import panade.remark.BriefRemarks;
+import panade.render.TextRenderer;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,6 +32,7 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
+    private final Planner planner;
 
     @Parameters(
             paramLabel = "FILE",
@@ -34,23 +43,44 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the result for machines.")
     private boolean json;
 
-    CheckCommand(PrintWriter out, PrintWriter err) {
+    @Option(names = "--strict", description = "Take remarks for faults: exit 3 where there is one.")
+    private boolean strict;
+
+    CheckCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
+        this.planner = new Planner(engines);
     }
 
     @Override
     public Integer call() {
         var problems = new LinkedHashSet<Problem>();
-        files.forEach(file -> problems.addAll(Documents.check(file)));
+        var remarks = new LinkedHashSet<Remark>();
+        files.stream().map(Documents::check).forEach(checked -> {
+            problems.addAll(checked.problems());
+            remarks.addAll(remarks(checked));
+        });
         if (!problems.isEmpty()) {
             return ProblemPrinter.print(List.copyOf(problems), err);
         }
         if (json) {
-            out.print(JsonExport.ofCounts(Map.of("documents", files.size(), "problems", 0)));
+            out.print(RemarkExport.of(Map.of("documents", files.size(), "problems", 0), List.copyOf(remarks)));
         } else {
-            out.println(files.size() == 1 ? "1 document, nothing wrong." : files.size() + " documents, nothing wrong.");
+            var title = counted("document", files.size()) + ", nothing wrong"
+                    + (remarks.isEmpty() ? "." : "; " + counted("remark", remarks.size()) + ".");
+            var report = Remarks.under(new ReportDocument(title, List.of()), List.copyOf(remarks));
+            out.print(TextRenderer.render(report));
         }
-        return ExitStatus.DONE;
+        return strict && !remarks.isEmpty() ? ExitStatus.DOCUMENT : ExitStatus.DONE;
+    }
+
+    private List<Remark> remarks(Checked checked) {
+        return checked.brief()
+                .map(brief -> BriefRemarks.on(planner, brief).remarks())
+                .orElse(checked.remarks());
+    }
+
+    private static String counted(String what, int number) {
+        return number + " " + what + (number == 1 ? "" : "s");
     }
 }

@@ -9,8 +9,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.document.WholeFile;
 import panade.domain.Brief;
-import panade.export.JsonExport;
 import panade.export.ModelExport;
+import panade.export.RemarkExport;
+import panade.plan.Engines;
+import panade.plan.Planner;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,6 +36,7 @@ final class ExportCommand implements Callable<Integer> {
 
     private final PrintWriter out;
     private final PrintWriter err;
+    private final Planner planner;
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -72,14 +75,15 @@ final class ExportCommand implements Callable<Integer> {
         private @Nullable String lp;
     }
 
-    ExportCommand(PrintWriter out, PrintWriter err) {
+    ExportCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
+        this.planner = new Planner(engines);
     }
 
     @Override
     public Integer call() {
-        return argument.withRawCost(options.overrides(), err, this::export);
+        return argument.withRawCost(options.overrides(), planner, err, this::export);
     }
 
     private int export(Brief brief) {
@@ -92,6 +96,7 @@ final class ExportCommand implements Callable<Integer> {
         var text = format.mps != null ? model.mps() : model.lp();
         if (file == null) {
             out.print(text);
+            brief.remarks().forEach(remark -> err.println("Remark: " + remark.line()));
             return ExitStatus.DONE;
         }
         try {
@@ -102,7 +107,7 @@ final class ExportCommand implements Callable<Integer> {
                     "The model could not be written to " + file
                             + ". Expected a file in a folder that is there and may be written to.");
         }
-        return told(model, file);
+        return told(brief, model, file);
     }
 
     private @Nullable Path file() {
@@ -113,14 +118,16 @@ final class ExportCommand implements Callable<Integer> {
         return named.equals(NO_FILE) ? output : Path.of(named);
     }
 
-    private int told(ModelExport model, Path file) {
+    private int told(Brief brief, ModelExport model, Path file) {
         if (argument.json()) {
-            out.print(JsonExport.ofCounts(
-                    Map.of("columns", model.columnCount(), "rows", model.rowCount(), "whole", model.wholeCount())));
+            out.print(RemarkExport.of(
+                    Map.of("columns", model.columnCount(), "rows", model.rowCount(), "whole", model.wholeCount()),
+                    brief.remarks()));
         } else {
             out.println("Wrote " + file + ": " + model.columnCount() + " columns"
                     + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,") + " and "
                     + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
+            brief.remarks().forEach(remark -> out.println("Remark: " + remark.line()));
         }
         return ExitStatus.DONE;
     }

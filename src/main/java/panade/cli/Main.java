@@ -159,11 +159,11 @@ public final class Main implements Callable<Integer> {
         commands.put("panel", () -> new PanelCommand(out, err, engines));
         commands.put("buy", () -> new BuyCommand(out, err, engines));
         commands.put("study", () -> new StudyCommand(out, err, engines));
-        commands.put("export", () -> new ExportCommand(out, err));
+        commands.put("export", () -> new ExportCommand(out, err, engines));
         commands.put("import", () -> new ImportCommand(out, err));
         commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), out, err));
         commands.put("report", () -> new ReportCommand(out, err, engines));
-        commands.put("check", () -> new CheckCommand(out, err));
+        commands.put("check", () -> new CheckCommand(out, err, engines));
         return commands;
     }
 

@@ -97,7 +97,7 @@ final class PanelCommand implements Callable<Integer> {
                 serving == null ? null : Slip.weight(spec, "--serving", serving, "113g"),
                 pack == null ? null : Slip.weight(spec, "--pack", pack, "1lb"),
                 tail == null ? null : tailShare(tail));
-        return argument.with(options.overrides(), err, brief -> draft(brief, request));
+        return argument.with(options.overrides(), planner, err, brief -> draft(brief, request));
     }
 
     private int draft(Brief brief, PanelRequest request) {
@@ -132,7 +132,10 @@ final class PanelCommand implements Callable<Integer> {
 
     private int print(Brief brief, Blend blend, PanelRequest request, String what) {
         var panel = Panel.of(brief, blend, request);
-        out.print(argument.json() ? PanelExport.of(panel) : TextRenderer.render(PanelReport.of(panel, what)));
+        out.print(
+                argument.json()
+                        ? PanelExport.of(panel, brief.remarks())
+                        : TextRenderer.render(PanelReport.of(panel, what, brief.remarks())));
         workbook.write(() -> PanelWorkbook.of(panel, what), err);
         return ExitStatus.DONE;
     }

@@ -8,10 +8,12 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.document.Reading;
 import panade.domain.Brief;
+import panade.domain.Remark;
 import panade.export.QuotesExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.QuotesReport;
 import panade.study.Comparing;
@@ -78,16 +80,22 @@ final class QuotesCommand implements Callable<Integer> {
     }
 
     private int compare(ListedBriefs briefs) {
-        var all = planner.keepingLabel(briefs.pooled());
+        var all = planner.keepingLabel(BriefRemarks.on(planner, briefs.pooled()));
         var names = suppliers ? Comparing.suppliers(all) : briefs.names();
         var compared = suppliers
                 ? Comparing.bySupplier(all, names)
-                : briefs.each().stream().map(planner::keepingLabel).toList();
-        return print(all, Comparing.of(planner, names, compared, all));
+                : briefs.each().stream()
+                        .map(each -> planner.keepingLabel(BriefRemarks.on(planner, each)))
+                        .toList();
+        var remarks = Remark.on(suppliers ? List.of(all) : compared);
+        return print(all, Comparing.of(planner, names, compared, all), remarks);
     }
 
-    private int print(Brief pooled, PriceComparison comparison) {
-        out.print(json ? QuotesExport.of(comparison) : TextRenderer.render(QuotesReport.of(pooled, comparison)));
+    private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks) {
+        out.print(
+                json
+                        ? QuotesExport.of(comparison, remarks)
+                        : TextRenderer.render(QuotesReport.of(pooled, comparison, remarks)));
         workbook.write(() -> QuotesWorkbook.of(pooled, comparison), err);
         boolean any = comparison.best().stream().anyMatch(outcome -> outcome instanceof Blended);
         return any || comparison.pooled() instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;

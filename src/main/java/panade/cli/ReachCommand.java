@@ -61,7 +61,7 @@ final class ReachCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return argument.withRawCost(options.overrides(), err, this::reach);
+        return argument.withRawCost(options.overrides(), planner, err, this::reach);
     }
 
     private int reach(Brief brief) {

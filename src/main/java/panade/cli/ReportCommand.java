@@ -14,6 +14,7 @@ import panade.document.Reading;
 import panade.document.WholeFile;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Remark;
 import panade.label.Format;
 import panade.label.Panel;
 import panade.page.Page;
@@ -22,6 +23,7 @@ import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
+import panade.remark.BriefRemarks;
 import panade.report.VerdictWords;
 import panade.study.Asides;
 import panade.study.Comparing;
@@ -102,7 +104,7 @@ final class ReportCommand implements Callable<Integer> {
         checkFile();
         Slip.choice(spec, Format.class, "--format", format);
         if (overrides.prices().size() < 2) {
-            return argument.with(overrides, err, brief -> report(brief, null));
+            return argument.with(overrides, planner, err, brief -> report(brief, null));
         }
         var reading = ListedBriefs.read(argument.brief(), overrides, overrides.prices());
         return reading instanceof Reading.Accepted<ListedBriefs> accepted
@@ -129,9 +131,11 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private int report(ListedBriefs briefs) {
-        var each = briefs.each().stream().map(planner::keepingLabel).toList();
+        var each = briefs.each().stream()
+                .map(brief -> planner.keepingLabel(BriefRemarks.on(planner, brief)))
+                .toList();
         var comparison = Comparing.of(planner, briefs.names(), each, planner.keepingLabel(briefs.pooled()));
-        return report(briefs.each().get(0), comparison);
+        return report(BriefRemarks.on(planner, briefs.each().get(0)), comparison);
     }
 
     private int report(Brief brief, @Nullable PriceComparison comparison) {
@@ -193,6 +197,12 @@ final class ReportCommand implements Callable<Integer> {
         return chosen;
     }
 
+    private static List<Remark> remarks(Outcome outcome) {
+        return outcome instanceof Blended blended
+                ? blended.asked().remarks()
+                : ((Conflicted) outcome).brief().remarks();
+    }
+
     private int write(Outcome outcome, String page) {
         try {
             WholeFile.write(file(), page);
@@ -208,6 +218,7 @@ final class ReportCommand implements Callable<Integer> {
                 + (outcome instanceof Blended blended
                         ? "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved."
                         : "no blend can meet every bound, proved."));
+        remarks(outcome).forEach(remark -> out.println("Remark: " + remark.line()));
         return outcome instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }
 }

@@ -105,7 +105,7 @@ final class StudyCommand implements Callable<Integer> {
         if (threads < 1) {
             throw Slip.in(spec, "--threads " + threads + ": expected a number from 1 up.");
         }
-        return argument.withRawCost(options.overrides(), err, this::study);
+        return argument.withRawCost(options.overrides(), planner, err, this::study);
     }
 
     private int compositions() {

@@ -54,7 +54,7 @@ final class SwapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return argument.with(options.overrides(), err, this::swap);
+        return argument.with(options.overrides(), planner, err, this::swap);
     }
 
     private int swap(Brief brief) {

@@ -85,7 +85,7 @@ final class TraceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return argument.withRawCost(options.overrides(), err, asked -> {
+        return argument.withRawCost(options.overrides(), planner, err, asked -> {
             var brief = settled(planner.keepingLabel(asked));
             var price = subject.price;
             return price != null ? tracePrice(brief, price) : traceBound(brief, Objects.requireNonNull(subject.bound));

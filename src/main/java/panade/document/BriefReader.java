@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Node.Field;
@@ -82,8 +81,8 @@ final class BriefReader {
                         target,
                         practice,
                         new ExclusionReader(set, supply.offers(), candidates, allowed.reasons()).read(),
-                        Stream.concat(supply.remarks().stream(), allowed.remarks().stream())
-                                .toList()));
+                        List.of(),
+                        List.of()));
         brief.filter(found -> supply.complete())
                 .ifPresent(found -> checkValues(found, states.withCost(bounds, practice, root)));
         return brief.filter(found -> problems.none()).map(BriefReader::withStatedLabel);

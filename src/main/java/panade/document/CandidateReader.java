@@ -20,7 +20,6 @@ final class CandidateReader {
     private final Names names;
     private final Problems problems;
     private final Expect expect;
-    private final List<String> remarks = new ArrayList<>();
     private final List<Reason> reasons = new ArrayList<>();
 
     /** Something that keeps ingredients out. */
@@ -30,11 +29,6 @@ final class CandidateReader {
         this.names = names;
         this.problems = names.problems();
         this.expect = new Expect(problems);
-    }
-
-    /** What is worth saying about what is avoided. */
-    List<String> remarks() {
-        return List.copyOf(remarks);
     }
 
     /** What keeps ingredients out, each with all it keeps out. */
@@ -155,7 +149,10 @@ final class CandidateReader {
         boolean carried = set.ingredients().values().stream()
                 .anyMatch(ingredient -> carries(Optional.of(ingredient), allergen.text()));
         if (!carried) {
-            remarks.add("No ingredient carries the allergen \"" + allergen.text() + "\".");
+            problems.remark(
+                    allergen.origin(),
+                    "No ingredient of the set carries the allergen \"" + allergen.text()
+                            + "\", so this keeps nothing out. Write it as the set does, or leave it out.");
         }
     }
 }

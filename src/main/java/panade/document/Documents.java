@@ -34,7 +34,7 @@ public final class Documents {
                 .map(root -> Overriding.apply(root, overrides))
                 .flatMap(root -> new BriefReader(root, chain.isWhole(), overrides.without(), problems).read(shownAs));
         return brief.filter(found -> problems.none())
-                .map(found -> comparedWith(file, overrides, found))
+                .map(found -> comparedWith(file, overrides, found.remarking(problems.remarks())))
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }
 
@@ -115,26 +115,25 @@ public final class Documents {
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }
 
-    /** Everything wrong with a brief, an ingredient set, periods, or one of the lists kept as CSV. */
-    public static List<Problem> check(Path file) {
-        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            return StoreRoomReader.isTerms(file)
-                    ? checkTerms(file)
-                    : StoreRoomReader.isStock(file) ? checkStock(file) : checkPrices(file);
-        }
+    /** What there is to say of a brief, an ingredient set, periods, or one of the lists kept as CSV. */
+    public static Checked check(Path file) {
         var problems = new Problems();
+        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            checkTable(file, problems);
+            return Checked.of(problems);
+        }
         var root = JsonDocument.read(file, file.toString(), problems);
         if (root.filter(node -> holdsList(node, "ingredients")).isPresent()) {
             root.ifPresent(node -> SetReader.read(node, problems));
-            return problems.inOrder();
+            return Checked.of(problems);
         }
         if (root.filter(node -> holdsList(node, "periods")).isPresent()) {
             var folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
             root.ifPresent(
                     node -> new ScheduleReader(folder, OptionalInt.empty(), setBeside(file), problems).read(node));
-            return problems.inOrder();
+            return Checked.of(problems);
         }
-        return root.isEmpty() ? problems.inOrder() : checkBrief(file);
+        return root.isEmpty() ? Checked.of(problems) : checkBrief(file);
     }
 
     /** The ingredient set in the same folder, if there is a sound one; what is wrong with it is not told here. */
@@ -148,28 +147,23 @@ public final class Documents {
                 : Optional.empty();
     }
 
-    private static List<Problem> checkStock(Path file) {
-        var problems = new Problems();
-        new StoreRoomReader(LocalDate.MIN, problems).stock(file, setBeside(file));
-        return problems.inOrder();
+    private static void checkTable(Path file, Problems problems) {
+        if (StoreRoomReader.isTerms(file)) {
+            new StoreRoomReader(LocalDate.MIN, problems).terms(List.of(file));
+        } else if (StoreRoomReader.isStock(file)) {
+            new StoreRoomReader(LocalDate.MIN, problems).stock(file, setBeside(file));
+        } else {
+            PriceListReader.read(file, file.toString(), Optional.empty(), Optional.empty(), problems);
+        }
     }
 
-    private static List<Problem> checkPrices(Path file) {
-        var problems = new Problems();
-        PriceListReader.read(file, file.toString(), Optional.empty(), Optional.empty(), problems);
-        return problems.inOrder();
-    }
-
-    private static List<Problem> checkTerms(Path file) {
-        var problems = new Problems();
-        new StoreRoomReader(LocalDate.MIN, problems).terms(List.of(file));
-        return problems.inOrder();
-    }
-
-    private static List<Problem> checkBrief(Path file) {
-        return readBrief(file, Overrides.NONE) instanceof Reading.Rejected<Brief> rejected
-                ? rejected.problems()
-                : List.of();
+    private static Checked checkBrief(Path file) {
+        var reading = readBrief(file, Overrides.NONE);
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            return new Checked(rejected.problems(), List.of(), Optional.empty());
+        }
+        var brief = ((Reading.Accepted<Brief>) reading).value();
+        return new Checked(List.of(), brief.remarks(), Optional.of(brief));
     }
 
     private static boolean holdsList(Node root, String name) {

@@ -26,18 +26,7 @@ public record Problem(Origin origin, String what, List<String> advice) {
 
     /** The message as printed: place, pointer and fault on the first line, advice indented below. */
     public String text() {
-        var first = place() + ": " + what + ".";
+        var first = origin.place() + ": " + what + ".";
         return advice.isEmpty() ? first : first + "\n    " + String.join("\n    ", advice);
-    }
-
-    /**
-     * File, line, column and pointer if there is one; only the option's name for what was typed on the command line.
-     */
-    private String place() {
-        if (origin.line() == 0) {
-            return origin.file();
-        }
-        var place = origin.file() + ":" + origin.line() + ":" + origin.column();
-        return origin.pointer().isEmpty() ? place : place + ": " + origin.pointer();
     }
 }

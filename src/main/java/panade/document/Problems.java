@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import panade.domain.Origin;
+import panade.domain.Remark;
 
-/** Collects what is wrong while documents are read, so that all of it can be told at once. */
+/** Collects what is wrong, and what may not be meant, while documents are read, so that all of it is told at once. */
 final class Problems {
     private final List<Problem> found = new ArrayList<>();
+    private final List<Remark> remarks = new ArrayList<>();
     private final Map<String, Integer> fileOrder = new LinkedHashMap<>();
 
     /** Fixes the place of a file in the order of the messages. */
@@ -33,6 +35,12 @@ final class Problems {
         found.add(Problem.unknown(origin, what, name, valid, expected));
     }
 
+    /** Notes what is no fault but may not be meant: whole sentences. */
+    void remark(Origin origin, String text) {
+        opened(origin.file());
+        remarks.add(new Remark(origin, text));
+    }
+
     boolean none() {
         return found.isEmpty();
     }
@@ -45,11 +53,22 @@ final class Problems {
     List<Problem> inOrder() {
         return found.stream()
                 .distinct()
-                .sorted(Comparator.comparing((Problem problem) ->
-                                fileOrder.getOrDefault(problem.origin().file(), Integer.MAX_VALUE))
-                        .thenComparing(problem -> problem.origin().line())
-                        .thenComparing(problem -> problem.origin().column()))
+                .sorted(Comparator.comparing(Problem::origin, asWritten()))
                 .toList();
+    }
+
+    /** All remarks in the same order. */
+    List<Remark> remarks() {
+        return remarks.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Remark::origin, asWritten()))
+                .toList();
+    }
+
+    private Comparator<Origin> asWritten() {
+        return Comparator.comparing((Origin origin) -> fileOrder.getOrDefault(origin.file(), Integer.MAX_VALUE))
+                .thenComparing(Origin::line)
+                .thenComparing(Origin::column);
     }
 
     /** The valid name closest to a slip: the same but for case or swapped letters, or at most a third away. */

@@ -19,17 +19,14 @@ final class SupplyReader {
      * What there is to buy.
      *
      * @param complete whether nothing of it was at fault
-     * @param remarks what is worth saying about the lists
      */
-    record Supply(
-            Optional<IngredientSet> set, List<Offer> offers, String currency, boolean complete, List<String> remarks) {}
+    record Supply(Optional<IngredientSet> set, List<Offer> offers, String currency, boolean complete) {}
 
     private final Problems problems;
     private final boolean wholeChain;
     private final Expect expect;
     private final References references;
     private final Set<String> read = new HashSet<>();
-    private final List<String> remarks = new ArrayList<>();
 
     /** A reader that tells what is missing only where all the brief is based on could be read. */
     SupplyReader(Problems problems, boolean wholeChain) {
@@ -54,13 +51,16 @@ final class SupplyReader {
             currency = currency.or(() -> prices.flatMap(PriceList::currency));
         }
         boolean complete = problems.count() == faultsBefore && set.isPresent();
-        return new Supply(set, List.copyOf(offers), currency.orElse(""), complete, List.copyOf(remarks));
+        return new Supply(set, List.copyOf(offers), currency.orElse(""), complete);
     }
 
     private Optional<PriceList> readPrices(
             Path file, TextNode node, Optional<IngredientSet> set, Optional<String> currency) {
         if (!read.add(PriceListReader.identity(file))) {
-            remarks.add("The price list \"" + node.text() + "\" is named more than once; it counts once.");
+            problems.remark(
+                    node.origin(),
+                    "The price list \"" + node.text()
+                            + "\" is named more than once; it counts once. Name it once, or name the list that was meant.");
             return Optional.empty();
         }
         problems.opened(file.toString());

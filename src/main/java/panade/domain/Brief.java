@@ -24,7 +24,8 @@ import panade.quantity.Quantity;
  * @param target the price per kilogram hoped for, as written; null when there is none
  * @param practice the rest of the brief: rules, cooking, costs, scale and serving
  * @param exclusions what keeps other ingredients out, each lifted alone
- * @param remarks things worth saying that are no fault
+ * @param remarks what the documents say that may not be meant
+ * @param notes what the answer was made under, where that is not the brief as written
  */
 public record Brief(
         String title,
@@ -40,7 +41,8 @@ public record Brief(
         @Nullable TargetPrice target,
         Practice practice,
         List<Exclusion> exclusions,
-        List<String> remarks) {
+        List<Remark> remarks,
+        List<String> notes) {
     public Brief {
         if (offers.stream().map(Offer::id).distinct().count() != offers.size()) {
             throw new IllegalArgumentException("an offer is listed twice");
@@ -119,9 +121,14 @@ public record Brief(
         return with(candidates, offers, others);
     }
 
-    /** The brief with one remark more. */
-    public Brief remarking(String remark) {
-        return in(set, composition, joined(remarks, List.of(remark)));
+    /** The brief with more remarks; one that it has already stays alone. */
+    public Brief remarking(List<Remark> more) {
+        return in(set, composition, joined(remarks, more).stream().distinct().toList(), notes);
+    }
+
+    /** The brief with one note more on what the answer was made under. */
+    public Brief noting(String note) {
+        return in(set, composition, remarks, joined(notes, List.of(note)));
     }
 
     /** The brief with other rules. */
@@ -141,10 +148,10 @@ public record Brief(
 
     /** The brief made from a pantry that differs in what its ingredients hold. */
     public Brief holding(IngredientSet other) {
-        return in(other, composition.in(other), remarks);
+        return in(other, composition.in(other), remarks, notes);
     }
 
-    private Brief in(IngredientSet pantry, Composition held, List<String> told) {
+    private Brief in(IngredientSet pantry, Composition held, List<Remark> told, List<String> noted) {
         return new Brief(
                 title,
                 file,
@@ -159,7 +166,8 @@ public record Brief(
                 target,
                 practice,
                 exclusions,
-                told);
+                told,
+                noted);
     }
 
     /** Whether every value that the bounds need of the ingredients that may be used is known. */
@@ -194,7 +202,8 @@ public record Brief(
                 target,
                 otherPractice,
                 exclusions,
-                remarks);
+                remarks,
+                notes);
     }
 
     private static Set<String> union(Set<String> a, Set<String> b) {

@@ -40,7 +40,7 @@ public final class BatchExport {
         result.put("fineEnough", fine == null ? null : fine.text());
         JsonExport.put(result, "costPerKg", sheet.weighed().rawCostPerKg());
         result.set("best", JsonExport.node(sheet.best()));
-        return JsonExport.print(result);
+        return RemarkExport.print(result, sheet.brief().remarks());
     }
 
     private static ArrayNode fails(List<Fail> broken) {

@@ -37,7 +37,7 @@ public final class BuyExport {
             small.add(node);
         });
         result.set("smallOrders", small);
-        return JsonExport.print(result);
+        return RemarkExport.print(result, answers.remarks());
     }
 
     /** The order lists of the plan whose blends adapt, one row a line. */

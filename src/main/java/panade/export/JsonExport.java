@@ -2,8 +2,6 @@ package panade.export;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
@@ -53,7 +51,7 @@ public final class JsonExport {
             put(node, "extraPerKg", label.extraPerKg());
             result.set("sameLabel", node);
         }
-        return print(result);
+        return RemarkExport.print(result, outcome.asked().remarks());
     }
 
     /** Any outcome as part of a larger result. */
@@ -90,12 +88,13 @@ public final class JsonExport {
 
     /** The result when no blend meets the brief. */
     public static String of(Conflicted outcome) {
-        return print(ConflictExport.of(outcome));
+        return RemarkExport.print(ConflictExport.of(outcome), outcome.brief().remarks());
     }
 
     /** The result when nothing could be proved. */
     public static String of(Undecided outcome) {
-        return print(NODES.objectNode().put("status", "undecided").put("reason", outcome.reason()));
+        var result = NODES.objectNode().put("status", "undecided").put("reason", outcome.reason());
+        return RemarkExport.print(result, outcome.brief().remarks());
     }
 
     private static ObjectNode certificate(String engine) {
@@ -246,13 +245,6 @@ public final class JsonExport {
 
     static BigDecimal number(BigFraction value) {
         return Decimal.significant(value, DIGITS);
-    }
-
-    /** The problems of documents, for {@code check --json}. */
-    public static String ofCounts(Map<String, Integer> counts) {
-        var node = NODES.objectNode();
-        new TreeMap<>(counts).forEach(node::put);
-        return print(node);
     }
 
     static String print(ObjectNode node) {

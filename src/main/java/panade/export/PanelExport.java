@@ -2,6 +2,7 @@ package panade.export;
 
 import java.util.List;
 import java.util.Locale;
+import panade.domain.Remark;
 import panade.label.Allergens.Carried;
 import panade.label.Compliance;
 import panade.label.Panel;
@@ -18,9 +19,13 @@ public final class PanelExport {
 
     private PanelExport() {}
 
-    /** The result of {@code panel}. */
-    public static String of(Panel panel) {
-        return JsonExport.print(node(panel));
+    /**
+     * The result of {@code panel}.
+     *
+     * @param remarks on the brief that the blend was made from
+     */
+    public static String of(Panel panel, List<Remark> remarks) {
+        return RemarkExport.print(node(panel), remarks);
     }
 
     /** The label as a part of a larger result. */

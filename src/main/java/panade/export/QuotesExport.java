@@ -1,6 +1,8 @@
 package panade.export;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Remark;
 import panade.plan.Outcome.Blended;
 import panade.study.LabelStudy;
 import panade.study.PriceComparison;
@@ -15,8 +17,12 @@ public final class QuotesExport {
 
     private QuotesExport() {}
 
-    /** The result of {@code quotes}. */
-    public static String of(PriceComparison comparison) {
+    /**
+     * The result of {@code quotes}.
+     *
+     * @param remarks on the brief under any of the lists
+     */
+    public static String of(PriceComparison comparison, List<Remark> remarks) {
         var result = NODES.objectNode();
         var lists = NODES.arrayNode();
         comparison.lists().forEach(lists::add);
@@ -29,7 +35,7 @@ public final class QuotesExport {
         result.set("regret", single(comparison.regret(), "worstPerKg"));
         result.set("average", single(comparison.average(), "perKg"));
         result.set("pooled", JsonExport.node(comparison.pooled()));
-        return JsonExport.print(result);
+        return RemarkExport.print(result, remarks);
     }
 
     /** What switching from the first list's blend to each list's own does to the label; null where one is missing. */

@@ -36,7 +36,7 @@ public final class ReachExport {
         JsonExport.put(result, "batchKg", batch == null ? null : batch.base());
         result.set("prices", prices(target));
         result.set("atTarget", atTarget(target.atTarget()));
-        return JsonExport.print(result);
+        return RemarkExport.print(result, target.best().asked().remarks());
     }
 
     private static ArrayNode shelf(ShelfTarget shelf) {

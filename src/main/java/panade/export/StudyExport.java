@@ -41,7 +41,7 @@ public final class StudyExport {
         if (compositions != null) {
             result.set("compositions", compositions(compositions));
         }
-        return JsonExport.print(result);
+        return RemarkExport.print(result, study.today().asked().remarks());
     }
 
     private static ObjectNode cost(PriceStudy study) {

@@ -35,7 +35,7 @@ public final class SwapExport {
             result.set("allergens", allergens(swap.before(), after));
             result.set("label", LabelExport.of(LabelStudy.between(swap.before(), after)));
         }
-        return JsonExport.print(result);
+        return RemarkExport.print(result, swap.before().asked().remarks());
     }
 
     private static ObjectNode standIn(Substitution swap, StandIn standIn) {

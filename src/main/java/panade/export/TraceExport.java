@@ -27,7 +27,7 @@ public final class TraceExport {
         curve.points().forEach(point -> points.add(point(point)));
         result.set("points", points);
         result.set("segments", segments(curve));
-        return JsonExport.print(result);
+        return RemarkExport.print(result, curve.brief().remarks());
     }
 
     /** The points as CSV (RFC 4180). */

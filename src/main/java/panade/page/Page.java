@@ -16,6 +16,7 @@ import panade.report.Cautions;
 import panade.report.ChoiceWords;
 import panade.report.ConflictReport;
 import panade.report.PanelReport;
+import panade.report.Remarks;
 import panade.report.SheetReport;
 import panade.report.VerdictWords;
 import panade.study.Findings;
@@ -54,6 +55,7 @@ public final class Page {
         addComparison(brief);
         addPanel();
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.of(brief, blended.blend())))));
+        addRemarks(blended.asked());
         add("proof", "The proof", Proofs.of(blended));
         var sheet = findings.sheet();
         if (sheet != null) {
@@ -86,8 +88,15 @@ public final class Page {
         add("cures", "What would make a blend possible", new Blocks(ConflictReport.cures(conflicted)));
         addComparison(conflicted.brief());
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.ofChanges()))));
+        addRemarks(conflicted.brief());
         add("proof", "The proof", Proofs.of(conflicted));
         return render(conflicted.brief(), new Headline(false, "No blend", List.of(ConflictReport.VERDICT)));
+    }
+
+    private void addRemarks(Brief brief) {
+        if (!brief.remarks().isEmpty()) {
+            add("remarks", "Remarks", new Blocks(List.of(Remarks.points(brief.remarks()))));
+        }
     }
 
     private void addComparison(Brief brief) {
@@ -100,7 +109,7 @@ public final class Page {
     private void addPanel() {
         var panel = findings.panel();
         if (panel != null) {
-            var draft = PanelReport.of(panel, "Of the blend above, as it is calculated.");
+            var draft = PanelReport.of(panel, "Of the blend above, as it is calculated.", List.of());
             add("panel", "What the label would say", new Blocks(draft.blocks()));
         }
     }

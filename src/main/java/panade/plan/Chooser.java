@@ -108,7 +108,7 @@ final class Chooser implements Choosing {
         return brief.without(choice.leftOut(values))
                 .bounding(bounds)
                 .ruling(List.of())
-                .remarking(SETTLED);
+                .noting(SETTLED);
     }
 
     @Override

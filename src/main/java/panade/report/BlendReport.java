@@ -68,7 +68,8 @@ public final class BlendReport {
         }
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(brief, blend)));
-        return new ReportDocument(brief.title(), blocks);
+        return Remarks.under(
+                new ReportDocument(brief.title(), blocks), outcome.asked().remarks());
     }
 
     private static List<Column> lineColumns() {

@@ -72,7 +72,7 @@ public final class BuyReport {
         answers.adapted().ifPresent(campaign -> campaign.periods().forEach(plan -> addPlan(plan, blocks)));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.of(first, everything())));
-        return new ReportDocument("What to order: " + products(), blocks);
+        return Remarks.under(new ReportDocument("What to order: " + products(), blocks), answers.remarks());
     }
 
     private String products() {

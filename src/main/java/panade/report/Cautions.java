@@ -12,7 +12,7 @@ public final class Cautions {
 
     /** What to mind about a blend. */
     public static List<String> of(Brief brief, Blend blend) {
-        var cautions = new ArrayList<>(brief.remarks());
+        var cautions = new ArrayList<>(brief.notes());
         cautions.add(allergens(brief, blend));
         cautions.add(
                 "Keep the mix cold: 41 F (5 C) or below, used within 7 days of making, or frozen (FDA Food Code 2022,"

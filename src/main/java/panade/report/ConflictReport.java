@@ -44,14 +44,25 @@ public final class ConflictReport {
         return new ConflictReport(outcome).cures();
     }
 
+    /** All of it but the title and the remarks. */
+    static List<Block> body(Conflicted outcome) {
+        return new ConflictReport(outcome).body();
+    }
+
     private ReportDocument document() {
+        return Remarks.under(
+                new ReportDocument(outcome.brief().title(), body()),
+                outcome.brief().remarks());
+    }
+
+    private List<Block> body() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(VERDICT));
         blocks.addAll(sets());
         blocks.addAll(cures());
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.ofChanges()));
-        return new ReportDocument(outcome.brief().title(), blocks);
+        return blocks;
     }
 
     private List<Block> sets() {

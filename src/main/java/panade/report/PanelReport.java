@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Remark;
 import panade.label.Allergens.Carried;
 import panade.label.Panel;
 import panade.label.Panel.Row;
@@ -31,12 +32,13 @@ public final class PanelReport {
      * The draft.
      *
      * @param what which blend it is of, in a sentence
+     * @param remarks on the brief that the blend was made from
      */
-    public static ReportDocument of(Panel panel, String what) {
-        return new PanelReport(panel).document(what);
+    public static ReportDocument of(Panel panel, String what, List<Remark> remarks) {
+        return new PanelReport(panel).document(what, remarks);
     }
 
-    private ReportDocument document(String what) {
+    private ReportDocument document(String what, List<Remark> remarks) {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph("DRAFT, not a finished label. " + what));
         blocks.add(new Heading("Nutrition, " + panel.request().format().law()));
@@ -54,7 +56,7 @@ public final class PanelReport {
         blocks.add(new Points(panel.cautions().stream()
                 .map(caution -> caution.text() + " [" + caution.source() + "]")
                 .toList()));
-        return new ReportDocument(panel.title() + ": draft of the label", blocks);
+        return Remarks.under(new ReportDocument(panel.title() + ": draft of the label", blocks), remarks);
     }
 
     private String serving() {

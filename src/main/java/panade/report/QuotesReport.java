@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.domain.Remark;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.report.Block.Column;
@@ -36,9 +37,13 @@ public final class QuotesReport {
         this.comparison = comparison;
     }
 
-    /** The report on a comparison; the brief names the product and its ingredients. */
-    public static ReportDocument of(Brief brief, PriceComparison comparison) {
-        return new QuotesReport(brief, comparison).document();
+    /**
+     * The report on a comparison; the brief names the product and its ingredients.
+     *
+     * @param remarks on the brief under any of the lists
+     */
+    public static ReportDocument of(Brief brief, PriceComparison comparison, List<Remark> remarks) {
+        return new QuotesReport(brief, comparison).document(remarks);
     }
 
     /** The costs alone, without the blends behind them. */
@@ -51,12 +56,13 @@ public final class QuotesReport {
         return new QuotesReport(brief, comparison).singleCosts();
     }
 
-    private ReportDocument document() {
+    private ReportDocument document(List<Remark> remarks) {
         var blocks = costs();
         blocks.add(SWITCHES, new Points(switches()));
         blocks.add(new Heading("One blend for all"));
         blocks.add(new Points(singles()));
-        return new ReportDocument(brief.title() + ": " + comparison.lists().size() + " price lists", blocks);
+        return Remarks.under(
+                new ReportDocument(brief.title() + ": " + comparison.lists().size() + " price lists", blocks), remarks);
     }
 
     private List<Block> costs() {

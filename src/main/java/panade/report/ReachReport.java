@@ -61,10 +61,12 @@ public final class ReachReport {
             addBatch(blocks);
             addPrices(blocks);
         }
-        if (!brief.remarks().isEmpty()) {
-            blocks.add(new Points(brief.remarks()));
+        if (!brief.notes().isEmpty()) {
+            blocks.add(new Points(brief.notes()));
         }
-        return new ReportDocument(brief.title() + ": can it cost " + money(target.targetPerKg()) + "/lb?", blocks);
+        return Remarks.under(
+                new ReportDocument(brief.title() + ": can it cost " + money(target.targetPerKg()) + "/lb?", blocks),
+                target.best().asked().remarks());
     }
 
     private String currency() {

@@ -53,7 +53,8 @@ public final class SheetReport {
             blocks.add(new Paragraph(moved()));
         }
         blocks.addAll(work());
-        return new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks);
+        return Remarks.under(
+                new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks), brief.remarks());
     }
 
     /** The sheet alone: without its title and what rounding would have broken. */

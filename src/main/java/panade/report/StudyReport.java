@@ -61,8 +61,9 @@ public final class StudyReport {
         blocks.add(touches());
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(cautions()));
-        return new ReportDocument(
-                brief.title() + ": prices drawn " + count(study.draws()) + " times, seed " + study.seed(), blocks);
+        var title = brief.title() + ": prices drawn " + count(study.draws()) + " times, seed " + study.seed();
+        return Remarks.under(
+                new ReportDocument(title, blocks), study.today().asked().remarks());
     }
 
     private String verdict() {
@@ -191,7 +192,7 @@ public final class StudyReport {
         } else if (varied) {
             lines.add("What ingredients hold was kept at the set's values; its spreads were not drawn.");
         }
-        lines.addAll(brief.remarks());
+        lines.addAll(brief.notes());
         return lines;
     }
 

@@ -46,10 +46,12 @@ public final class SwapReport {
         if (swap.after() instanceof Blended after) {
             addChanges(blocks, after);
         } else if (swap.after() instanceof Conflicted conflicted) {
-            blocks.addAll(ConflictReport.of(conflicted).blocks());
+            blocks.addAll(ConflictReport.body(conflicted));
         }
         addStandIns(blocks);
-        return new ReportDocument(before.brief().title() + ": " + outNames() + " out", blocks);
+        return Remarks.under(
+                new ReportDocument(before.brief().title() + ": " + outNames() + " out", blocks),
+                before.asked().remarks());
     }
 
     private String outNames() {

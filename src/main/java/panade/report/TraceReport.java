@@ -68,10 +68,12 @@ public final class TraceReport {
                         new Column("Cost per unit, then", true)),
                 rows()));
         blocks.add(new Points(changes()));
-        if (!curve.brief().remarks().isEmpty()) {
-            blocks.add(new Points(curve.brief().remarks()));
+        if (!curve.brief().notes().isEmpty()) {
+            blocks.add(new Points(curve.brief().notes()));
         }
-        return new ReportDocument(curve.brief().title() + ": " + what(), blocks);
+        return Remarks.under(
+                new ReportDocument(curve.brief().title() + ": " + what(), blocks),
+                curve.brief().remarks());
     }
 
     private boolean isBent() {

@@ -55,6 +55,8 @@ class ArchitectureTest {
             .definedBy("panade.explain..")
             .layer("plan")
             .definedBy("panade.plan..")
+            .layer("remark")
+            .definedBy("panade.remark..")
             .layer("study")
             .definedBy("panade.study..")
             .layer("report")
@@ -106,6 +108,8 @@ class ArchitectureTest {
             .whereLayer("plan")
             .mayOnlyAccessLayers(
                     "quantity", "domain", "model", "compile", "solver", "certify", "audit", "explain", "label")
+            .whereLayer("remark")
+            .mayOnlyAccessLayers("quantity", "domain", "model", "compile", "certify", "plan", "label")
             .whereLayer("study")
             .mayOnlyAccessLayers(
                     "quantity",

@@ -125,7 +125,8 @@ class CookedTest {
                 brief.target(),
                 practice,
                 brief.exclusions(),
-                brief.remarks());
+                brief.remarks(),
+                brief.notes());
     }
 
     /** The least cost when amounts are counted per cooked kilogram, with the batch as one variable more. */
