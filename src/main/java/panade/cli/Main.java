@@ -24,7 +24,6 @@ import panade.solver.ortools.OrToolsSolver;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -58,6 +57,12 @@ public final class Main implements Callable<Integer> {
     private boolean progress = true;
 
     @Option(
+            names = "--debug",
+            scope = ScopeType.INHERIT,
+            description = "Where panade itself fails, print all that whoever mends it needs to know.")
+    private boolean debug;
+
+    @Option(
             names = "--explain",
             paramLabel = "TERM",
             arity = "0..1",
@@ -71,19 +76,30 @@ public final class Main implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
 
+    private final ProgressLine line;
+    private final FaultPrinter faults;
+
     private Main(PrintWriter out, PrintWriter err) {
-        this.out = out;
-        this.err = err;
+        this.line = new ProgressLine(err, () -> progress && isTerminal());
+        this.out = new PrintWriter(new ConsoleWriter(out, line::end));
+        this.err = new PrintWriter(new ConsoleWriter(err, line::clear));
+        this.faults = new FaultPrinter(this.err, () -> debug);
     }
 
     /** Runs the program on the process's own streams. */
     public static void main(String[] arguments) {
-        var out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        var answer = new StandardOutput();
+        var out = new PrintWriter(answer, false, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
         int status = run(new InputStreamReader(System.in, StandardCharsets.UTF_8), out, err, arguments);
         out.flush();
+        System.exit(answer.fault().map(why -> lost(why, err)).orElse(status));
+    }
+
+    private static int lost(String why, PrintWriter err) {
+        err.println("The answer could not be written to standard output (" + why + "): it is not all there.");
         err.flush();
-        System.exit(status);
+        return ExitStatus.USAGE;
     }
 
     /** Runs one command; prints results on {@code out} and messages on {@code err}; gives the exit status. */
@@ -93,14 +109,21 @@ public final class Main implements Callable<Integer> {
 
     /** The same with somebody who answers questions. */
     public static int run(Reader in, PrintWriter out, PrintWriter err, String... arguments) {
-        var main = new Main(out, err);
-        try (var solver = new WatchedSolver(new OrToolsSolver(), () -> main.progress && isTerminal())) {
-            var line = main.commandLine(in, engines(solver), arguments);
-            int status = arguments.length == 0 ? usage(line, err) : line.execute(arguments);
-            out.flush();
-            err.flush();
-            return status;
+        return new Main(out, err).run(in, arguments);
+    }
+
+    private int run(Reader in, String... arguments) {
+        int status;
+        try {
+            var commands = commandLine(in, engines(new WatchedSolver(new OrToolsSolver(), line)), arguments);
+            status = arguments.length == 0 ? usage(commands, err) : commands.execute(arguments);
+        } catch (VirtualMachineError | LinkageError | RuntimeException fault) {
+            status = faults.print(fault);
         }
+        line.end();
+        out.flush();
+        err.flush();
+        return status;
     }
 
     /** The commands as they are documented: none of them is to be run. */
@@ -143,7 +166,7 @@ public final class Main implements Callable<Integer> {
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler(new UsageFault(err));
-        line.setExecutionExceptionHandler(ourFault(err));
+        line.setExecutionExceptionHandler(faults);
         return line;
     }
 
@@ -176,12 +199,5 @@ public final class Main implements Callable<Integer> {
     private static int usage(CommandLine line, PrintWriter err) {
         line.usage(err);
         return ExitStatus.USAGE;
-    }
-
-    private static IExecutionExceptionHandler ourFault(PrintWriter err) {
-        return (fault, command, parsed) -> {
-            err.println("A fault of ours: " + fault + ". Please report it with the documents you used.");
-            return ExitStatus.OUR_FAULT;
-        };
     }
 }

@@ -7,7 +7,12 @@ import picocli.CommandLine.IVersionProvider;
 final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
+        return new String[] {"panade " + number()};
+    }
+
+    /** The number alone. */
+    static String number() {
         var version = Main.class.getPackage().getImplementationVersion();
-        return new String[] {"panade " + Objects.requireNonNullElse(version, "(not packaged)")};
+        return Objects.requireNonNullElse(version, "(not packaged)");
     }
 }

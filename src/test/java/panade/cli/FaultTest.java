@@ -1,0 +1,73 @@
+package panade.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a person meets when the program itself fails: here, because the answers to its questions cannot be read. */
+class FaultTest {
+    @TempDir
+    Path folder;
+
+    private String err = "";
+
+    @Test
+    void aFaultOfOursIsToldInPlainWordsWithTheVersionAndWhatToSend() {
+        assertThat(fail(() -> new IllegalStateException("gone\nwrong"))).isEqualTo(5);
+        assertThat(err)
+                .startsWith("A fault of ours, not of your documents: panade (not packaged) failed")
+                .contains("IllegalStateException: gone\\nwrong")
+                .contains("run the same command with --debug and send the whole command line")
+                .doesNotContain("\tat ");
+    }
+
+    @Test
+    void debugPrintsTraceVersionAndPlatform() {
+        assertThat(fail(() -> new IllegalStateException("gone"), "--debug")).isEqualTo(5);
+        assertThat(err)
+                .contains("Java " + Runtime.version())
+                .contains(System.getProperty("os.name") + " " + System.getProperty("os.version"))
+                .contains("\tat panade.cli.Dialogue.");
+    }
+
+    @Test
+    void memoryAndStackThatAreUsedUpAreToldAsSuch() {
+        assertThat(fail(() -> new OutOfMemoryError("Java heap space"))).isEqualTo(5);
+        assertThat(err)
+                .startsWith("Out of memory: the ")
+                .contains(" MB that panade may use")
+                .contains("-Xmx4g");
+        assertThat(fail(() -> new StackOverflowError())).isEqualTo(5);
+        assertThat(err).startsWith("Out of stack: ").contains("Expected fewer levels");
+    }
+
+    private int fail(Supplier<? extends Throwable> fault, String... options) {
+        var in = new Reader() {
+            @Override
+            public int read(char[] text, int offset, int length) {
+                var thrown = fault.get();
+                if (thrown instanceof Error error) {
+                    throw error;
+                }
+                throw (RuntimeException) thrown;
+            }
+
+            @Override
+            public void close() {}
+        };
+        var told = new StringWriter();
+        var words = new String[options.length + 2];
+        words[0] = "new";
+        words[1] = folder.resolve("mine").toString();
+        System.arraycopy(options, 0, words, 2, options.length);
+        int status = Main.run(in, new PrintWriter(new StringWriter()), new PrintWriter(told), words);
+        err = told.toString();
+        return status;
+    }
+}
