@@ -10,15 +10,40 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import panade.cli.Main;
 
-/** What the README shows is what the program prints; a line of three dots stands for lines left out. */
+/**
+ * What the README shows is what the program prints; a line of three dots stands for lines left out. With
+ * {@code -Dreadme.write=true} what it shows is first replaced by what is printed now; then read the sentences around
+ * it.
+ */
 class ReadmeTest {
     private static final Pattern BLOCK = Pattern.compile("```text\\n\\$ panade (.*)\\n((?:.*\\n)*?)```");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-    private static final String DOTS = "...";
+    private static final String DOTS = ShownOutput.DOTS;
+
+    @BeforeAll
+    static void rewriteWhereAsked() throws IOException {
+        if (Boolean.getBoolean("readme.write")) {
+            Files.writeString(Path.of("README.md"), BLOCK.matcher(readme()).replaceAll(ReadmeTest::rewritten));
+        }
+    }
+
+    private static String rewritten(MatchResult block) {
+        var command = block.group(1);
+        var printed = run(command).strip().lines().toList();
+        var now = ShownOutput.of(block.group(2)).of(printed);
+        if (now.isEmpty()) {
+            System.err.println("README.md: left as it is, what it shows is no longer found: " + command);
+        }
+        return Matcher.quoteReplacement(now.map(text -> "```text\n$ panade " + command + "\n" + text + "```")
+                .orElse(block.group()));
+    }
 
     @Test
     void every_shown_command_prints_what_is_shown() throws IOException {
