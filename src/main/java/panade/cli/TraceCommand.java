@@ -9,6 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.export.TraceExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -18,7 +19,6 @@ import panade.quantity.UnitPrice;
 import panade.render.TextRenderer;
 import panade.report.TraceReport;
 import panade.study.BoundTracing;
-import panade.study.BoundTracing.Side;
 import panade.study.Curve;
 import panade.study.PriceTracing;
 import picocli.CommandLine.ArgGroup;
@@ -117,7 +117,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private int traceBound(Brief brief, Bound bound) {
-        var moved = chosen(bound);
+        var moved = chosen(brief, bound);
         var limit = Objects.requireNonNull(moved == Side.MIN ? bound.min() : bound.max());
         var least = from == null ? null : number(from, limit);
         var most = to == null ? null : number(to, limit);
@@ -131,12 +131,12 @@ final class TraceCommand implements Callable<Integer> {
         }
     }
 
-    private Side chosen(Bound bound) {
+    private Side chosen(Brief brief, Bound bound) {
         if (bound.min() == null || bound.max() == null) {
             return bound.min() == null ? Side.MAX : Side.MIN;
         }
-        if (bound.min().base().equals(bound.max().base())) {
-            return Side.BOTH;
+        if (bound.isFixed(brief.batch())) {
+            return Side.FIXED;
         }
         if (side == null) {
             throw Slip.in(spec, "The bound \"" + bound.name() + "\" has two numbers: say --side min or --side max.");

@@ -7,12 +7,12 @@ import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.compile.CompiledBrief.Limit;
-import panade.compile.CompiledBrief.Side;
 import panade.compile.CompiledBrief.Source;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Offer;
+import panade.domain.Side;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -91,7 +91,7 @@ public final class BriefCompiler {
     }
 
     private void addBound(Bound bound) {
-        if (isFixed(bound)) {
+        if (bound.isFixed(brief.batch())) {
             addSide(bound, Side.FIXED, Sense.EQUAL, bound.max());
             return;
         }
@@ -99,27 +99,12 @@ public final class BriefCompiler {
         addSide(bound, Side.MAX, Sense.AT_MOST, bound.max());
     }
 
-    private boolean isFixed(Bound bound) {
-        var min = bound.min();
-        var max = bound.max();
-        if (min == null || max == null) {
-            return false;
-        }
-        boolean alike = bound.per() == null || Bound.isAmount(min) == Bound.isAmount(max);
-        return alike && level(min).equals(level(max));
-    }
-
-    /** A limit as a number comparable with the bound's other limit: amounts as shares of the batch. */
-    private BigFraction level(Quantity limit) {
-        return Bound.isAmount(limit) ? limit.base().divide(brief.batch().base()) : limit.base();
-    }
-
     private void addSide(Bound bound, Side side, Sense sense, @Nullable Quantity limit) {
         if (limit == null) {
             return;
         }
         var form = form(bound.of());
-        var right = level(limit);
+        var right = Bound.level(limit, brief.batch());
         if (bound.per() != null && !Bound.isAmount(limit)) {
             form(bound.per())
                     .forEach((j, per) -> form.merge(j, per.multiply(right).negate(), BigFraction::add));

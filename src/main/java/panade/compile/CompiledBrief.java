@@ -3,6 +3,7 @@ package panade.compile;
 import java.util.List;
 import panade.domain.Bound;
 import panade.domain.Offer;
+import panade.domain.Side;
 import panade.domain.Use;
 import panade.model.LinearModel;
 
@@ -25,13 +26,6 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
 
     /** A column: goods of one offer weighed in at one place. */
     public record Source(Use use, Offer offer) {}
-
-    /** Which side of a requirement a row is. */
-    public enum Side {
-        MIN,
-        MAX,
-        FIXED
-    }
 
     /** What a row stands for. */
     public sealed interface Limit {

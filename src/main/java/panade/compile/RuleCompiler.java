@@ -17,6 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.compile.CompiledChoice.Floor;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.LimitKind;
 import panade.domain.Measure;
 import panade.domain.Rule;
 import panade.model.LinearModel;
@@ -118,7 +119,8 @@ public final class RuleCompiler {
         var weights = option.stream().collect(Collectors.toMap(id -> id, id -> BigFraction.ONE));
         var part = new Measure.Part(Map.of(), weights, null);
         var of = new Measure(name, Unit.PERCENT, List.of(part));
-        floors.add(new Floor(column, new Bound(name, rule.path(), of, null, least, null, "raw", rule.origin())));
+        floors.add(new Floor(
+                column, new Bound(LimitKind.RULE, name, rule.path(), of, null, least, null, "raw", rule.origin())));
     }
 
     private void addChoose(Rule.Choose choose) {

@@ -10,6 +10,7 @@ import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.document.Node.TextNode;
 import panade.domain.Bound;
+import panade.domain.LimitKind;
 import panade.domain.Measure;
 import panade.domain.Origin;
 import panade.quantity.Quantity;
@@ -70,7 +71,15 @@ final class BoundReader {
         return of.flatMap(Selection::measure)
                 .filter(measure -> sound)
                 .flatMap(measure -> read.map(found -> new Bound(
-                        name, path, measure, base.orElse(null), found.min(), found.max(), state, object.origin())))
+                        stage == null ? LimitKind.BRIEF : LimitKind.STAGE,
+                        name,
+                        path,
+                        measure,
+                        base.orElse(null),
+                        found.min(),
+                        found.max(),
+                        state,
+                        object.origin())))
                 .map(bound -> new Draft(bound, per.map(Node::origin).orElse(null)));
     }
 

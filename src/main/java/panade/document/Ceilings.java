@@ -9,6 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
 import panade.domain.Ingredient;
 import panade.domain.IngredientSet;
+import panade.domain.LimitKind;
 import panade.domain.Measure;
 import panade.quantity.Unit;
 
@@ -36,6 +37,7 @@ final class Ceilings {
         var part = new Measure.Part(Map.of(), Map.copyOf(weights), null);
         var of = new Measure(ingredient.id(), Unit.PERCENT, List.of(part));
         var name = ingredient.id() + " maxUse";
-        return new Bound(name, path, of, null, null, ingredient.maxUse(), "raw", ingredient.origin());
+        return new Bound(
+                LimitKind.CEILING, name, path, of, null, null, ingredient.maxUse(), "raw", ingredient.origin());
     }
 }

@@ -12,6 +12,7 @@ import panade.document.Node.ObjectNode;
 import panade.document.Node.TextNode;
 import panade.domain.Bound;
 import panade.domain.IngredientSet;
+import panade.domain.LimitKind;
 import panade.domain.Stage;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
@@ -147,7 +148,16 @@ final class StageReader {
         var mass = SelectorReader.massOf(stage, names);
         return limits.filter(found -> problems.count() == faultsBefore)
                 .map(found -> new BoundReader.Draft(
-                        new Bound(stage + " share", path, mass, null, found.min(), found.max(), "raw", node.origin()),
+                        new Bound(
+                                LimitKind.STAGE,
+                                stage + " share",
+                                path,
+                                mass,
+                                null,
+                                found.min(),
+                                found.max(),
+                                "raw",
+                                node.origin()),
                         null));
     }
 

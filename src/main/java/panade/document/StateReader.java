@@ -8,6 +8,7 @@ import panade.document.BoundReader.Draft;
 import panade.document.Node.ObjectNode;
 import panade.domain.Bound;
 import panade.domain.Cooking;
+import panade.domain.LimitKind;
 import panade.domain.Practice;
 
 /** Puts bounds on the cooked state into terms of the raw batch, once it is known what cooking takes. */
@@ -29,7 +30,8 @@ record StateReader(Names names, Map<String, BigFraction> loss) {
         }
         var origin =
                 root.field("costBasis").map(field -> field.value().origin()).orElse(root.origin());
-        var bound = new Bound("costBasis", "/costBasis", weight, null, null, null, "cooked", origin);
+        var bound =
+                new Bound(LimitKind.COST_BASIS, "costBasis", "/costBasis", weight, null, null, null, "cooked", origin);
         return Stream.concat(drafts.stream(), Stream.of(new Draft(bound, null))).toList();
     }
 }

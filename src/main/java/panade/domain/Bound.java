@@ -1,5 +1,6 @@
 package panade.domain;
 
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
@@ -8,6 +9,7 @@ import panade.quantity.Unit;
 /**
  * A floor, a ceiling or both on something that can be measured.
  *
+ * @param kind who asks for it
  * @param name what the brief calls it, or its selector and limits as written
  * @param path where a result points to: a JSON Pointer into the document that states it
  * @param of what is measured
@@ -18,6 +20,7 @@ import panade.quantity.Unit;
  * @param origin where it was written
  */
 public record Bound(
+        LimitKind kind,
         String name,
         String path,
         Measure of,
@@ -35,7 +38,21 @@ public record Bound(
 
     /** The same bound with other limits. */
     public Bound withLimits(@Nullable Quantity least, @Nullable Quantity most) {
-        return new Bound(name, path, of, per, least, most, state, origin);
+        return new Bound(kind, name, path, of, per, least, most, state, origin);
+    }
+
+    /**
+     * Whether floor and ceiling are the same amount in a batch, whatever their units. A share of anything but the whole
+     * batch can't be compared with a weight.
+     */
+    public boolean isFixed(Quantity batch) {
+        boolean alike = min != null && max != null && (per == null || isAmount(min) == isAmount(max));
+        return alike && level(min, batch).equals(level(max, batch));
+    }
+
+    /** A limit as a number that compares with the bound's other one: weights as shares of the batch. */
+    public static BigFraction level(Quantity limit, Quantity batch) {
+        return isAmount(limit) ? limit.base().divide(batch.base()) : limit.base();
     }
 
     /** Whether a limit is a weight in the batch, whatever the bound is relative to otherwise. */

@@ -79,6 +79,7 @@ public record Cooking(Map<String, BigFraction> lose, IngredientSet set) {
         boolean amount = limit != null && Bound.isAmount(limit);
         var per = bound.per() == null && !amount ? wholeBatch : bound.per();
         return new Bound(
+                bound.kind(),
                 bound.name(),
                 bound.path(),
                 cooked(bound.of()),

@@ -41,14 +41,9 @@ public final class LabelOrder {
     /** The brief without bounds that keep a label. */
     public static Brief free(Brief brief) {
         return brief.bounding(brief.bounds().stream()
-                        .filter(bound -> !isOfLabel(bound.path()))
+                        .filter(bound -> bound.kind() != LimitKind.LABEL)
                         .toList())
                 .keeping(null);
-    }
-
-    /** Whether a result points to such a bound. */
-    public static boolean isOfLabel(String path) {
-        return path.startsWith(FIELD);
     }
 
     private List<Bound> bounds() {
@@ -70,7 +65,7 @@ public final class LabelOrder {
             String name, int place, Map<String, BigFraction> weights, @Nullable Quantity min, @Nullable Quantity max) {
         var part = new Measure.Part(Map.of(), weights, null);
         var measure = new Measure(name, Unit.PERCENT, List.of(part));
-        return new Bound(name, FIELD + "/" + place, measure, null, min, max, "raw", origin);
+        return new Bound(LimitKind.LABEL, name, FIELD + "/" + place, measure, null, min, max, "raw", origin);
     }
 
     private Map<String, BigFraction> weights(Map<String, Integer> byLabel) {

@@ -3,7 +3,9 @@ package panade.explain;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.LimitKind;
 import panade.domain.Origin;
+import panade.domain.Side;
 import panade.quantity.Unit;
 
 /**
@@ -18,28 +20,23 @@ import panade.quantity.Unit;
 public record Explanation(
         List<Limit> limits, List<Used> used, List<Unused> unused, List<PropertyValue> properties, boolean unique) {
 
-    /** Which side of a bound the blend touches. */
-    public enum Touch {
-        NONE,
-        MIN,
-        MAX,
-        FIXED
-    }
-
     /**
      * A bound as the blend meets it; all numbers are in {@code unit}.
      *
      * @param value null when it is nothing over nothing
+     * @param kind who asks for it
+     * @param touch the side that binds; null when the bound is idle
      * @param price null when the bound is idle
      */
     public record Limit(
+            LimitKind kind,
             String name,
             String path,
             Unit unit,
             @Nullable BigFraction value,
             @Nullable BigFraction min,
             @Nullable BigFraction max,
-            Touch touch,
+            @Nullable Side touch,
             @Nullable ShadowPrice price,
             Origin origin) {}
 

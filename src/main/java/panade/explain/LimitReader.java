@@ -11,14 +11,14 @@ import panade.certify.Sensitivity;
 import panade.certify.Sensitivity.Rate;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Side;
 import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.LimitKind;
 import panade.domain.Offer;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
-import panade.explain.Explanation.Touch;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
@@ -52,6 +52,7 @@ final class LimitReader {
         var touch = touch(bound);
         var unit = bound.unit();
         return new Limit(
+                bound.kind(),
                 bound.name(),
                 bound.path(),
                 unit,
@@ -59,7 +60,7 @@ final class LimitReader {
                 inUnit(bound.min(), unit),
                 inUnit(bound.max(), unit),
                 touch,
-                touch == Touch.NONE ? null : price(bound, touch),
+                touch == null ? null : price(bound, touch),
                 bound.origin());
     }
 
@@ -70,25 +71,26 @@ final class LimitReader {
         boolean touches = bought.equals(available.base());
         int row = compiled.rows().indexOf(new CompiledBrief.Limit.OfOffer(offer));
         return new Limit(
+                LimitKind.AVAILABILITY,
                 BriefCompiler.availabilityName(offer),
                 offer.origin().pointer(),
                 unit,
                 unit.fromBase(bought),
                 null,
                 available.number(),
-                touches ? Touch.MAX : Touch.NONE,
+                touches ? Side.MAX : null,
                 touches ? price(row, available.number(), perUnit(unit), Optional.empty()) : null,
                 offer.origin());
     }
 
-    private Touch touch(Bound bound) {
-        if (rowOf(bound, Side.FIXED) >= 0) {
-            return Touch.FIXED;
+    private @Nullable Side touch(Bound bound) {
+        if (bound.isFixed(brief.batch())) {
+            return Side.FIXED;
         }
         if (touches(bound, bound.min(), true)) {
-            return Touch.MIN;
+            return Side.MIN;
         }
-        return touches(bound, bound.max(), false) ? Touch.MAX : Touch.NONE;
+        return touches(bound, bound.max(), false) ? Side.MAX : null;
     }
 
     private boolean touches(Bound bound, @Nullable Quantity limit, boolean isMin) {
@@ -100,12 +102,7 @@ final class LimitReader {
     }
 
     private @Nullable BigFraction inUnit(@Nullable Quantity limit, Unit unit) {
-        return limit == null ? null : level(limit).divide(levelPerUnit(unit));
-    }
-
-    /** A limit as the model has it: amounts as shares of the batch. */
-    private BigFraction level(Quantity limit) {
-        return Bound.isAmount(limit) ? limit.base().divide(brief.batch().base()) : limit.base();
+        return limit == null ? null : Bound.level(limit, brief.batch()).divide(levelPerUnit(unit));
     }
 
     private BigFraction levelPerUnit(Unit unit) {
@@ -116,11 +113,11 @@ final class LimitReader {
         return massUnit.factor().divide(brief.batch().base());
     }
 
-    private ShadowPrice price(Bound bound, Touch touch) {
-        var limit = Objects.requireNonNull(touch == Touch.MIN ? bound.min() : bound.max());
-        int row = rowOf(bound, touch == Touch.MIN ? Side.MIN : touch == Touch.MAX ? Side.MAX : Side.FIXED);
+    private ShadowPrice price(Bound bound, Side touch) {
+        var limit = Objects.requireNonNull(touch == Side.MIN ? bound.min() : bound.max());
+        int row = rowOf(bound, touch);
         var perUnit = levelPerUnit(bound.unit());
-        var number = level(limit).divide(perUnit);
+        var number = Bound.level(limit, brief.batch()).divide(perUnit);
         boolean ratio = bound.per() != null && !Bound.isAmount(limit);
         return price(row, number, perUnit, ratio ? Optional.of(bound) : Optional.empty());
     }

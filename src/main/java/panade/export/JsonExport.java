@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
-import panade.explain.Explanation.Touch;
 import panade.plan.Choice;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
@@ -164,17 +163,21 @@ public final class JsonExport {
     private static ObjectNode bound(Limit limit) {
         var node = NODES.objectNode();
         node.put("name", limit.name());
+        node.put("kind", word(limit.kind()));
         node.put("path", limit.path());
         node.put("file", limit.origin().file());
         node.put("unit", limit.unit().symbol());
         put(node, "value", limit.value());
         put(node, "min", limit.min());
         put(node, "max", limit.max());
-        node.put(
-                "binding",
-                limit.touch() == Touch.NONE ? null : limit.touch().name().toLowerCase(Locale.ROOT));
+        node.put("binding", limit.touch() == null ? null : word(limit.touch()));
         node.set("shadowPrice", price(limit.price()));
         return node;
+    }
+
+    /** A constant as results spell it, in small letters. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
     }
 
     private static ObjectNode price(@Nullable ShadowPrice price) {

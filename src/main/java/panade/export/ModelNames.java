@@ -6,10 +6,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
-import panade.compile.CompiledBrief.Side;
 import panade.compile.CompiledBrief.Source;
+import panade.domain.Side;
 import panade.model.LinearModel;
 
 /**
@@ -55,9 +56,7 @@ record ModelNames(List<String> columns, List<String> rows, List<String> columnWo
         if (limit instanceof Limit.OfBound bound) {
             return bound.bound().name() + side(bound.side());
         }
-        return limit instanceof Limit.OfOffer offer
-                ? offer.offer().ingredient() + " available " + offer.offer().supplier()
-                : "batch";
+        return limit instanceof Limit.OfOffer offer ? BriefCompiler.availabilityName(offer.offer()) : "batch";
     }
 
     private static String side(Side side) {

@@ -89,7 +89,7 @@ public final class StudyExport {
         var node = NODES.objectNode();
         node.put("name", bound.name());
         node.put("path", bound.path());
-        node.put("binding", bound.side());
+        node.put("binding", JsonExport.word(bound.side()));
         node.put("draws", bound.draws());
         JsonExport.put(node, "asks", bound.asks());
         JsonExport.put(node, "oneInTwenty", bound.oneInTwenty());
@@ -144,7 +144,7 @@ public final class StudyExport {
                 .forEach(touch -> bounds.add(NODES.objectNode()
                         .put("name", touch.name())
                         .put("path", touch.path())
-                        .put("binding", touch.side())
+                        .put("binding", JsonExport.word(touch.side()))
                         .put("draws", touch.draws())));
         return bounds;
     }

@@ -2,8 +2,8 @@ package panade.page;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.page.Content.BoundRow;
 import panade.page.Content.Bounds;
 import panade.plan.Outcome.Blended;
@@ -51,9 +51,11 @@ final class BoundRows {
         return number == null ? "" : Figures.significant(number, 5);
     }
 
-    private static String touch(Touch touch) {
+    private static String touch(@Nullable Side touch) {
+        if (touch == null) {
+            return "";
+        }
         return switch (touch) {
-            case NONE -> "";
             case MIN -> "at its floor";
             case MAX -> "at its ceiling";
             case FIXED -> "fixed";
@@ -64,7 +66,7 @@ final class BoundRows {
         if (limit.value() == null) {
             return "nothing in this blend to measure it on";
         }
-        if (limit.touch() == Touch.NONE) {
+        if (limit.touch() == null) {
             return "";
         }
         return BindingWords.matters(limit) ? words.effect(limit) : "a small move changes nothing";

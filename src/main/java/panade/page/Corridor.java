@@ -3,7 +3,6 @@ package panade.page;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.quantity.Decimal;
 
 /**
@@ -33,7 +32,7 @@ public record Corridor(
     static Corridor of(Limit limit) {
         var min = limit.min();
         var max = limit.max();
-        boolean touching = limit.touch() != Touch.NONE;
+        boolean touching = limit.touch() != null;
         if (min != null && min.equals(max)) {
             return new Corridor(text(MIDDLE), text(MIDDLE), text(MIDDLE), "0", text(MIDDLE), touching);
         }

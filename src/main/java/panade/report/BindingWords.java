@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
-import panade.explain.Explanation.Touch;
 import panade.quantity.Decimal;
 
 /** Says what a binding bound costs, in a round step that a cook would try. */
@@ -41,7 +41,7 @@ public final class BindingWords {
     /** The bounds that the blend touches, dearest first. */
     public static List<Limit> touched(List<Limit> limits) {
         return limits.stream()
-                .filter(limit -> limit.touch() != Touch.NONE)
+                .filter(limit -> limit.touch() != null)
                 .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
                 .toList();
     }
@@ -74,12 +74,12 @@ public final class BindingWords {
         return limit.name() + ", " + side(limit.touch()) + at(limit) + ": " + effect(limit) + ".";
     }
 
-    private static String side(Touch touch) {
-        return touch == Touch.MIN ? "at its least " : touch == Touch.MAX ? "at its most " : "fixed at ";
+    private static String side(@Nullable Side touch) {
+        return touch == Side.MIN ? "at its least " : touch == Side.MAX ? "at its most " : "fixed at ";
     }
 
     private static String at(Limit limit) {
-        var number = limit.touch() == Touch.MIN ? limit.min() : limit.max();
+        var number = limit.touch() == Side.MIN ? limit.min() : limit.max();
         return number == null ? "" : Figures.with(number, limit.unit());
     }
 
@@ -91,9 +91,9 @@ public final class BindingWords {
         }
         var step = step(limit);
         var words = Figures.with(step, limit.unit());
-        var loosened = "each " + words + (limit.touch() == Touch.MIN ? " less asked" : " more allowed");
-        var tightened = "each " + words + (limit.touch() == Touch.MIN ? " more asked" : " less allowed");
-        boolean min = limit.touch() == Touch.MIN;
+        var loosened = "each " + words + (limit.touch() == Side.MIN ? " less asked" : " more allowed");
+        var tightened = "each " + words + (limit.touch() == Side.MIN ? " more asked" : " less allowed");
+        boolean min = limit.touch() == Side.MIN;
         var easier = min ? price.whenLowered() : price.whenRaised();
         var harder = min ? price.whenRaised() : price.whenLowered();
         return isMirrored(easier, harder)
@@ -119,7 +119,7 @@ public final class BindingWords {
 
     /** The power of ten next below a twentieth of the number; a tenth of the unit at zero. */
     static BigFraction step(Limit limit) {
-        var number = limit.touch() == Touch.MIN ? limit.min() : limit.max();
+        var number = limit.touch() == Side.MIN ? limit.min() : limit.max();
         if (number == null || number.signum() == 0) {
             return BigFraction.of(1, 10);
         }

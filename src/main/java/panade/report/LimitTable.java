@@ -5,7 +5,6 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
@@ -39,7 +38,7 @@ public final class LimitTable {
     /** The bounds worth showing. */
     public static List<Limit> shown(List<Limit> limits) {
         return limits.stream()
-                .filter(limit -> !isPantryCeiling(limit) || isNear(limit))
+                .filter(limit -> !limit.kind().isOfThePantry() || isNear(limit))
                 .toList();
     }
 
@@ -47,11 +46,6 @@ public final class LimitTable {
     public static String hidden(int number) {
         return "Also kept, with less than half of each used: " + number
                 + " ceilings on use or availability from the ingredient set and the price lists.";
-    }
-
-    /** Ceilings that no brief wrote: those on use from the set, and what suppliers have. */
-    private static boolean isPantryCeiling(Limit limit) {
-        return limit.name().endsWith(" maxUse") || limit.name().contains(" available ");
     }
 
     private static boolean isNear(Limit limit) {
@@ -69,7 +63,7 @@ public final class LimitTable {
                 limit.max() == null ? "" : Figures.significant(limit.max(), 5),
                 margin(limit),
                 limit.unit().symbol(),
-                limit.touch() == Touch.NONE || value == null ? "" : "binds");
+                limit.touch() == null || value == null ? "" : "binds");
     }
 
     /** How far the value is from the nearer limit. */

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
@@ -172,11 +173,11 @@ public final class StudyReport {
                 List.of(new Column("Bound", false), new Column("Side", false), new Column("% of draws", true)), rows);
     }
 
-    static String side(String side) {
+    static String side(Side side) {
         return switch (side) {
-            case "min" -> "least";
-            case "max" -> "most";
-            default -> "fixed";
+            case MIN -> "least";
+            case MAX -> "most";
+            case FIXED -> "fixed";
         };
     }
 

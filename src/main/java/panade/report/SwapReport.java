@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.explain.Conflict.Change;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.label.Allergens;
 import panade.label.Statement;
 import panade.plan.Outcome.Blended;
@@ -131,7 +130,7 @@ public final class SwapReport {
 
     private static List<String> binding(Blended outcome) {
         return outcome.explanation().limits().stream()
-                .filter(limit -> limit.touch() != Touch.NONE)
+                .filter(limit -> limit.touch() != null)
                 .map(Limit::name)
                 .toList();
     }

@@ -9,9 +9,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
-import panade.explain.Explanation.Touch;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
@@ -25,13 +25,6 @@ import panade.study.Curve.Segment;
  * breakpoint is solved afresh and certified; its one-sided rate and reach lead to the next.
  */
 public final class BoundTracing {
-    /** Which number of the bound moves. */
-    public enum Side {
-        MIN,
-        MAX,
-        BOTH
-    }
-
     /**
      * More breakpoints than any curve that a person would read; beyond, the curve is told as far as it was followed.
      */
@@ -195,7 +188,7 @@ public final class BoundTracing {
     private @Nullable ShadowPrice price(Blended here) {
         var limit = read(here);
         boolean other =
-                (side == Side.MIN && limit.touch() == Touch.MAX) || (side == Side.MAX && limit.touch() == Touch.MIN);
+                (side == Side.MIN && limit.touch() == Side.MAX) || (side == Side.MAX && limit.touch() == Side.MIN);
         return other ? null : limit.price();
     }
 

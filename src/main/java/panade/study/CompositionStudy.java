@@ -3,6 +3,7 @@ package panade.study;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Side;
 import panade.quantity.Unit;
 import panade.study.PriceStudy.Level;
 
@@ -31,7 +32,7 @@ public record CompositionStudy(
     /**
      * A bound that today's blend breaks in some draws.
      *
-     * @param side {@code min}, {@code max} or {@code fixed}
+     * @param side which number of it
      * @param asks the bound's number, in its unit
      * @param oneInTwenty what the blend comes to or misses by more in one draw of twenty: the twentieth part from below
      *     for {@code min}, from above for {@code max}; null where fixed or not always a number
@@ -39,7 +40,7 @@ public record CompositionStudy(
     public record Broken(
             String name,
             String path,
-            String side,
+            Side side,
             int draws,
             BigFraction asks,
             @Nullable BigFraction oneInTwenty,

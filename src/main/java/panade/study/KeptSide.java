@@ -11,6 +11,7 @@ import panade.audit.Audit;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
+import panade.domain.Side;
 import panade.quantity.Quantity;
 import panade.study.CompositionStudy.Broken;
 
@@ -30,7 +31,7 @@ record KeptSide(
         brief.bounds().stream().filter(KeptSide::countsContent).forEach(bound -> {
             var min = bound.min();
             var max = bound.max();
-            if (min != null && max != null && min.base().equals(max.base())) {
+            if (bound.isFixed(brief.batch())) {
                 sides.add(new KeptSide(bound, min, max));
                 return;
             }
@@ -77,8 +78,8 @@ record KeptSide(
                         bound.unit()));
     }
 
-    private String side() {
-        return max == null ? "min" : min == null ? "max" : "fixed";
+    private Side side() {
+        return max == null ? Side.MIN : min == null ? Side.MAX : Side.FIXED;
     }
 
     private @Nullable BigFraction oneInTwenty(List<Standing> standings) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Offer;
+import panade.domain.Side;
 import panade.plan.Outcome.Blended;
 
 /**
@@ -48,8 +49,8 @@ public record PriceStudy(
     /** How often an ingredient is in the best blend, and its mean share over all draws. */
     public record Use(String ingredient, long draws, BigFraction meanShare) {}
 
-    /** How often a bound's number holds the best blend back; the side is {@code min}, {@code max} or {@code fixed}. */
-    public record Touch(String name, String path, String side, long draws) {}
+    /** How often a bound's number holds the best blend back. */
+    public record Touch(String name, String path, Side side, long draws) {}
 
     /** The part of the variance of the least cost that goes with the price of an offer: a squared correlation. */
     public record Weight(Offer offer, BigFraction part) {}

@@ -10,10 +10,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.domain.Use;
 import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
-import panade.explain.Explanation.Touch;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
@@ -87,7 +87,7 @@ public final class Substituting {
     private List<Bound> carriedFloors() {
         var binding = new TreeSet<String>();
         before.explanation().limits().stream()
-                .filter(limit -> limit.touch() == Touch.MIN)
+                .filter(limit -> limit.touch() == Side.MIN)
                 .forEach(limit -> binding.add(limit.path()));
         return brief.bounds().stream()
                 .filter(bound -> bound.min() != null && binding.contains(bound.path()))

@@ -10,11 +10,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Offer;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
-import panade.study.BoundTracing.Side;
 
 /**
  * Curves over the numbers that matter most to one blend: the price of what takes most of the money, and the bounds that
@@ -73,11 +72,11 @@ public final class TellingCurves {
         if (bound.min() == null || bound.max() == null) {
             return bound.min() == null ? Side.MAX : Side.MIN;
         }
-        if (bound.min().base().equals(bound.max().base())) {
-            return Side.BOTH;
+        if (bound.isFixed(best.brief().batch())) {
+            return Side.FIXED;
         }
-        boolean atMost = best.explanation().limits().stream()
-                .anyMatch(limit -> limit.touch() == Touch.MAX && isOf(limit, bound));
+        boolean atMost =
+                best.explanation().limits().stream().anyMatch(limit -> limit.touch() == Side.MAX && isOf(limit, bound));
         return atMost ? Side.MAX : Side.MIN;
     }
 
@@ -112,7 +111,7 @@ public final class TellingCurves {
 
     /** What a bound's whole number is worth at its rate, so that bounds in different units can be set side by side. */
     private static BigFraction weight(Limit limit) {
-        var number = limit.touch() == Touch.MIN ? limit.min() : limit.max();
+        var number = limit.touch() == Side.MIN ? limit.min() : limit.max();
         var price = limit.price();
         if (number == null || price == null) {
             return BigFraction.ZERO;

@@ -3,7 +3,6 @@ package panade.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.LongUnaryOperator;
 import java.util.stream.IntStream;
@@ -16,6 +15,7 @@ import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
 import panade.domain.Offer;
+import panade.domain.Side;
 import panade.model.Basis;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -151,15 +151,11 @@ public final class Varying {
         var touches = new ArrayList<Touch>();
         for (int i = 0; i < compiled.rows().size(); i++) {
             if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfBound row) {
-                touches.add(new Touch(
-                        row.bound().name(),
-                        row.bound().path(),
-                        row.side().name().toLowerCase(Locale.ROOT),
-                        found.touched(i)));
+                touches.add(new Touch(row.bound().name(), row.bound().path(), row.side(), found.touched(i)));
             }
             if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfOffer row) {
                 var name = BriefCompiler.availabilityName(row.offer());
-                touches.add(new Touch(name, name, "max", found.touched(i)));
+                touches.add(new Touch(name, name, Side.MAX, found.touched(i)));
             }
         }
         touches.sort(Comparator.comparing(Touch::draws).reversed().thenComparing(Touch::path));

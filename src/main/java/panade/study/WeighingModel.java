@@ -64,7 +64,7 @@ final class WeighingModel {
     private void addBound(Bound bound) {
         var min = bound.min();
         var max = bound.max();
-        boolean fixed = min != null && max != null && min.base().equals(max.base());
+        boolean fixed = bound.isFixed(brief.batch());
         add(bound, min, Sense.AT_LEAST, fixed);
         add(bound, max, Sense.AT_MOST, fixed);
     }

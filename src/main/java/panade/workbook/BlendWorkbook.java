@@ -5,7 +5,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.plan.Outcome.Blended;
 import panade.sheet.Book;
 import panade.sheet.Cell;
@@ -166,7 +165,7 @@ public final class BlendWorkbook {
                 Words.figure(limit.min(), Form.VALUE),
                 Words.figure(limit.max(), Form.VALUE),
                 Cell.text(limit.unit().symbol()),
-                Cell.text(limit.touch() == Touch.NONE ? "" : "binds"),
+                Cell.text(limit.touch() == null ? "" : "binds"),
                 Words.figure(price == null ? null : price.whenRaised(), Form.PLAIN),
                 Words.figure(price == null ? null : price.whenLowered(), Form.PLAIN));
     }

@@ -23,8 +23,8 @@ import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Practice;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -70,7 +70,7 @@ class CookedTest {
             return;
         }
         for (var limit : blended.explanation().limits()) {
-            if (limit.touch() == Touch.MIN || limit.touch() == Touch.MAX) {
+            if (limit.touch() == Side.MIN || limit.touch() == Side.MAX) {
                 brief.bounds().stream()
                         .filter(bound -> bound.path().equals(limit.path()))
                         .findFirst()
@@ -81,12 +81,12 @@ class CookedTest {
 
     private static void assertRate(Blended blended, Bound bound, Limit limit) {
         var rate = Objects.requireNonNull(limit.price()).whenRaised();
-        var old = Objects.requireNonNull(limit.touch() == Touch.MIN ? bound.min() : bound.max());
+        var old = Objects.requireNonNull(limit.touch() == Side.MIN ? bound.min() : bound.max());
         if (rate == null || !old.unit().equals(limit.unit())) {
             return;
         }
         var number = Quantity.of(old.number().add(STEP), old.unit(), "raised");
-        var moved = limit.touch() == Touch.MIN
+        var moved = limit.touch() == Side.MIN
                 ? bound.withLimits(number, bound.max())
                 : bound.withLimits(bound.min(), number);
         PLANNER.cheapest(blended.brief().replacing(bound, moved)).ifPresent(after -> {

@@ -12,11 +12,11 @@ import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsSolver;
 import panade.study.BoundTracing;
-import panade.study.BoundTracing.Side;
 import panade.study.Curve;
 import panade.study.PriceTracing;
 

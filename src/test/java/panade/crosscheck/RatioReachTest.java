@@ -13,8 +13,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
@@ -46,10 +46,10 @@ class RatioReachTest {
 
     private static int follows(
             Blended blended, Bound bound, Limit limit, @Nullable BigFraction slope, @Nullable BigFraction end) {
-        if (slope == null || end == null || limit.touch() == Touch.FIXED) {
+        if (slope == null || end == null || limit.touch() == Side.FIXED) {
             return 0;
         }
-        var number = Objects.requireNonNull(limit.touch() == Touch.MIN ? limit.min() : limit.max());
+        var number = Objects.requireNonNull(limit.touch() == Side.MIN ? limit.min() : limit.max());
         var reach = end.subtract(number);
         if (reach.signum() == 0) {
             return 0;
@@ -77,7 +77,7 @@ class RatioReachTest {
 
     private static BigFraction cost(Brief brief, Bound bound, Limit limit, BigFraction number) {
         var moved = Quantity.of(number, limit.unit(), "moved");
-        boolean min = limit.touch() == Touch.MIN;
+        boolean min = limit.touch() == Side.MIN;
         var changed = bound.withLimits(min ? moved : bound.min(), min ? bound.max() : moved);
         var outcome = PLANNER.plan(brief.replacing(bound, changed));
         assertThat(outcome).as("%s at %s", bound.name(), number).isInstanceOf(Blended.class);

@@ -21,6 +21,7 @@ import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.LimitKind;
 import panade.domain.Measure;
 import panade.domain.Origin;
 import panade.domain.Rule;
@@ -162,7 +163,7 @@ class RulesTest {
 
     private static Bound floor(String id, Quantity least) {
         var of = new Measure(id, Unit.PERCENT, List.of(new Measure.Part(Map.of(), Map.of(id, BigFraction.ONE), null)));
-        return new Bound(id, "/floor", of, null, least, null, "raw", NOWHERE);
+        return new Bound(LimitKind.RULE, id, "/floor", of, null, least, null, "raw", NOWHERE);
     }
 
     private static boolean allows(Brief brief, Rule rule, Set<String> used, Set<String> ample) {

@@ -6,8 +6,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Side;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.plan.Outcome.Blended;
 import panade.solver.Solver;
 
@@ -19,7 +20,7 @@ record ShadowPriceCheck(RawProblem problem, Blended answer, Solver solver) {
         int moves = 0;
         for (var bound : problem.boundsUnder("/bounds/")) {
             var limit = limit(bound);
-            if (bound.per().isEmpty() && limit.touch() != Touch.NONE) {
+            if (bound.per().isEmpty() && limit.touch() != null) {
                 moves += followsUp(bound, limit) + followsDown(bound, limit);
             }
         }
@@ -47,7 +48,7 @@ record ShadowPriceCheck(RawProblem problem, Blended answer, Solver solver) {
 
     private int follows(
             RawBound bound, Limit limit, Optional<BigFraction> rate, Optional<BigFraction> end, int direction) {
-        var number = (limit.touch() == Touch.MIN ? bound.min() : bound.max()).orElseThrow();
+        var number = (limit.touch() == Side.MIN ? bound.min() : bound.max()).orElseThrow();
         var step = rate.isEmpty() ? BigFraction.of(direction, 1000) : step(number, end, direction);
         // Cut towards the old number, so that a move of a tenth never becomes more than that.
         var moved = number.add(Exact.decimal(step, 12, RoundingMode.DOWN));
@@ -77,10 +78,10 @@ record ShadowPriceCheck(RawProblem problem, Blended answer, Solver solver) {
                 .divide(10);
     }
 
-    private static RawBound moved(RawBound bound, Touch touch, BigDecimal number) {
+    private static RawBound moved(RawBound bound, @Nullable Side touch, BigDecimal number) {
         return bound.with(
-                touch == Touch.MAX ? bound.min() : Optional.of(number),
-                touch == Touch.MIN ? bound.max() : Optional.of(number));
+                touch == Side.MAX ? bound.min() : Optional.of(number),
+                touch == Side.MIN ? bound.max() : Optional.of(number));
     }
 
     /** A document may not say a share outside 0 to 100 %, a negative weight or a floor above its ceiling. */

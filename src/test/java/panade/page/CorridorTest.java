@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import panade.domain.LimitKind;
 import panade.domain.Origin;
 import panade.explain.Explanation.Limit;
-import panade.explain.Explanation.Touch;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
 
@@ -15,13 +15,14 @@ import panade.quantity.Unit;
 class CorridorTest {
     private static Corridor corridor(@Nullable String min, @Nullable String value, @Nullable String max) {
         return Corridor.of(new Limit(
+                LimitKind.BRIEF,
                 "a bound",
                 "/bounds/0",
                 Unit.PERCENT,
                 fraction(value),
                 fraction(min),
                 fraction(max),
-                Touch.NONE,
+                null,
                 null,
                 new Origin("brief.json", 1, 1, "")));
     }

@@ -19,7 +19,7 @@ import panade.document.Reading;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.LabelOrder;
-import panade.explain.Explanation.Touch;
+import panade.domain.Side;
 import panade.label.Statement;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -104,7 +104,7 @@ class SameLabelTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(order.path()).isEqualTo("/sameLabel/1");
-        assertThat(order.touch()).isEqualTo(Touch.MIN);
+        assertThat(order.touch()).isEqualTo(Side.MIN);
         assertThat(kept.brief().bounds().stream().map(Bound::origin).distinct())
                 .containsExactly(kept.brief().bounds().get(0).origin());
         assertThat(kept.brief().bounds().get(0).origin().file()).endsWith("brief.json");

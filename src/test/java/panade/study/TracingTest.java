@@ -12,11 +12,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
 import panade.solver.ortools.OrToolsSolver;
-import panade.study.BoundTracing.Side;
 
 /** The demo's parametric figures were computed independently, with another solver, number by number. */
 class TracingTest {
