@@ -46,7 +46,10 @@ public record Bound(
      * batch can't be compared with a weight.
      */
     public boolean isFixed(Quantity batch) {
-        boolean alike = min != null && max != null && (per == null || isAmount(min) == isAmount(max));
+        if (min == null || max == null) {
+            return false;
+        }
+        boolean alike = per == null || isAmount(min) == isAmount(max);
         return alike && level(min, batch).equals(level(max, batch));
     }
 
