@@ -44,7 +44,9 @@ class OfferIdentityTest {
         var brief = brief("\"p.csv\", \"p.csv\"");
         checkHalfAndHalf(blend(brief));
         assertThat(brief.offers()).hasSize(2);
-        assertThat(brief.remarks()).anyMatch(remark -> remark.text().contains("p.csv") && remark.text().contains("counts once"));
+        assertThat(brief.remarks())
+                .anyMatch(remark ->
+                        remark.text().contains("p.csv") && remark.text().contains("counts once"));
     }
 
     @Test

@@ -7,7 +7,6 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.security.SecureRandom;
 import java.util.Random;
 import java.util.SplittableRandom;
-import java.util.UUID;
 import java.util.concurrent.ThreadLocalRandom;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.Example;

@@ -1,0 +1,73 @@
+package panade.resolve;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import panade.cli.Main;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
+
+/** What a command answered to a kitchen's documents. */
+record Answered(int status, JsonNode json, String messages) {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .build();
+
+    /** Words that stand for the brief and for a price list in a command. */
+    static final String BRIEF = "BRIEF";
+
+    /** Writes the documents, runs the command with {@code --json}, and takes the documents away again. */
+    static Answered to(TypedKitchen kitchen, String... words) {
+        try {
+            var folder = Files.createTempDirectory("panade-resolve");
+            try {
+                return run(kitchen.writeInto(folder), folder, kitchen.lists().size(), words);
+            } finally {
+                clear(folder);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Answered run(Path brief, Path folder, int lists, String... words) throws IOException {
+        var line = new ArrayList<String>();
+        for (var word : words) {
+            line.add(word.equals(BRIEF) ? brief.toString() : word);
+        }
+        if (words[0].equals("quotes")) {
+            for (int i = 0; i < lists; i++) {
+                line.addAll(
+                        List.of("--prices", TypedKitchen.priceList(folder, i).toString()));
+            }
+        }
+        line.add("--json");
+        var out = new StringWriter();
+        var err = new StringWriter();
+        int status;
+        try (var output = new PrintWriter(out);
+                var messages = new PrintWriter(err)) {
+            status = Main.run(output, messages, line.toArray(String[]::new));
+        }
+        var text = out.toString();
+        var json = text.isBlank() ? JsonNodeFactory.instance.missingNode() : MAPPER.readTree(text);
+        return new Answered(status, json, Arrays.toString(words) + " " + err);
+    }
+
+    private static void clear(Path folder) throws IOException {
+        try (var files = Files.list(folder)) {
+            for (var file : files.toList()) {
+                Files.delete(file);
+            }
+        }
+        Files.delete(folder);
+    }
+}
