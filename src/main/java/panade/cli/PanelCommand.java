@@ -120,18 +120,24 @@ final class PanelCommand implements Callable<Integer> {
     private int printWeighed(Blended blended, PanelRequest request) {
         var scales = Scales.stated(blended.brief());
         var sheet = Weighing.of(planner, blended, scales);
-        print(
+        int status = print(
                 sheet.brief(),
                 sheet.weighed(),
                 request,
                 "Of " + sheet.brief().batch().text() + " as weighed in steps of "
                         + scales.step().text()
                         + (sheet.isMet() ? "." : "; on this scale no weights were found that meet every bound."));
-        return sheet.isMet() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+        return status != ExitStatus.DONE || sheet.isMet() ? status : ExitStatus.NO_BLEND;
     }
 
     private int print(Brief brief, Blend blend, PanelRequest request, String what) {
         var panel = Panel.of(brief, blend, request);
+        var strange = panel.allergens().strange();
+        if (!strange.isEmpty()) {
+            // A label that leaves out an allergen because its word means nothing hurts people.
+            strange.forEach(each -> err.println(each.text()));
+            return ExitStatus.DOCUMENT;
+        }
         out.print(
                 argument.json()
                         ? PanelExport.of(panel, brief.remarks())

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import panade.document.Node.Field;
 import panade.document.Node.ObjectNode;
 import panade.document.Node.TextNode;
+import panade.domain.AllergenWords;
 import panade.domain.Ingredient;
 import panade.domain.IngredientSet;
 import panade.domain.Offer;
@@ -105,7 +106,8 @@ final class CandidateReader {
         var set = names.set();
         if (set.isPresent() && !allergens.isEmpty()) {
             tellUnknown(field.value(), candidates, set.get());
-            allergens.forEach(allergen -> remarkIfNowhere(allergen, set.get()));
+            allergens.forEach(allergen ->
+                    AllergenWords.read(allergen.text()).forEach(word -> remarkOn(allergen, word, set.get())));
             allergens.forEach(allergen ->
                     drop(allergen.text(), allergen.origin().pointer(), carriers(set.get(), allergen), candidates));
         }
@@ -116,9 +118,10 @@ final class CandidateReader {
     }
 
     private static Set<String> carriers(IngredientSet set, TextNode allergen) {
+        var words = AllergenWords.read(allergen.text());
         var ids = new LinkedHashSet<String>();
         set.ingredients().keySet().stream()
-                .filter(id -> carries(ingredient(set, id), allergen.text()))
+                .filter(id -> words.stream().anyMatch(word -> carries(ingredient(set, id), word)))
                 .forEach(ids::add);
         return ids;
     }
@@ -126,7 +129,7 @@ final class CandidateReader {
     private static boolean carries(Optional<Ingredient> ingredient, String allergen) {
         return ingredient
                 .flatMap(found -> Optional.ofNullable(found.allergens()))
-                .filter(carried -> carried.contains(allergen))
+                .filter(carried -> carried.stream().anyMatch(word -> AllergenWords.mayBe(word, allergen)))
                 .isPresent();
     }
 
@@ -145,14 +148,20 @@ final class CandidateReader {
         }
     }
 
-    private void remarkIfNowhere(TextNode allergen, IngredientSet set) {
-        boolean carried = set.ingredients().values().stream()
-                .anyMatch(ingredient -> carries(Optional.of(ingredient), allergen.text()));
+    private void remarkOn(TextNode place, String allergen, IngredientSet set) {
+        boolean carried =
+                set.ingredients().values().stream().anyMatch(ingredient -> carries(Optional.of(ingredient), allergen));
         if (!carried) {
             problems.remark(
-                    allergen.origin(),
-                    "No ingredient of the set carries the allergen \"" + allergen.text()
+                    place.origin(),
+                    "No ingredient of the set carries the allergen \"" + allergen
                             + "\", so this keeps nothing out. Write it as the set does, or leave it out.");
+        } else if (!AllergenWords.isKnown(allergen)) {
+            problems.remark(
+                    place.origin(),
+                    "No law's list knows the allergen \"" + allergen + "\"; what carries \""
+                            + AllergenWords.nearest(allergen).orElse(allergen) + "\" is kept out. Write \""
+                            + AllergenWords.nearest(allergen).orElse(allergen) + "\" if that is meant.");
         }
     }
 }

@@ -9,8 +9,10 @@ import org.jspecify.annotations.Nullable;
 import panade.document.Node.NumberNode;
 import panade.document.Node.ObjectNode;
 import panade.document.Node.TextNode;
+import panade.domain.AllergenWords;
 import panade.domain.Ingredient;
 import panade.domain.Origin;
+import panade.domain.StrangeAllergen;
 import panade.quantity.Quantity;
 
 /** Reads one ingredient. */
@@ -79,7 +81,7 @@ final class IngredientReader {
                 composition,
                 othersAreZero(fields),
                 values.readSpread(fields.get("spread")),
-                texts(fields, "allergens", "soy").orElse(null),
+                fields.get("allergens").map(node -> allergens(id, node)).orElse(null),
                 maxUse(fields),
                 usable(fields),
                 variantOf.map(TextNode::text).orElse(null),
@@ -126,6 +128,18 @@ final class IngredientReader {
 
     private Optional<TextNode> text(Fields fields, String name) {
         return fields.get(name).flatMap(node -> expect.text(node, "a text in quotes"));
+    }
+
+    private Set<String> allergens(String id, Node node) {
+        var words = new LinkedHashSet<String>();
+        for (var text : expect.texts(node, "a list of texts, such as [\"soy\"]")) {
+            var read = AllergenWords.read(text.text());
+            words.addAll(read);
+            AllergenWords.unknown(Set.copyOf(read)).stream()
+                    .map(word -> new StrangeAllergen(text.origin(), id, word))
+                    .forEach(strange -> problems.remark(text.origin(), strange.what() + ". " + strange.advice()));
+        }
+        return words;
     }
 
     private Optional<Set<String>> texts(Fields fields, String name, String example) {

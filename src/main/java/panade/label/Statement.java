@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.AllergenGroup;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Ingredient;
@@ -107,7 +108,7 @@ public record Statement(List<Name> names, int minor, String clause) {
         var text = words;
         var untold = new TreeSet<String>();
         for (var allergen : allergens(under)) {
-            var told = AllergenGroup.of(allergen).map(group -> named(words, group.tellers(allergen, Format.EU)));
+            var told = AllergenGroup.of(allergen).map(group -> named(words, AllergenNames.tellers(allergen)));
             if (told.isPresent() && told.get().isEmpty()) {
                 untold.add(allergen.toUpperCase(Locale.ROOT));
             }

@@ -52,7 +52,9 @@ public final class Cautions {
                 contained.addAll(allergens);
             }
         }
-        var words = contained.isEmpty() ? "Allergens: none stated" : "Allergens: " + String.join(", ", contained);
+        var words = contained.isEmpty()
+                ? "Allergens: none stated, which is not the same as none in it"
+                : "Allergens: " + String.join(", ", contained);
         return unknown.isEmpty()
                 ? words + ". Mind cross-contact."
                 : words + "; not known for " + String.join(", ", unknown) + ". Mind cross-contact.";

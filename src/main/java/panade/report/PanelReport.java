@@ -39,6 +39,10 @@ public final class PanelReport {
     }
 
     private ReportDocument document(String what, List<Remark> remarks) {
+        var title = panel.title() + ": draft of the label";
+        if (!panel.allergens().strange().isEmpty()) {
+            return new ReportDocument(title, stopped());
+        }
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph("DRAFT, not a finished label. " + what));
         blocks.add(new Heading("Nutrition, " + panel.request().format().law()));
@@ -56,7 +60,16 @@ public final class PanelReport {
         blocks.add(new Points(panel.cautions().stream()
                 .map(caution -> caution.text() + " [" + caution.source() + "]")
                 .toList()));
-        return Remarks.under(new ReportDocument(panel.title() + ": draft of the label", blocks), remarks);
+        return Remarks.under(new ReportDocument(title, blocks), remarks);
+    }
+
+    /** No label is drafted while an allergen's word means nothing to the law. */
+    private List<Block> stopped() {
+        return List.of(
+                new Paragraph("No label can be drafted before these words are settled:"),
+                new Points(panel.allergens().strange().stream()
+                        .map(each -> each.place() + ": " + each.what() + ". " + each.advice())
+                        .toList()));
     }
 
     private String serving() {
@@ -125,8 +138,7 @@ public final class PanelReport {
     private List<Block> allergens() {
         var allergens = panel.allergens();
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph(
-                allergens.named().isEmpty() ? "No allergen that the law names is stated." : allergens.contains()));
+        blocks.add(new Paragraph(allergens.sentence()));
         var points = new ArrayList<String>();
         allergens.named().forEach(each -> points.add(words(each)));
         allergens.others().forEach(each -> points.add(words(each) + " (stated, not on this law's list)"));

@@ -31,7 +31,7 @@ final class LabelSheets {
         var sheet = new SheetDraft("Allergens", 36, 50, 36);
         var allergens = panel.allergens();
         sheet.title("Allergens");
-        sheet.say(allergens.named().isEmpty() ? "No allergen that the law names is stated." : allergens.contains());
+        sheet.say(allergens.sentence());
         sheet.head("Allergen", "From", panel.request().format().law());
         carried(sheet, allergens.named(), "to be named");
         carried(sheet, allergens.others(), "not on this law's list");

@@ -2,9 +2,13 @@ package panade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -37,7 +41,7 @@ class PanelCommandTest {
                 .contains(
                         name.startsWith("taco")
                                 ? "No allergen that the law names"
-                                : format.equals("eu") ? "Allergens, in capitals in the list: " : "Contains: ")
+                                : format.equals("eu") ? "In capitals in the list" : "Contains: ")
                 .contains("PDCAAS: not known. Missing: ")
                 .contains("3-501.16")
                 .contains("3-501.17");
@@ -78,6 +82,31 @@ class PanelCommandTest {
                 .contains("\"draft\" : true")
                 .contains("\"per100gText\" : \"380 mg\"")
                 .contains("\"perServing\" : null");
+    }
+
+    /** 21 USC 343(w): an allergen whose word means nothing must not be left out in silence. */
+    @Test
+    void a_word_that_no_law_knows_stops_the_label_and_nothing_else(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("set.json"), """
+                {"ingredients": [
+                  {"id": "water", "values": {}, "others": 0, "allergens": []},
+                  {"id": "paste", "values": {}, "others": 0, "allergens": ["wheat; soi"]}]}
+                """);
+        Files.writeString(
+                folder.resolve("prices.csv"), "ingredient,supplier,price,per\nwater,tap,0,kg\npaste,anyone,1,kg\n");
+        Files.writeString(folder.resolve("brief.json"), """
+                {"ingredients": "set.json", "prices": ["prices.csv"], "batch": "1 kg",
+                 "bounds": [{"ingredient": "paste", "min": "10 %"}]}
+                """);
+        var brief = folder.resolve("brief.json").toString();
+        assertThat(run("panel", brief)).isEqualTo(3);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString())
+                .contains("set.json:3", "\"soi\"", "\"paste\"", "Did you mean \"soy\"?", "\"other: soi\"");
+        assertThat(run("panel", brief, "--json")).isEqualTo(3);
+        assertThat(out.toString()).isEmpty();
+        assertThat(run("blend", brief)).isZero();
+        assertThat(out.toString().replaceAll("\\s+", " ")).contains("No law's list knows the allergen \"soi\"");
     }
 
     @Test
