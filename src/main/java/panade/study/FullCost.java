@@ -17,9 +17,9 @@ import panade.quantity.Quantity;
  *
  * @param ingredients money per kilogram weighed in
  * @param packedIngredients the same per kilogram that gets packed, after what is lost in making
- * @param labour money per kilogram at the brief's batch
- * @param packaging money per kilogram
- * @param overhead money per kilogram
+ * @param labour money per packed kilogram at the brief's batch
+ * @param packaging money per packed kilogram
+ * @param overhead money per packed kilogram
  * @param cookedPart cooked kilograms per raw kilogram; null when nothing is said of cooking or some value is not known
  * @param serving weight of a serving in kilograms; null when not stated
  * @param sizes what a packed kilogram costs by weight of the batch in kilograms, at the same blend
@@ -52,16 +52,16 @@ public record FullCost(
     public static FullCost of(Brief brief, Blend blend) {
         var costs = Objects.requireNonNullElse(brief.practice().costs(), NONE);
         var serving = brief.practice().serving();
-        var packed = blend.rawCostPerKg().divide(BigFraction.ONE.subtract(costs.processLoss()));
+        var ingredients = blend.rawCostPerKg();
         return new FullCost(
-                blend.rawCostPerKg(),
-                packed,
-                costs.labourPerKg(brief.batch().base()),
+                ingredients,
+                costs.perPacked(ingredients),
+                costs.labourPerPackedKg(brief.batch().base()),
                 costs.packagingPerKg(),
                 costs.overheadPerKg(),
                 cookedPart(brief, blend),
                 serving == null ? null : serving.base(),
-                costs.minutes().signum() == 0 ? List.of() : sizes(brief, costs, packed));
+                costs.minutes().signum() == 0 ? List.of() : sizes(brief, costs, ingredients));
     }
 
     private static @Nullable BigFraction cookedPart(Brief brief, Blend blend) {
@@ -71,7 +71,7 @@ public record FullCost(
         return known && cooked != null ? new Audit(brief, blend).amount(cooked) : null;
     }
 
-    private static List<Size> sizes(Brief brief, Costs costs, BigFraction packed) {
+    private static List<Size> sizes(Brief brief, Costs costs, BigFraction ingredients) {
         var unit = brief.batch().unit();
         var batches = new TreeMap<BigFraction, Quantity>((a, b) -> a.subtract(b).signum());
         batches.put(brief.batch().base(), brief.batch());
@@ -80,11 +80,7 @@ public record FullCost(
             batches.putIfAbsent(batch.base(), batch);
         }
         return batches.values().stream()
-                .map(batch -> new Size(
-                        batch,
-                        packed.add(costs.labourPerKg(batch.base()))
-                                .add(costs.packagingPerKg())
-                                .add(costs.overheadPerKg())))
+                .map(batch -> new Size(batch, costs.packedPerKg(ingredients, batch.base())))
                 .toList();
     }
 

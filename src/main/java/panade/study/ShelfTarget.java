@@ -61,16 +61,15 @@ public record ShelfTarget(List<Line> lines, BigFraction perKg) {
             return Optional.empty();
         }
         var here = of(brief, shelf).perKg();
-        var kept = BigFraction.ONE.subtract(costs.processLoss());
         var shared = costs.labourPerBatch().divide(brief.batch().base());
-        // what would be left for labour per batch if a kilogram's ingredients cost that much
-        var share = here.divide(kept).add(shared).subtract(ingredientsPerKg.divide(kept));
+        // what a kilogram made could pay towards the labour of a batch if its ingredients cost that much
+        var share = here.add(shared).subtract(ingredientsPerKg);
         return share.signum() > 0 ? Optional.of(costs.labourPerBatch().divide(share)) : Optional.empty();
     }
 
     private static BigFraction afterCosts(Brief brief, Costs costs, BigFraction allIn, List<Line> lines) {
         var left = allIn;
-        left = taken(Kind.LABOUR, costs.labourPerKg(brief.batch().base()), left, lines);
+        left = taken(Kind.LABOUR, costs.labourPerPackedKg(brief.batch().base()), left, lines);
         left = taken(Kind.PACKAGING, costs.packagingPerKg(), left, lines);
         left = taken(Kind.OVERHEAD, costs.overheadPerKg(), left, lines);
         var lost = left.multiply(costs.processLoss());
