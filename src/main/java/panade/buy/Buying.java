@@ -1,6 +1,5 @@
 package panade.buy;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,25 +7,19 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.Drafts.Draft;
 import panade.buy.PurchaseAnswers.SmallOrder;
-import panade.certify.Verdict.Optimum;
 import panade.domain.Storage;
 import panade.domain.StoreRoom;
 import panade.plan.Planner;
-import panade.solver.MixedAnswer;
-import panade.solver.MixedAnswer.Found;
 
 /** Finds what to order for products made from one store room, in one period or several. */
 public final class Buying {
-    private final Planner planner;
     private final Drafts drafts;
-    private final Duration limit;
+    private final PackSearch search;
 
-    private Buying(Planner planner, Drafts drafts, Duration limit) {
-        this.planner = planner;
+    private Buying(Drafts drafts, PackSearch search) {
         this.drafts = drafts;
-        this.limit = limit;
+        this.search = search;
     }
 
     /**
@@ -43,7 +36,7 @@ public final class Buying {
             LeftoverWorth worth,
             Duration limit) {
         var drafts = new Drafts(periods, Recipe.of(planner, periods), room, storage);
-        return new Buying(planner, drafts, limit).answers(worth);
+        return new Buying(drafts, new PackSearch(planner, drafts, limit)).answers(worth);
     }
 
     private PurchaseAnswers answers(LeftoverWorth worth) {
@@ -51,42 +44,25 @@ public final class Buying {
         var adapted = drafts.adapted(worth);
         var leastCash = drafts.adapted(LeftoverWorth.NOTHING);
         // the long searches at once: each takes one core
-        var searching = CompletableFuture.supplyAsync(() -> search(leastCash));
-        var keeping = settled(search(frozen), frozen, frozen);
-        var found = search(adapted);
-        var adapting = settled(found, adapted, adapted);
+        var searching = CompletableFuture.supplyAsync(() -> search.found(leastCash));
+        var foundFrozen = search.found(frozen);
+        var keeping = search.settled(foundFrozen, List.of(), List.of(), frozen, Optional.empty());
+        var found = search.found(adapted);
         var foundLeast = searching.join();
-        var least = settled(foundLeast, leastCash, adapted);
-        return new PurchaseAnswers(
-                drafts.periods(),
-                exact(),
-                keeping,
-                adapting,
-                cheaper(least, settled(bounded(found, foundLeast), leastCash, adapted)),
-                smallOrders());
-    }
-
-    private MixedAnswer search(Draft draft) {
-        return planner.searchLong(draft.ledger().model(), limit);
-    }
-
-    /** One search's packs for what another looked for, with the bound that the other came to if it came to one. */
-    private static MixedAnswer bounded(MixedAnswer packs, MixedAnswer other) {
-        // counting leftovers as worth something only lowers the bound, so the first search's own is good as well
-        return packs instanceof Found found
-                ? new Found(found.values(), other instanceof Found known ? known.bound() : found.bound(), false)
-                : packs;
-    }
-
-    private static Optional<Campaign> cheaper(Optional<Campaign> one, Optional<Campaign> other) {
-        boolean isOther = other.isPresent()
-                && (one.isEmpty()
-                        || other.get()
-                                        .objective()
-                                        .subtract(one.get().objective())
-                                        .signum()
-                                < 0);
-        return isOther ? other : one;
+        // packs that any of the searches found, and blends that are kept, are plans for the others as well
+        var adapting = search.settled(
+                found,
+                List.of(foundLeast),
+                keeping.plan().map(Campaign::periods).stream().toList(),
+                adapted,
+                Optional.empty());
+        var least = search.settled(
+                foundLeast,
+                List.of(found),
+                keeping.plan().map(Campaign::periods).stream().toList(),
+                leastCash,
+                Optional.of(adapted));
+        return new PurchaseAnswers(drafts.periods(), exact(), keeping, adapting, least, smallOrders());
     }
 
     /** Money if any weight could be bought. */
@@ -118,22 +94,5 @@ public final class Buying {
             });
         }
         return small;
-    }
-
-    /**
-     * The plan with the packs of an answer, the rest proved; empty when there is none.
-     *
-     * @param chosen the model that packs are chosen with
-     * @param settled the same with the costs that blends are settled with, once packs are held
-     */
-    private Optional<Campaign> settled(MixedAnswer answer, Draft chosen, Draft settled) {
-        if (!(answer instanceof Found found)
-                || !(planner.verdict(settled.ledger().model().holding(found.values())) instanceof Optimum optimum)) {
-            return Optional.empty();
-        }
-        var plans = new PlanReader(drafts, settled, optimum.point()).plans();
-        var objective = chosen.ledger().model().relaxed().costAt(optimum.point());
-        BigDecimal bound = found.bound();
-        return Optional.of(new Campaign(plans, objective, bound, found.finished()));
     }
 }

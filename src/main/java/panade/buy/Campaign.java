@@ -1,29 +1,40 @@
 package panade.buy;
 
-import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.quantity.Decimal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plan over all periods.
  *
  * @param periods one plan for each
  * @param objective what was made least: cash less what is left at the end is worth
- * @param bound below which that cannot be, according to the search
- * @param finished whether the search says that nothing better exists
+ * @param bound below which that cannot be: the search's own word, or proved where packs need not be whole; null where
+ *     none is known
+ * @param finished whether the search says that nothing better exists, and its bound agrees
  */
-public record Campaign(List<PurchasePlan> periods, BigFraction objective, BigDecimal bound, boolean finished) {
+public record Campaign(
+        List<PurchasePlan> periods, BigFraction objective, @Nullable BigFraction bound, boolean finished) {
     public Campaign {
         periods = List.copyOf(periods);
     }
 
-    /** How far above the best plan this one may be, as a part of its cash; nothing when the search finished. */
-    public BigFraction gap() {
-        var above = objective.subtract(Decimal.of(bound));
-        return finished || cash().signum() == 0 || above.signum() <= 0 ? BigFraction.ZERO : above.divide(cash());
+    /**
+     * How far above the best plan this one may be, as a part of its cash; nothing when the search finished, empty where
+     * that is not known.
+     */
+    public Optional<BigFraction> gap() {
+        if (finished) {
+            return Optional.of(BigFraction.ZERO);
+        }
+        if (bound == null || cash().signum() == 0) {
+            return Optional.empty();
+        }
+        var above = objective.subtract(bound);
+        return Optional.of(above.signum() <= 0 ? BigFraction.ZERO : above.divide(cash()));
     }
 
     /** Money paid in all. */

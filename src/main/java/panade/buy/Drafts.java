@@ -25,7 +25,16 @@ record Drafts(List<Period> periods, List<List<Recipe>> recipes, StoreRoom room, 
      *
      * @param offsets by period and product, the first column of its shares; empty where blends are kept
      */
-    record Draft(Ledger ledger, List<PurchaseModel> purchases, List<List<Integer>> offsets) {}
+    record Draft(Ledger ledger, List<PurchaseModel> purchases, List<List<Integer>> offsets) {
+        /** What plans come to in this model: cash less what is left at the end is worth. */
+        BigFraction objective(List<PurchasePlan> plans) {
+            var cash = plans.stream().map(PurchasePlan::cash).reduce(BigFraction.ZERO, BigFraction::add);
+            return plans.get(plans.size() - 1).store().stream()
+                    .map(stock -> stock.left()
+                            .multiply(purchases.get(plans.size() - 1).worthPerKg(stock.ingredient())))
+                    .reduce(cash, BigFraction::subtract);
+        }
+    }
 
     /** The cheapest blends by weight are kept. */
     Draft frozen(LeftoverWorth worth) {

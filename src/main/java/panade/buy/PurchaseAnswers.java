@@ -11,17 +11,17 @@ import panade.domain.Remark;
  *
  * @param periods what is made when
  * @param exact money if any weight could be bought, delivery, minimum orders and storage aside
- * @param frozen the cheapest blends by weight, rounded up to packs; empty when no such plan was found
- * @param adapted blends that may change to suit packs, leftovers counted at what they are worth
- * @param leastCash the same, leftovers counted as nothing
+ * @param keeping the cheapest blends by weight, rounded up to packs
+ * @param adapting blends that may change to suit packs, leftovers counted at what they are worth
+ * @param saving the same, leftovers counted as nothing
  * @param smallOrders what would fall short of a minimum order if goods were bought by exact weight
  */
 public record PurchaseAnswers(
         List<Period> periods,
         BigFraction exact,
-        Optional<Campaign> frozen,
-        Optional<Campaign> adapted,
-        Optional<Campaign> leastCash,
+        PlanSearch keeping,
+        PlanSearch adapting,
+        PlanSearch saving,
         List<SmallOrder> smallOrders) {
     public PurchaseAnswers {
         periods = List.copyOf(periods);
@@ -46,6 +46,21 @@ public record PurchaseAnswers(
                 .flatMap(period -> period.products().stream())
                 .map(product -> product.best().asked())
                 .toList());
+    }
+
+    /** The plan with the cheapest blends by weight; empty when none was found. */
+    public Optional<Campaign> frozen() {
+        return keeping.plan();
+    }
+
+    /** The plan with blends that suit packs; empty when none was found. */
+    public Optional<Campaign> adapted() {
+        return adapting.plan();
+    }
+
+    /** The plan that takes the least cash; empty when none was found. */
+    public Optional<Campaign> leastCash() {
+        return saving.plan();
     }
 
     /** The products of the first period, which are those of every period. */

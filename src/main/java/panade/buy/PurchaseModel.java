@@ -30,6 +30,7 @@ final class PurchaseModel {
     private final Map<String, Integer> left = new TreeMap<>();
     private final Map<String, Integer> wasted = new TreeMap<>();
     private final Map<String, Need> needs = new TreeMap<>();
+    private final Map<String, BigFraction> prices = new TreeMap<>();
 
     /**
      * The purchases of a period.
@@ -72,7 +73,8 @@ final class PurchaseModel {
             balance.put(column(offer, need), kilograms(offer));
         }
         need.form().forEach((j, amount) -> balance.merge(j, amount.negate(), BigFraction::add));
-        int leftover = ledger.column("left " + id, storing.subtract(worth.of(id).multiply(price(offers))));
+        prices.put(id, price(offers));
+        int leftover = ledger.column("left " + id, storing.subtract(worthPerKg(id)));
         left.put(id, leftover);
         balance.put(leftover, BigFraction.ONE.negate());
         if (need.spoils()) {
@@ -82,6 +84,11 @@ final class PurchaseModel {
         }
         var stored = addStored(id, balance);
         ledger.row(new Row("store " + id, balance, Sense.EQUAL, need.fixed().subtract(stored)));
+    }
+
+    /** What a kilogram of an ingredient that is left counts for. */
+    BigFraction worthPerKg(String id) {
+        return worth.of(id).multiply(prices.getOrDefault(id, BigFraction.ZERO));
     }
 
     /** Adds what the period begins with to a form, where that is open; gives it where it is known. */
@@ -121,7 +128,9 @@ final class PurchaseModel {
             ledger.row(new Row("available", Map.of(column, step), Sense.AT_MOST, available.base()));
         }
         addOrder(offer, column, step, most);
-        if (minimum.subtract(step).signum() > 0) {
+        // a minimum of a pack or less is met by any pack; what is sold by weight can always be too little
+        if (minimum.signum() > 0
+                && (offer.pack() == null || minimum.subtract(step).signum() > 0)) {
             addMinimum(column, step, minimum, most);
         }
         return column;

@@ -81,7 +81,7 @@ public final class BuyExport {
         JsonExport.put(node, "inBowl", plan.inBowl());
         JsonExport.put(node, "wasted", plan.wasted());
         JsonExport.put(node, "onShelf", plan.onShelf());
-        JsonExport.put(node, "gap", plan.gap());
+        JsonExport.put(node, "gap", plan.gap().orElse(null));
         node.put("finished", plan.finished());
         var periods = NODES.arrayNode();
         plan.periods().forEach(period -> periods.add(period(period)));

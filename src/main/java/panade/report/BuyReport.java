@@ -157,7 +157,7 @@ public final class BuyReport {
     }
 
     private static String gap(Campaign plan) {
-        return Figures.significant(plan.gap().multiply(100), 2) + " %";
+        return plan.gap().map(gap -> Figures.significant(gap.multiply(100), 2) + " %").orElse("not known");
     }
 
     private void addPlan(PurchasePlan plan, List<Block> blocks) {
