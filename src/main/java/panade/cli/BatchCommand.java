@@ -74,6 +74,13 @@ final class BatchCommand implements Callable<Integer> {
 
     private int weigh(Brief brief) {
         var scales = scales(brief);
+        scales.tooCoarse(brief).ifPresent(step -> {
+            throw Slip.in(
+                    spec,
+                    (weighing == null ? "the brief's weighing " : "--weighing ") + step.text() + ": a batch of "
+                            + brief.batch().text() + " is less than one step of that scale; expected a finer one, such"
+                            + " as --weighing 1g.");
+        });
         var outcome = planner.answer(brief);
         return outcome instanceof Blended blended
                 ? print(Weighing.of(planner, blended, scales))

@@ -73,6 +73,9 @@ public final class SheetReport {
             blocks.add(new Points(sheet.fails().stream().map(SheetReport::words).toList()));
             blocks.add(new Paragraph(finer()));
         }
+        if (sheet.endedEarly()) {
+            blocks.add(new Paragraph(ended()));
+        }
         return blocks;
     }
 
@@ -94,8 +97,7 @@ public final class SheetReport {
                     .toList();
             blocks.add(new Paragraph("Left out, too little for this scale: " + String.join(", ", names) + "."));
         }
-        blocks.add(new Paragraph("Total " + both(sheet.total()) + ". A weight alone may lie between its least and most"
-                + " before a bound breaks, all others as written."));
+        blocks.add(new Paragraph(bands()));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(Cautions.atTheBench(brief, sheet.weighed())));
         return blocks;
@@ -104,25 +106,61 @@ public final class SheetReport {
     private String verdict() {
         var cost = Figures.money(Figures.perPound(sheet.weighed().rawCostPerKg()))
                 + (brief.currency().isEmpty() ? "" : " " + brief.currency()) + "/lb of ingredients";
-        return sheet.isMet()
-                ? "Weighed like this, every bound is met (checked in exact fractions); " + cost + "."
+        if (sheet.isMet()) {
+            return "Weighed like this, every bound is met (checked in exact fractions); " + cost + ".";
+        }
+        return isNear()
+                ? "On this scale no weights were found that hit every fixed number. These come nearest and meet every"
+                        + " other bound (checked in exact fractions); " + cost + ". Missed:"
                 : "On this scale no weights were found that meet every bound. The nearest break:";
+    }
+
+    /** Whether only fixed numbers are missed. */
+    private boolean isNear() {
+        return sheet.fails().stream().allMatch(BatchSheet.Fail::fixed);
     }
 
     private static String words(BatchSheet.Fail fail) {
         var reaches = fail.reaches();
         var unit = fail.unit().symbol().isEmpty() ? "" : " " + fail.unit().symbol();
         int digits = reaches == null ? 4 : Figures.digitsApart(reaches, fail.needs(), 4);
+        var asked = fail.path().endsWith("/min") ? ", needs at least " : ", may be at most ";
         return fail.name() + ": comes to " + (reaches == null ? "nothing" : Figures.significant(reaches, digits)) + unit
-                + (fail.path().endsWith("/min") ? ", needs at least " : ", may be at most ")
-                + Figures.significant(fail.needs(), digits) + unit;
+                + (fail.fixed() ? ", is fixed at " : asked)
+                + Figures.significant(fail.needs(), digits) + unit + (fail.fixed() ? missed(fail, unit) : "");
+    }
+
+    private static String missed(BatchSheet.Fail fail, String unit) {
+        var reaches = fail.reaches();
+        if (reaches == null) {
+            return "";
+        }
+        var by = reaches.subtract(fail.needs());
+        return ": " + Figures.significant(by.abs(), 3) + unit + (by.signum() < 0 ? " too little" : " too much");
     }
 
     private String finer() {
         var fine = sheet.fineEnough();
-        return fine == null
-                ? "No scale that was tried is fine enough; make a larger batch."
-                : "A scale that reads " + fine.text() + " is fine enough for this batch. Do not weigh by this sheet.";
+        var advice = isNear() ? " Weigh by this sheet only if that much off will do." : " Do not weigh by this sheet.";
+        return (fine == null
+                        ? "No finer scale that was tried was found to do; make a larger batch"
+                                + (isNear() ? ", or give the fixed number a least and a most." : ".")
+                        : "A scale that reads " + fine.text() + " is fine enough for this batch.")
+                + advice;
+    }
+
+    private String ended() {
+        return "The search for weights ended before it was done: "
+                + (sheet.isMet() ? "others may lie nearer the recipe." : "weights that meet every bound may exist.");
+    }
+
+    private String bands() {
+        var words = sheet.isMet()
+                ? " A weight alone may lie between its least and most before a bound breaks, all others as written."
+                : " Between its least and most a weight alone breaks nothing more, all others as written.";
+        boolean tight = sheet.lines().stream().anyMatch(line -> line.weight().signum() > 0 && line.isTight());
+        return "Total " + both(sheet.total()) + "." + words
+                + (tight ? " Where both are the same no other weight will do." : "");
     }
 
     private String moved() {

@@ -1,5 +1,7 @@
 package panade.study;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Brief;
@@ -32,5 +34,12 @@ public record Scales(Quantity step, @Nullable Quantity fine, BigFraction below) 
         }
         var own = stage.weighing();
         return own == null ? step : own;
+    }
+
+    /** The step of a scale on which not even the whole batch shows; empty where there is none such. */
+    public Optional<Quantity> tooCoarse(Brief brief) {
+        return Stream.concat(Stream.of(step), brief.stages().stream().flatMap(stage -> Stream.ofNullable(stage.weighing())))
+                .filter(each -> brief.batch().base().subtract(each.base()).signum() < 0)
+                .findFirst();
     }
 }

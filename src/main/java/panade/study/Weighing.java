@@ -6,13 +6,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.audit.Audit;
 import panade.domain.Blend;
-import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Stage;
 import panade.domain.Use;
@@ -22,14 +19,21 @@ import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 import panade.solver.MixedAnswer.Found;
-import panade.study.BatchSheet.Fail;
+import panade.solver.MixedAnswer.Infeasible;
 import panade.study.BatchSheet.Line;
+import panade.study.WeighingModel.Giving;
 import panade.study.WeighingModel.Limit;
 import panade.study.WeighingModel.Share;
 
-/** Rounds a blend to weights that a scale can show, so that every bound is still met. */
+/**
+ * Rounds a blend to weights that a scale can show, so that every bound is still met. Where no weights meet a fixed bound
+ * it is missed by as little as can be, and where that is not enough every bound may give; what is broken is told.
+ */
 public final class Weighing {
+    /** For each search; a search for a finer scale gets a part of it. */
     private static final Duration LIMIT = Duration.ofSeconds(20);
+
+    private static final Duration FINER_LIMIT = Duration.ofSeconds(4);
     /** Tried in turn: staying that part of a step inside each limit makes up for binary rounding in the search. */
     private static final List<BigFraction> MARGINS =
             List.of(BigFraction.ZERO, BigFraction.of(1, 100_000), BigFraction.of(1, 1000));
@@ -38,56 +42,80 @@ public final class Weighing {
     private static final List<Integer> FINER = List.of(2, 5, 10, 20, 50, 100, 200, 500, 1000);
 
     private final Planner planner;
-    private final Blended best;
+    private final @Nullable Blended best;
     private final Brief brief;
+    private final Blend exact;
+    private boolean endedEarly;
 
-    private Weighing(Planner planner, Blended best) {
+    private Weighing(Planner planner, @Nullable Blended best, Brief brief, Blend exact) {
         this.planner = planner;
         this.best = best;
-        this.brief = best.brief();
+        this.brief = brief;
+        this.exact = exact;
     }
 
-    /** The sheet for a blend. */
+    /** The sheet for a proved blend. */
     public static BatchSheet of(Planner planner, Blended best, Scales scales) {
-        return new Weighing(planner, best).sheet(scales);
+        return new Weighing(planner, best, best.brief(), best.blend()).sheet(scales);
+    }
+
+    /** The sheet for any blend of a brief's batch. */
+    public static BatchSheet of(Planner planner, Brief brief, Blend blend, Scales scales) {
+        return new Weighing(planner, null, brief, blend).sheet(scales);
     }
 
     private BatchSheet sheet(Scales scales) {
         var shares = shares(scales);
         var model = new WeighingModel(brief, shares);
-        var met = meeting(model, shares);
+        var audit = audit(shares);
+        var met = meeting(model, shares, LIMIT);
         if (met.isPresent()) {
             return sheet(model, shares, met.get(), null);
         }
-        var nearest = weights(shares, search(model, BigFraction.ZERO, true).orElseGet(() -> rounded(shares)));
-        return sheet(model, shares, nearest, fineEnough(scales));
+        boolean unsure = endedEarly;
+        var nearest = nearest(model, shares);
+        var finer = audit.fails(nearest).isEmpty() ? null : fineEnough(scales);
+        endedEarly = unsure;
+        return sheet(model, shares, nearest, finer);
+    }
+
+    private WeighedBatch audit(List<Share> shares) {
+        return new WeighedBatch(brief, exact, shares.stream().map(Share::use).toList());
     }
 
     /** Weights that meet every limit, checked exactly; empty when the search finds none. */
-    private Optional<List<BigFraction>> meeting(WeighingModel model, List<Share> shares) {
+    private Optional<List<BigFraction>> meeting(WeighingModel model, List<Share> shares, Duration limit) {
+        var audit = audit(shares);
         for (var margin : MARGINS) {
-            var found = search(model, margin, false).map(steps -> weights(shares, steps));
-            if (found.isEmpty()) {
-                return Optional.empty();
-            }
-            boolean meets = model.limits().stream()
-                    .allMatch(limit -> limit.room(found.get()).signum() >= 0);
-            if (meets) {
+            var found = search(model, margin, Giving.NONE, limit).map(steps -> weights(shares, steps));
+            if (found.isEmpty() || audit.fails(found.get()).isEmpty()) {
                 return found;
             }
         }
         return Optional.empty();
     }
 
-    private Optional<Map<Integer, BigInteger>> search(WeighingModel model, BigFraction margin, boolean giving) {
-        return planner.search(model.model(margin, giving), LIMIT) instanceof Found found
-                ? Optional.of(found.values())
-                : Optional.empty();
+    /** Weights that miss fixed bounds alone if such are found, else that break as little as can be. */
+    private List<BigFraction> nearest(WeighingModel model, List<Share> shares) {
+        var audit = audit(shares);
+        var missing = search(model, MARGINS.get(1), Giving.FIXED, LIMIT)
+                .map(steps -> weights(shares, steps))
+                .filter(weights -> audit.fails(weights).stream().allMatch(BatchSheet.Fail::fixed));
+        return missing.orElseGet(() -> weights(
+                shares,
+                search(model, BigFraction.ZERO, Giving.ALL, LIMIT).orElseGet(() -> heaviest(shares, rounded(shares)))));
+    }
+
+    private Optional<Map<Integer, BigInteger>> search(
+            WeighingModel model, BigFraction margin, Giving giving, Duration limit) {
+        var answer = planner.search(model.model(margin, giving), limit);
+        endedEarly |= answer instanceof Found found ? !found.finished() : !(answer instanceof Infeasible);
+        return answer instanceof Found found ? Optional.of(found.values()) : Optional.empty();
     }
 
     private List<Share> shares(Scales scales) {
         var weights = new LinkedHashMap<Use, BigFraction>();
-        best.blend().lines().forEach(line -> weights.merge(line.use(), line.share(), BigFraction::add));
+        exact.lines().forEach(line -> weights.merge(line.use(), line.share(), BigFraction::add));
         var shares = new ArrayList<Share>();
         weights.forEach((use, share) -> {
             var kilograms = share.multiply(brief.batch().base());
@@ -112,6 +140,23 @@ public final class Weighing {
         return steps;
     }
 
+    /** The same, or one step of what weighs most where all would come to nothing. */
+    private static Map<Integer, BigInteger> heaviest(List<Share> shares, Map<Integer, BigInteger> steps) {
+        if (steps.values().stream().anyMatch(number -> number.signum() > 0)) {
+            return steps;
+        }
+        int heaviest = 0;
+        for (int l = 1; l < shares.size(); l++) {
+            boolean more = shares.get(l)
+                            .kilograms()
+                            .subtract(shares.get(heaviest).kilograms())
+                            .signum()
+                    > 0;
+            heaviest = more ? l : heaviest;
+        }
+        return Map.of(heaviest, BigInteger.ONE);
+    }
+
     private static List<BigFraction> weights(List<Share> shares, Map<Integer, BigInteger> steps) {
         var weights = new ArrayList<BigFraction>();
         for (int l = 0; l < shares.size(); l++) {
@@ -128,7 +173,7 @@ public final class Weighing {
             var text = Decimal.significant(number, 6).toPlainString() + " " + unit.symbol();
             var step = Quantity.of(number, unit, text);
             var shares = shares(new Scales(step, null, BigFraction.ZERO));
-            if (meeting(new WeighingModel(brief, shares), shares).isPresent()) {
+            if (meeting(new WeighingModel(brief, shares), shares, FINER_LIMIT).isPresent()) {
                 return step;
             }
         }
@@ -137,25 +182,40 @@ public final class Weighing {
 
     private BatchSheet sheet(
             WeighingModel model, List<Share> shares, List<BigFraction> weights, @Nullable Quantity fineEnough) {
+        var audit = audit(shares);
         var lines = new ArrayList<Line>();
         for (int l = 0; l < shares.size(); l++) {
-            var share = shares.get(l);
-            var weight = weights.get(l);
-            lines.add(new Line(
-                    share.use(),
-                    share.kilograms(),
-                    weight,
-                    share.step(),
-                    weight.subtract(down(model, weights, l)),
-                    up(model, weights, l).map(weight::add).orElse(null)));
+            lines.add(line(model, shares.get(l), weights, l, audit));
         }
         return new BatchSheet(
+                brief,
                 best,
                 lines,
-                weighed(shares, weights),
-                fails(model, shares, weights),
-                fails(model, shares, weights(shares, rounded(shares))),
-                fineEnough);
+                audit.blend(weights),
+                audit.fails(weights),
+                audit.fails(weights(shares, rounded(shares))),
+                fineEnough,
+                endedEarly);
+    }
+
+    /** A line whose band is what the model's limits leave, as far as weighing its ends says the same. */
+    private static Line line(
+            WeighingModel model, Share share, List<BigFraction> weights, int line, WeighedBatch audit) {
+        var weight = weights.get(line);
+        var least = weight.subtract(down(model, weights, line));
+        var most = up(model, weights, line).map(weight::add).orElse(null);
+        var lightest = with(weights, line, least);
+        // of a single ingredient any weight will do, down to none, which is no blend that could be measured
+        boolean low = WeighedBatch.sum(lightest).signum() == 0 || audit.isAsGood(lightest, weights);
+        boolean high = most == null || audit.isAsGood(with(weights, line, most), weights);
+        return new Line(
+                share.use(), share.kilograms(), weight, share.step(), low ? least : weight, high ? most : weight);
+    }
+
+    private static List<BigFraction> with(List<BigFraction> weights, int line, BigFraction weight) {
+        var changed = new ArrayList<>(weights);
+        changed.set(line, weight);
+        return changed;
     }
 
     /** How far a weight alone may fall; to nothing at most. */
@@ -186,58 +246,5 @@ public final class Weighing {
         }
         var room = limit.room(weights);
         return Optional.of(room.signum() <= 0 ? BigFraction.ZERO : room.divide(lost));
-    }
-
-    /** The blend that the weights make, its suppliers in the proportion of the exact one. */
-    private Blend weighed(List<Share> shares, List<BigFraction> weights) {
-        var total = weights.stream().reduce(BigFraction.ZERO, BigFraction::add);
-        var lines = new ArrayList<Blend.Line>();
-        for (int l = 0; l < shares.size(); l++) {
-            var share = shares.get(l);
-            var times = weights.get(l)
-                    .divide(share.kilograms())
-                    .multiply(brief.batch().base())
-                    .divide(total);
-            best.blend().lines().stream()
-                    .filter(line -> line.use().equals(share.use()))
-                    .forEach(line -> lines.add(new Blend.Line(
-                            line.use(),
-                            line.offer(),
-                            line.share().multiply(times),
-                            line.costPerKg().multiply(times))));
-        }
-        return new Blend(List.copyOf(lines), BigFraction.ONE);
-    }
-
-    private List<Fail> fails(WeighingModel model, List<Share> shares, List<BigFraction> weights) {
-        var total = weights.stream().reduce(BigFraction.ZERO, BigFraction::add);
-        var unit = brief.batch().unit();
-        var made = brief.making(
-                Quantity.of(unit.fromBase(total), unit, brief.batch().text()));
-        var audit = new Audit(made, weighed(shares, weights));
-        var fails = new ArrayList<Fail>();
-        for (var limit : model.limits()) {
-            if (limit.room(weights).signum() < 0) {
-                bound(limit).ifPresent(bound -> fails.add(fail(bound, limit, audit)));
-            }
-        }
-        return fails;
-    }
-
-    private Optional<Bound> bound(Limit limit) {
-        return brief.bounds().stream()
-                .filter(bound -> bound.path().equals(limit.path()))
-                .findFirst();
-    }
-
-    private static Fail fail(Bound bound, Limit limit, Audit audit) {
-        boolean least = limit.row().sense() == Sense.AT_LEAST;
-        var needs = least ? bound.min() : bound.max();
-        return new Fail(
-                bound.path() + (least ? "/min" : "/max"),
-                bound.name(),
-                audit.value(bound).orElse(null),
-                bound.unit().fromBase(Objects.requireNonNull(needs).base()),
-                bound.unit());
     }
 }

@@ -33,6 +33,13 @@ final class WeighingModel {
     private final List<Share> lines;
     private final List<Limit> limits = new ArrayList<>();
 
+    /** Which limits may be broken, as little as can be. */
+    enum Giving {
+        NONE,
+        FIXED,
+        ALL
+    }
+
     /** A line: where it goes, its exact weight and the step it is weighed in, both in kilograms. */
     record Share(Use use, BigFraction kilograms, Quantity step) {}
 
@@ -40,9 +47,9 @@ final class WeighingModel {
      * A limit on the weights, in kilograms.
      *
      * @param row by line number
-     * @param path of the bound; empty for what can be had
+     * @param fixed whether it is one side of a bound that no other number meets
      */
-    record Limit(Row row, String path) {
+    record Limit(Row row, boolean fixed) {
         /** How far it is from being broken; negative when it is. */
         BigFraction room(List<BigFraction> weights) {
             var over = row.activity(weights).subtract(row.right());
@@ -62,11 +69,9 @@ final class WeighingModel {
     }
 
     private void addBound(Bound bound) {
-        var min = bound.min();
-        var max = bound.max();
         boolean fixed = bound.isFixed(brief.batch());
-        add(bound, min, Sense.AT_LEAST, fixed);
-        add(bound, max, Sense.AT_MOST, fixed);
+        add(bound, bound.min(), Sense.AT_LEAST, fixed);
+        add(bound, bound.max(), Sense.AT_MOST, fixed);
     }
 
     private void add(Bound bound, @Nullable Quantity limit, Sense sense, boolean fixed) {
@@ -80,11 +85,8 @@ final class WeighingModel {
             per.forEach((l, value) -> form.merge(l, value.multiply(limit.base()).negate(), BigFraction::add));
         }
         var right = amount ? limit.base() : BigFraction.ZERO;
-        // nothing fixed can be hit in whole steps; one step of what counts most is near enough
-        var band = fixed ? largestStep(form) : BigFraction.ZERO;
-        right = sense == Sense.AT_LEAST ? right.subtract(band) : right.add(band);
         form.values().removeIf(value -> value.signum() == 0);
-        limits.add(new Limit(new Row(bound.path(), form, sense, right), bound.path()));
+        limits.add(new Limit(new Row(bound.path(), form, sense, right), fixed));
     }
 
     private BigFraction largestStep(Map<Integer, BigFraction> form) {
@@ -125,7 +127,7 @@ final class WeighingModel {
                 form.put(l, brief.set().ingredient(id).usable().reciprocal());
             }
         }
-        most.ifPresent(sum -> limits.add(new Limit(new Row(id + " available", form, Sense.AT_MOST, sum), "")));
+        most.ifPresent(sum -> limits.add(new Limit(new Row(id + " available", form, Sense.AT_MOST, sum), false)));
     }
 
     /**
@@ -133,9 +135,9 @@ final class WeighingModel {
      * where limits may give, by how much.
      *
      * @param margin how far inside each limit to stay, as a part of what one step can change
-     * @param giving whether limits may be broken, as little as can be
+     * @param giving which limits may be broken instead, as little as can be
      */
-    MixedModel model(BigFraction margin, boolean giving) {
+    MixedModel model(BigFraction margin, Giving giving) {
         var columns = new ArrayList<Column>();
         var rows = new ArrayList<Row>();
         var whole = new HashSet<Integer>();
@@ -147,7 +149,10 @@ final class WeighingModel {
             columns.add(new Column("off " + l, BigFraction.ONE));
             addOff(l, rows);
         }
-        limits.forEach(limit -> rows.add(inSteps(limit.row(), margin, giving ? columns : null)));
+        for (var limit : limits) {
+            boolean gives = giving == Giving.ALL || giving == Giving.FIXED && limit.fixed();
+            rows.add(gives ? giving(limit.row(), columns) : inside(limit.row(), margin));
+        }
         addTotal(rows);
         return new MixedModel(new LinearModel(columns, rows), whole);
     }
@@ -162,17 +167,24 @@ final class WeighingModel {
         rows.add(new Row("under", Map.of(line, part, off, BigFraction.ONE), Sense.AT_LEAST, exact.divide(size)));
     }
 
-    private Row inSteps(Row row, BigFraction margin, @Nullable List<Column> givingColumns) {
-        var terms = new HashMap<Integer, BigFraction>();
-        row.coefficients().forEach((l, value) -> terms.put(l, value.multiply(step(l))));
+    private Row inside(Row row, BigFraction margin) {
         var inside = largestStep(row.coefficients()).multiply(margin);
         boolean least = row.sense() == Sense.AT_LEAST;
-        if (givingColumns != null) {
-            terms.put(givingColumns.size(), least ? BigFraction.ONE : BigFraction.ONE.negate());
-            givingColumns.add(new Column("gives", GIVING.divide(scale(row))));
-        }
         var right = least ? row.right().add(inside) : row.right().subtract(inside);
-        return new Row(row.name(), terms, row.sense(), right);
+        return new Row(row.name(), inSteps(row), row.sense(), right);
+    }
+
+    private Row giving(Row row, List<Column> columns) {
+        var terms = inSteps(row);
+        terms.put(columns.size(), row.sense() == Sense.AT_LEAST ? BigFraction.ONE : BigFraction.ONE.negate());
+        columns.add(new Column("gives", GIVING.divide(scale(row))));
+        return new Row(row.name(), terms, row.sense(), row.right());
+    }
+
+    private Map<Integer, BigFraction> inSteps(Row row) {
+        var terms = new HashMap<Integer, BigFraction>();
+        row.coefficients().forEach((l, value) -> terms.put(l, value.multiply(step(l))));
+        return terms;
     }
 
     /** What a limit is measured against: all that counts towards it at the exact weights. */
@@ -184,7 +196,7 @@ final class WeighingModel {
         return scale.signum() == 0 ? BigFraction.ONE : scale;
     }
 
-    /** The weights together make the batch, to a step of the coarsest scale. */
+    /** The weights together make the batch, to a step of the coarsest scale, and something in any case. */
     private void addTotal(List<Row> rows) {
         var steps = new HashMap<Integer, BigFraction>();
         for (int l = 0; l < lines.size(); l++) {
@@ -192,7 +204,12 @@ final class WeighingModel {
         }
         var slack = largestStep(ones());
         var batch = brief.batch().base();
-        rows.add(new Row("total", steps, Sense.AT_LEAST, batch.subtract(slack)));
+        var least = batch.subtract(slack);
+        var something = lines.stream()
+                .map(line -> line.step().base())
+                .reduce(slack, (a, b) -> a.subtract(b).signum() <= 0 ? a : b);
+        rows.add(new Row(
+                "total", steps, Sense.AT_LEAST, least.subtract(something).signum() < 0 ? something : least));
         rows.add(new Row("total", steps, Sense.AT_MOST, batch.add(slack)));
     }
 }

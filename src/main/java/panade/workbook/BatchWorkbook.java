@@ -1,10 +1,13 @@
 package panade.workbook;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Brief;
 import panade.domain.Stage;
+import panade.quantity.Decimal;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -21,6 +24,7 @@ public final class BatchWorkbook {
     private static final int WEIGHED = 3;
     private static final int LEAST = 5;
     private static final int MOST = 6;
+    private static final int PLACES = 3;
     private static final BigFraction GRAMS = BigFraction.of(1000);
 
     private final BatchSheet sheet;
@@ -43,7 +47,10 @@ public final class BatchWorkbook {
         draft.say(
                 sheet.isMet()
                         ? "Weighed like this, every bound is met. Least and most are for that weight alone."
-                        : "On this scale no weights were found that meet every bound. Do not weigh by this sheet.");
+                        : sheet.fails().stream().allMatch(BatchSheet.Fail::fixed)
+                                ? "On this scale a fixed number is missed: see what panade batch says of it."
+                                : "On this scale no weights were found that meet every bound. Do not weigh by this"
+                                        + " sheet.");
         draft.say("Type what you weighed into the shaded cells, in grams.");
         draft.head("Stage", "Ingredient", "Weigh, g", "Weighed, g", "Off, g", "Least, g", "Most, g", "", "Lot");
         brief.stages().forEach(this::stage);
@@ -83,6 +90,13 @@ public final class BatchWorkbook {
         return kilograms.multiply(GRAMS);
     }
 
+    /** Grams, to a thousandth on the side on which no bound breaks. */
+    private static BigFraction inward(BigFraction kilograms, RoundingMode mode) {
+        var grams = grams(kilograms);
+        return Decimal.of(
+                new BigDecimal(grams.getNumerator()).divide(new BigDecimal(grams.getDenominator()), PLACES, mode));
+    }
+
     private void line(Stage stage, Line line) {
         int row = draft.next();
         var weighed = Place.of(WEIGHED, row);
@@ -94,8 +108,8 @@ public final class BatchWorkbook {
                 new Cell.Text("", Look.INPUT),
                 new Remark(
                         "IF(" + weighed + "=\"\",\"\"," + weighed + "-" + Place.of(WEIGH, row) + ")", "", Look.PLAIN),
-                Cell.figure(grams(line.least()), Form.CASH),
-                most == null ? Cell.text("any") : Cell.figure(grams(most), Form.CASH),
+                Cell.figure(inward(line.least(), RoundingMode.CEILING), Form.VALUE),
+                most == null ? Cell.text("any") : Cell.figure(inward(most, RoundingMode.FLOOR), Form.VALUE),
                 new Remark(verdict(weighed, row), "", Look.PLAIN),
                 new Cell.Text("", Look.INPUT));
     }

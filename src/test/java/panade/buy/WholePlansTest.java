@@ -228,7 +228,7 @@ class WholePlansTest {
         var bounds = new ArrayList<String>();
         kitchen.limits()
                 .forEach((id, limits) ->
-                        bounds.add("{\"ingredient\": \"%s\", \"min\": \"%d kg\", \"max\": \"%d kg\"}"
+                        bounds.add("{\"ingredient\": \"%s\", \"min\": \"%s kg\", \"max\": \"%s kg\"}"
                                 .formatted(id, limits[0], limits[1])));
         return answers(
                 brief(kitchen.batch() + " kg", rows.toString(), String.join(",", bounds)), kitchen.delivery());

@@ -113,8 +113,8 @@ class FullCostTest {
 
     private static String costs(Random random) {
         return """
-                {"labour": {"minutes": %d, "minutesPerLb": %d, "perHour": %d},
-                 "packaging": "0.2%d/lb", "overhead": "0.3%d/lb", "processLoss": "%d %%"}""".formatted(
+                {"labour": {"minutes": %s, "minutesPerLb": %s, "perHour": %s},
+                 "packaging": "0.2%s/lb", "overhead": "0.3%s/lb", "processLoss": "%s %%"}""".formatted(
                         1 + random.nextInt(90),
                         random.nextInt(3),
                         12 + random.nextInt(20),
@@ -124,7 +124,7 @@ class FullCostTest {
     }
 
     private static String shelf(Random random) {
-        return "{\"price\": \"%d.%d/lb\", \"margins\": [\"%d %%\", \"%d %%\"]}"
+        return "{\"price\": \"%s.%s/lb\", \"margins\": [\"%s %%\", \"%s %%\"]}"
                 .formatted(7 + random.nextInt(6), random.nextInt(10), 10 + random.nextInt(20), 10 + random.nextInt(20));
     }
 
