@@ -17,7 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param finished whether the search says that nothing better exists, and its bound agrees
  */
 public record Campaign(
-        List<PurchasePlan> periods, BigFraction objective, @Nullable BigFraction bound, boolean finished) {
+        List<PurchasePlan> periods,
+        BigFraction objective,
+        @Nullable BigFraction bound,
+        boolean finished) {
     public Campaign {
         periods = List.copyOf(periods);
     }
@@ -72,14 +75,17 @@ public record Campaign(
         return periods.get(periods.size() - 1).onShelf();
     }
 
-    /** Goods to order, over all periods. */
+    /** Goods to order, over all periods; what is there as it is needed does not count. */
     public int goods() {
-        return periods.stream().mapToInt(plan -> plan.lines().size()).sum();
+        return periods.stream().mapToInt(PurchasePlan::goodsToOrder).sum();
     }
 
     /** Orders, over all periods. */
     public int orders() {
-        return periods.stream().mapToInt(plan -> plan.orders().size()).sum();
+        return (int) periods.stream()
+                .flatMap(plan -> plan.orders().stream())
+                .filter(PurchasePlan.Order::placed)
+                .count();
     }
 
     /** The lines of all orders. */

@@ -38,13 +38,17 @@ record PackSearch(Planner planner, Drafts drafts, Duration limit) {
      * @param then the same with costs that are made least next, where several plans cost the same
      */
     PlanSearch settled(
-            MixedAnswer answer, List<MixedAnswer> others, List<List<PurchasePlan>> kept, Draft draft, Optional<Draft> then) {
+            MixedAnswer answer,
+            List<MixedAnswer> others,
+            List<List<PurchasePlan>> kept,
+            Draft draft,
+            Optional<Draft> then) {
         boolean finished = answer instanceof Found found && found.finished();
         var known = new ArrayList<Plan>();
         packs(answer).flatMap(packs -> beside(packs, draft, then)).ifPresent(known::add);
         if (known.isEmpty() || !finished) {
-            others.forEach(
-                    other -> packs(other).flatMap(packs -> beside(packs, draft, then)).ifPresent(known::add));
+            others.forEach(other ->
+                    packs(other).flatMap(packs -> beside(packs, draft, then)).ifPresent(known::add));
             kept.forEach(plans -> known.add(new Plan(plans, draft.objective(plans))));
         }
         return known.stream()
@@ -90,8 +94,7 @@ record PackSearch(Planner planner, Drafts drafts, Duration limit) {
     private PlanSearch planned(Plan plan, MixedAnswer answer, Draft draft) {
         var claimed = answer instanceof Found found ? Decimal.of(found.bound()) : null;
         var hair = plan.objective().abs().add(1).multiply(BINARY);
-        if (claimed == null
-                || claimed.subtract(plan.objective()).subtract(hair).signum() > 0) {
+        if (claimed == null || claimed.subtract(plan.objective()).subtract(hair).signum() > 0) {
             // no bound, or one that the plan itself contradicts: without whole packs no plan can be cheaper
             claimed = planner.verdict(draft.ledger().model().relaxed()) instanceof Optimum optimum
                     ? draft.ledger().model().relaxed().costAt(optimum.point())

@@ -29,7 +29,10 @@ record PlanReader(Drafts drafts, Draft draft, List<BigFraction> point) {
                 lines,
                 purchase.ordered(point).stream()
                         .map(supplier ->
-                                new PurchasePlan.Order(drafts.room().termsOf(supplier), goods(supplier, lines)))
+                                new PurchasePlan.Order(
+                                        drafts.room().termsOf(supplier),
+                                        goods(supplier, lines),
+                                        !drafts.room().needsNoOrder(supplier)))
                         .toList(),
                 store,
                 blends(t),

@@ -38,11 +38,12 @@ public record PurchasePlan(
     public record Line(Offer offer, BigFraction packs, BigFraction kilograms, BigFraction money) {}
 
     /**
-     * An order.
+     * What comes from one supplier.
      *
      * @param goods money for goods
+     * @param placed whether somebody has to order it; false for what is there as it is needed
      */
-    public record Order(OrderTerms terms, BigFraction goods) {}
+    public record Order(OrderTerms terms, BigFraction goods, boolean placed) {}
 
     /**
      * An ingredient in the store room; weights in kilograms as bought.
@@ -63,6 +64,15 @@ public record PurchasePlan(
     /** Money paid for goods, delivery and storage. */
     public BigFraction cash() {
         return goods().add(delivery()).add(storage);
+    }
+
+    /** How many goods are on the orders that are placed. */
+    int goodsToOrder() {
+        return (int) lines.stream()
+                .filter(line -> orders.stream()
+                        .anyMatch(order -> order.placed()
+                                && order.terms().supplier().equals(line.offer().supplier())))
+                .count();
     }
 
     /** Money paid for goods. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import panade.buy.Buying;
 import panade.buy.LeftoverWorth;
 import panade.buy.Period;
+import panade.buy.PlanSearch;
 import panade.buy.Product;
 import panade.document.Documents;
 import panade.document.Overrides;
@@ -35,6 +36,8 @@ import panade.quantity.Quantity;
 import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.BuyReport;
+import panade.report.SheetReport;
+import panade.study.PlannedSheet;
 import panade.workbook.BuyWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -102,6 +105,11 @@ final class BuyCommand implements Callable<Integer> {
     @Option(names = "--csv", description = "Print the order lists as CSV.")
     private boolean csv;
 
+    @Option(
+            names = "--sheets",
+            description = "Print a bench sheet for each blend of the plan as well, at the batch its brief states.")
+    private boolean sheets;
+
     BuyCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
@@ -112,6 +120,9 @@ final class BuyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         workbook.check();
+        if (sheets && csv) {
+            throw Slip.in(spec, "--sheets goes with text and --json; --csv prints the order lists alone.");
+        }
         if (seconds < 1) {
             throw Slip.in(spec, "--seconds " + seconds + ": expected a number from 1 up.");
         }
@@ -200,16 +211,34 @@ final class BuyCommand implements Callable<Integer> {
         }
         try (var stop = new EarlyStop(engines.plans())) {
             var answers = Buying.answers(planner, made, room, schedule.storage(), worth, Duration.ofSeconds(seconds));
+            var benches = sheets ? new PlanSheets(planner, files()).of(answers) : List.<PlannedSheet>of();
             out.print(
                     csv
                             ? BuyExport.csv(answers)
                             : json
-                                    ? BuyExport.json(answers)
+                                    ? BuyExport.json(answers, benches)
                                     : TextRenderer.render(BuyReport.of(answers, worth, room, stop.isAsked())));
+            if (!csv && !json) {
+                benches.forEach(sheet -> out.print("\n" + TextRenderer.render(SheetReport.of(sheet))));
+            }
             out.flush();
             workbook.write(() -> BuyWorkbook.of(answers), err);
-            return answers.adapted().isPresent() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+            return status(answers.adapting());
         }
+    }
+
+    private List<Path> files() {
+        return products.stream()
+                .map(product -> Path.of(product.substring(0, product.lastIndexOf('='))))
+                .toList();
+    }
+
+    private int status(PlanSearch search) {
+        if (search instanceof PlanSearch.Undecided undecided) {
+            err.println("No plan was found, and none is ruled out: " + undecided.reason() + ".");
+            return ExitStatus.OUR_FAULT;
+        }
+        return search instanceof PlanSearch.Planned ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }
 
     private LeftoverWorth worth(IngredientSet set) {

@@ -45,6 +45,18 @@ public record StoreRoom(Map<String, OrderTerms> terms, List<Stock> stock) {
         return terms.getOrDefault(supplier, OrderTerms.none(supplier));
     }
 
+    /**
+     * Whether nothing need be ordered from a supplier, such as whoever meters the water: stated terms that ask for no
+     * minimum, no delivery charge and no time. Of a supplier without stated terms that is not known.
+     */
+    public boolean needsNoOrder(String supplier) {
+        var stated = terms.get(supplier);
+        return stated != null
+                && stated.minimumOrder().signum() == 0
+                && stated.delivery().signum() == 0
+                && stated.leadDays() == 0;
+    }
+
     /** Kilograms of an ingredient that are on hand and may be counted on. */
     public BigFraction onHand(String ingredient) {
         return stock.stream()

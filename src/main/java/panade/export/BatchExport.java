@@ -59,8 +59,8 @@ public final class BatchExport {
     /** Grams, rounded to the side on which no bound breaks. */
     private static BigFraction inward(BigFraction kilograms, RoundingMode mode) {
         var grams = kilograms.multiply(GRAMS);
-        return Decimal.of(new BigDecimal(grams.getNumerator())
-                .divide(new BigDecimal(grams.getDenominator()), PLACES, mode));
+        return Decimal.of(
+                new BigDecimal(grams.getNumerator()).divide(new BigDecimal(grams.getDenominator()), PLACES, mode));
     }
 
     private static ArrayNode fails(List<Fail> broken) {

@@ -7,12 +7,15 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import panade.buy.Campaign;
+import panade.buy.PlanSearch;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
+import panade.study.PlannedSheet;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Writes what to order. */
 public final class BuyExport {
@@ -20,9 +23,19 @@ public final class BuyExport {
 
     private BuyExport() {}
 
-    /** The result of {@code buy}. */
-    public static String json(PurchaseAnswers answers) {
+    /**
+     * The result of {@code buy}.
+     *
+     * @param sheets to weigh the plan's blends by; empty where none were asked for
+     */
+    public static String json(PurchaseAnswers answers, List<PlannedSheet> sheets) {
         var result = NODES.objectNode();
+        addStatus(result, answers.adapting());
+        var searches = NODES.objectNode();
+        searches.set("frozen", addStatus(NODES.objectNode(), answers.keeping()));
+        searches.set("adapted", addStatus(NODES.objectNode(), answers.adapting()));
+        searches.set("leastCash", addStatus(NODES.objectNode(), answers.saving()));
+        result.set("searches", searches);
         JsonExport.put(result, "exactWeights", answers.exact());
         result.set("frozen", plan(answers.frozen()));
         result.set("adapted", plan(answers.adapted()));
@@ -37,7 +50,31 @@ public final class BuyExport {
             small.add(node);
         });
         result.set("smallOrders", small);
+        if (!sheets.isEmpty()) {
+            var benches = NODES.arrayNode();
+            sheets.forEach(planned -> benches.add(sheet(planned)));
+            result.set("sheets", benches);
+        }
         return RemarkExport.print(result, answers.remarks());
+    }
+
+    private static ObjectNode sheet(PlannedSheet planned) {
+        var node = NODES.objectNode()
+                .put("period", planned.period())
+                .put("product", planned.sheet().brief().title())
+                .put("batch", planned.sheet().brief().batch().text());
+        JsonExport.put(node, "batches", planned.batches());
+        node.setAll(BatchExport.node(planned.sheet()));
+        return node;
+    }
+
+    private static ObjectNode addStatus(ObjectNode node, PlanSearch search) {
+        if (search instanceof PlanSearch.Impossible impossible) {
+            return node.put("status", "infeasible").put("proved", impossible.proved());
+        }
+        return search instanceof PlanSearch.Undecided undecided
+                ? node.put("status", "undecided").put("reason", undecided.reason())
+                : node.put("status", "planned");
     }
 
     /** The order lists of the plan whose blends adapt, one row a line. */
@@ -110,6 +147,7 @@ public final class BuyExport {
             JsonExport.put(node, "delivery", order.terms().delivery());
             JsonExport.put(node, "minimumOrder", order.terms().minimumOrder());
             node.put("leadDays", order.terms().leadDays());
+            node.put("placed", order.placed());
             orders.add(node);
         });
         return orders;

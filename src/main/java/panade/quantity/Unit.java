@@ -62,6 +62,12 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
         return base.divide(factor);
     }
 
+    /** The unit in which a kitchen that weighs in this one keeps stock: pounds for ounces and pounds, else kilograms. */
+    public Unit ofStock() {
+        boolean avoirdupois = factor.equals(POUND.factor) || factor.equals(of("oz").factor);
+        return avoirdupois ? POUND : of("kg");
+    }
+
     private static String plainMicro(String symbol) {
         var plain = symbol.replace('\u03bc', '\u00b5');
         if (plain.startsWith("ug")) {

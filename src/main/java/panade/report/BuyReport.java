@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.Campaign;
 import panade.buy.LeftoverWorth;
+import panade.buy.PlanSearch;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
@@ -28,6 +29,7 @@ public final class BuyReport {
     private final LeftoverWorth worth;
     private final StoreRoom room;
     private final boolean isStopped;
+    private final StockWeights weights;
 
     private BuyReport(PurchaseAnswers answers, LeftoverWorth worth, StoreRoom room, boolean isStopped) {
         this.answers = answers;
@@ -35,6 +37,7 @@ public final class BuyReport {
         this.worth = worth;
         this.room = room;
         this.isStopped = isStopped;
+        this.weights = StockWeights.of(first);
     }
 
     /**
@@ -53,11 +56,16 @@ public final class BuyReport {
         if (isStopped) {
             blocks.add(new Paragraph("The search was interrupted: these are the best plans found until then."));
         }
-        blocks.add(new Paragraph("Packs are whole and held; what remains is proved in exact fractions. How far from the"
-                + " best a plan may be is the search's own word."));
-        blocks.add(new Heading("Three ways to buy"));
-        blocks.add(ways());
+        if (plans().findAny().isPresent()) {
+            blocks.add(new Paragraph("Whole packs were chosen by a search; beside them all is proved in exact fractions."
+                    + " How far from the best a plan may be is the search's own word."));
+            blocks.add(new Heading("Three ways to buy"));
+            blocks.add(ways());
+        }
         var points = new ArrayList<String>();
+        addEnded("blends kept", answers.keeping(), points);
+        addEnded("blends adapt", answers.adapting(), points);
+        addEnded("least cash", answers.saving(), points);
         worth.named().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .map(entry -> "Leftovers of " + name(entry.getKey()) + " are counted at "
@@ -97,13 +105,36 @@ public final class BuyReport {
     private String verdict() {
         var adapted = answers.adapted();
         if (adapted.isEmpty()) {
-            return "No plan was found: packs, minimums and stores leave none, or the search needs more --seconds.";
+            return without(answers.adapting());
         }
         var cash = adapted.get().cash();
         var words = "Cash out " + money(cash) + " when blends may adapt to packs";
         return answers.frozen()
                 .map(frozen -> words + "; " + money(frozen.cash()) + " if the cheapest blends by weight are kept.")
                 .orElse(words + ".");
+    }
+
+    private static String without(PlanSearch search) {
+        if (search instanceof PlanSearch.Undecided undecided) {
+            return "No plan was found, and none is ruled out: " + undecided.reason() + ". Search longer with --seconds.";
+        }
+        var leave = "No plan can be: what is sold, in which packs and from which minimums, and what the store holds leave"
+                + " none. ";
+        return search instanceof PlanSearch.Impossible impossible && impossible.proved()
+                ? leave + "Proved in exact fractions: none can be even if packs could be split."
+                : leave + "That is the search's own word, in binary arithmetic; it was not proved.";
+    }
+
+    /** Tells of a search that was not done. */
+    private void addEnded(String words, PlanSearch search, List<String> points) {
+        if (search instanceof PlanSearch.Undecided undecided
+                && answers.adapted().isPresent()) {
+            points.add("For \"" + words + "\" no plan was found, and none is ruled out: " + undecided.reason() + ".");
+        }
+        search.plan()
+                .filter(plan -> !plan.finished())
+                .ifPresent(plan -> points.add("The search for \"" + words + "\" ended before it was done: a better plan"
+                        + " may exist, " + gap(plan) + " of its cash cheaper at most. --seconds searches longer."));
     }
 
     private Table ways() {
@@ -136,9 +167,13 @@ public final class BuyReport {
         return rows;
     }
 
+    private Stream<Campaign> plans() {
+        return Stream.of(answers.frozen(), answers.adapted(), answers.leastCash())
+                .flatMap(Optional::stream);
+    }
+
     private void addWhereSome(String words, Function<Campaign, BigFraction> money, List<List<String>> rows) {
-        var plans = Stream.of(answers.frozen(), answers.adapted(), answers.leastCash());
-        if (plans.flatMap(Optional::stream).anyMatch(plan -> money.apply(plan).signum() != 0)) {
+        if (plans().anyMatch(plan -> money.apply(plan).signum() != 0)) {
             rows.add(row(words, plan -> Figures.cash(money.apply(plan))));
         }
     }
@@ -149,21 +184,25 @@ public final class BuyReport {
             return List.of(words, percent, percent, "0 %");
         }
         return List.of(
-                words, told(answers.frozen(), cell), told(answers.adapted(), cell), told(answers.leastCash(), cell));
+                words, told(answers.keeping(), cell), told(answers.adapting(), cell), told(answers.saving(), cell));
     }
 
-    private static String told(Optional<Campaign> plan, Function<Campaign, String> cell) {
-        return plan.map(cell).orElse("none found");
+    private static String told(PlanSearch search, Function<Campaign, String> cell) {
+        return search.plan().map(cell).orElse(search instanceof PlanSearch.Undecided ? "not found" : "none");
     }
 
     private static String gap(Campaign plan) {
-        return plan.gap().map(gap -> Figures.significant(gap.multiply(100), 2) + " %").orElse("not known");
+        return plan.gap()
+                .map(gap -> Figures.significant(gap.multiply(100), 2) + " %")
+                .orElse("not known");
     }
 
     private void addPlan(PurchasePlan plan, List<Block> blocks) {
         for (var order : plan.orders()) {
             var terms = order.terms();
-            blocks.add(new Heading(when(plan) + "rder from " + terms.supplier() + ": " + money(order.goods())
+            blocks.add(new Heading(when(plan)
+                    + (order.placed() ? "Order from " : "As needed, without an order, from ") + terms.supplier() + ": "
+                    + money(order.goods())
                     + (terms.delivery().signum() > 0 ? " and " + money(terms.delivery()) + " delivery" : "")));
             blocks.add(goods(plan, terms.supplier()));
             if (terms.minimumOrder().signum() > 0) {
@@ -177,7 +216,7 @@ public final class BuyReport {
     }
 
     private static String when(PurchasePlan plan) {
-        return plan.period().isEmpty() ? "O" : plan.period() + ": o";
+        return plan.period().isEmpty() ? "" : plan.period() + ": ";
     }
 
     private Table goods(PurchasePlan plan, String supplier) {
@@ -189,12 +228,12 @@ public final class BuyReport {
                             .filter(stock ->
                                     stock.ingredient().equals(line.offer().ingredient()))
                             .findFirst()
-                            .map(stock -> Figures.kilograms(stock.left()))
+                            .map(stock -> weights.number(stock.left()))
                             .orElse("");
                     return List.of(
                             name(line.offer().ingredient()),
                             pack == null ? "" : Decimal.round(line.packs(), 0).toPlainString(),
-                            pack == null ? Figures.kilograms(line.kilograms()) + " kg" : "x " + pack.text(),
+                            pack == null ? weights.text(line.kilograms()) : "x " + pack.text(),
                             Figures.cash(line.money()),
                             left);
                 })
@@ -205,7 +244,7 @@ public final class BuyReport {
                         new Column("packs", true),
                         new Column("", false),
                         new Column("money", true),
-                        new Column("left, kg", true)),
+                        new Column("left, " + weights.unit().symbol(), true)),
                 rows);
     }
 

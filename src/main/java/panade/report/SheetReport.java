@@ -19,6 +19,7 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.study.BatchSheet;
 import panade.study.BatchSheet.Line;
+import panade.study.PlannedSheet;
 
 /** Words what to weigh, stage by stage, on one sheet for the bench. */
 public final class SheetReport {
@@ -55,6 +56,19 @@ public final class SheetReport {
         blocks.addAll(work());
         return Remarks.under(
                 new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks), brief.remarks());
+    }
+
+    /** The sheet of a product in a purchase plan, headed by how often it is to be made. */
+    public static ReportDocument of(PlannedSheet planned) {
+        var report = new SheetReport(planned.sheet());
+        var document = report.document();
+        var blocks = new ArrayList<Block>();
+        var times = Figures.significant(planned.batches(), 4);
+        blocks.add(new Paragraph(planned.amount() + " of the plan are " + times
+                + (times.equals("1") ? " batch." : " batches like this.")));
+        blocks.addAll(document.blocks());
+        var when = planned.period().isEmpty() ? "" : planned.period() + ": ";
+        return new ReportDocument(when + document.title(), blocks);
     }
 
     /** The sheet alone: without its title and what rounding would have broken. */

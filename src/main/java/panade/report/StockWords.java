@@ -26,7 +26,7 @@ record StockWords(PurchaseAnswers answers, StoreRoom room) {
     }
 
     private String words(Stock stock) {
-        var words = Figures.kilograms(stock.kilograms()) + " kg of "
+        var words = weights().text(stock.kilograms()) + " of "
                 + answers.products()
                         .get(0)
                         .best()
@@ -49,9 +49,13 @@ record StockWords(PurchaseAnswers answers, StoreRoom room) {
                 .map(plan -> plan.periods().get(plan.periods().size() - 1))
                 .flatMap(plan -> plan.store().stream())
                 .filter(goods -> goods.ingredient().equals(ingredient))
-                .map(goods -> "; the shelf holds " + Figures.kilograms(goods.left()) + " kg at the end")
+                .map(goods -> "; the shelf holds " + weights().text(goods.left()) + " at the end")
                 .findFirst()
                 .orElse("");
+    }
+
+    private StockWeights weights() {
+        return StockWeights.of(answers.products().get(0).best().asked());
     }
 
     private boolean isPlanned(Stock stock) {

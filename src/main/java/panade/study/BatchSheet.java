@@ -20,7 +20,8 @@ import panade.quantity.Unit;
  * @param weighed the blend that the rounded weights make; without lines where nothing can be weighed
  * @param fails limits that the rounded weights break; empty when they meet them all
  * @param plainFails limits that would be broken if each weight were rounded on its own
- * @param fineEnough the coarsest finer scale tried on which every bound is met; null when this one does or none was found
+ * @param fineEnough the coarsest finer scale tried on which every bound is met; null when this one does or none was
+ *     found
  * @param endedEarly whether a search ended before it was done, so that better weights may exist
  */
 public record BatchSheet(
@@ -39,9 +40,9 @@ public record BatchSheet(
     }
 
     /**
-     * A line of the sheet; weights in kilograms. Whatever this weight alone is between its least and its most, others as
-     * written, no limit breaks that the sheet keeps, and none that it breaks is broken further; both ends were weighed in
-     * exact fractions.
+     * A line of the sheet; weights in kilograms. Whatever this weight alone is between its least and its most, others
+     * as written, no limit breaks that the sheet keeps, and none that it breaks is broken further; both ends were
+     * weighed in exact fractions.
      *
      * @param step of the scale
      * @param least how low this weight alone may be

@@ -35,8 +35,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
 
     /** Bounds that weights in kilograms break, and goods of which they take more than can be had. */
     List<Fail> fails(List<BigFraction> weights) {
-        return List.copyOf(
-                misses(weights).values().stream().map(Miss::fail).toList());
+        return List.copyOf(misses(weights).values().stream().map(Miss::fail).toList());
     }
 
     /** Whether weights break nothing but what other weights break too, and that no further. */
@@ -112,9 +111,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
             var unit = available.unit();
             var reaches = unit.fromBase(over.add(available.base()));
             misses.put(
-                    name,
-                    new Miss(
-                            new Fail(name, name, reaches, unit.fromBase(available.base()), unit, false), over));
+                    name, new Miss(new Fail(name, name, reaches, unit.fromBase(available.base()), unit, false), over));
         }
     }
 
@@ -188,9 +185,11 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
 
     private List<Offer> cheapestFirst(String id, Map<Offer, BigFraction> planned) {
         var offers = new ArrayList<>(planned.keySet());
-        brief.offersFor(id).stream().filter(offer -> !planned.containsKey(offer)).forEach(offers::add);
-        offers.sort(Comparator.comparing(
-                Offer::pricePerKg, (a, b) -> a.subtract(b).signum()));
+        brief.offersFor(id).stream()
+                .filter(offer -> !planned.containsKey(offer))
+                .forEach(offers::add);
+        offers.sort(
+                Comparator.comparing(Offer::pricePerKg, (a, b) -> a.subtract(b).signum()));
         return offers;
     }
 

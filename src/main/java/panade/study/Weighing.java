@@ -26,8 +26,8 @@ import panade.study.WeighingModel.Limit;
 import panade.study.WeighingModel.Share;
 
 /**
- * Rounds a blend to weights that a scale can show, so that every bound is still met. Where no weights meet a fixed bound
- * it is missed by as little as can be, and where that is not enough every bound may give; what is broken is told.
+ * Rounds a blend to weights that a scale can show, so that every bound is still met. Where no weights meet a fixed
+ * bound it is missed by as little as can be, and where that is not enough every bound may give; what is broken is told.
  */
 public final class Weighing {
     /** For each search; a search for a finer scale gets a part of it. */

@@ -10,6 +10,7 @@ import panade.buy.PurchasePlan.Line;
 import panade.buy.PurchasePlan.Order;
 import panade.buy.PurchasePlan.Stock;
 import panade.domain.Brief;
+import panade.quantity.Unit;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -28,9 +29,11 @@ public final class BuyWorkbook {
 
     private final Brief first;
     private final List<PurchasePlan> plans;
+    private final Unit unit;
 
     private BuyWorkbook(PurchaseAnswers answers) {
         this.first = answers.products().get(0).best().asked();
+        this.unit = first.batch().unit().ofStock();
         this.plans = answers.adapted().map(Campaign::periods).orElse(List.of());
     }
 
@@ -40,19 +43,27 @@ public final class BuyWorkbook {
         return new Book(List.of(book.orders(), book.store()));
     }
 
+    private BigFraction weight(BigFraction kilograms) {
+        return unit.fromBase(kilograms);
+    }
+
+    private BigFraction perUnit(BigFraction perKg) {
+        return perKg.multiply(unit.factor());
+    }
+
     private Sheet orders() {
         var sheet = new SheetDraft("Orders", 14, 26, 36, 10, 14, 14, 14, 14, 24);
         var money = Words.currency(first);
         sheet.title("What to order");
-        sheet.say(plans.isEmpty() ? "No plan was found." : Words.SHADED);
+        sheet.say(plans.isEmpty() ? "No plan was found; panade buy tells why." : Words.SHADED);
         sheet.head(
                 "Period",
                 "Supplier",
                 "Ingredient",
                 "Packs",
-                "Kilograms a pack",
-                "Kilograms",
-                money + " per kg",
+                unit.symbol() + " a pack",
+                unit.symbol(),
+                money + " per " + unit.symbol(),
                 "Cost, " + money,
                 "Sold in");
         var totals = new ArrayList<String>();
@@ -105,18 +116,27 @@ public final class BuyWorkbook {
                 Cell.text(plan.period()),
                 Cell.text(line.offer().supplier()),
                 Cell.text(Words.name(first, line.offer().ingredient())),
-                Cell.input(line.packs(), Form.VALUE),
-                Cell.input(pack == null ? BigFraction.ONE : pack.base(), Form.WEIGHT),
-                Cell.formula(Place.of(PACKS, row) + "*" + Place.of(EACH, row), line.kilograms(), Form.WEIGHT),
-                Cell.input(line.offer().pricePerKg(), Form.PRICE),
+                Cell.input(pack == null ? weight(line.kilograms()) : line.packs(), Form.VALUE),
+                Cell.input(pack == null ? BigFraction.ONE : weight(pack.base()), Form.WEIGHT),
+                Cell.formula(Place.of(PACKS, row) + "*" + Place.of(EACH, row), weight(line.kilograms()), Form.WEIGHT),
+                Cell.input(perUnit(line.offer().pricePerKg()), Form.PRICE),
                 Cell.formula(Place.of(KILOGRAMS, row) + "*" + Place.of(PRICE, row), line.money(), Form.CASH),
                 Cell.text(pack == null ? "any weight" : pack.text()));
     }
 
     private Sheet store() {
         var sheet = new SheetDraft("Store", 14, 36, 12, 12, 12, 12, 12, 14, 14);
-        sheet.title("What comes of it, kilograms as bought");
-        sheet.head("Period", "Ingredient", "Before", "Bought", "Used", "Wasted", "Left", "per kg", "Left, worth");
+        sheet.title("What comes of it, " + unit.symbol() + " as bought");
+        sheet.head(
+                "Period",
+                "Ingredient",
+                "Before",
+                "Bought",
+                "Used",
+                "Wasted",
+                "Left",
+                "per " + unit.symbol(),
+                "Left, worth");
         int from = sheet.next();
         plans.forEach(plan -> plan.store().forEach(stock -> stock(plan.period(), stock, sheet)));
         int to = sheet.next() - 1;
@@ -141,12 +161,12 @@ public final class BuyWorkbook {
         sheet.add(
                 Cell.text(period),
                 Cell.text(Words.name(first, stock.ingredient())),
-                Cell.input(stock.before(), Form.WEIGHT),
-                Cell.input(stock.bought(), Form.WEIGHT),
-                Cell.input(stock.used(), Form.WEIGHT),
-                Cell.input(stock.wasted(), Form.WEIGHT),
-                Cell.formula(left, stock.left(), Form.WEIGHT),
-                Cell.input(stock.paidPerKg(), Form.PRICE),
+                Cell.input(weight(stock.before()), Form.WEIGHT),
+                Cell.input(weight(stock.bought()), Form.WEIGHT),
+                Cell.input(weight(stock.used()), Form.WEIGHT),
+                Cell.input(weight(stock.wasted()), Form.WEIGHT),
+                Cell.formula(left, weight(stock.left()), Form.WEIGHT),
+                Cell.input(perUnit(stock.paidPerKg()), Form.PRICE),
                 Cell.formula(
                         Place.of(6, row) + "*" + Place.of(7, row),
                         stock.left().multiply(stock.paidPerKg()),

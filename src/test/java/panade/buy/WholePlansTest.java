@@ -28,8 +28,8 @@ import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
 
 /**
- * Purchase plans against every plan there is. Kitchens are small: a few ingredients, each with a least and a most weight
- * in the batch, whole kilograms throughout, so that the best plan buys and uses whole kilograms. Invented.
+ * Purchase plans against every plan there is. Kitchens are small: a few ingredients, each with a least and a most
+ * weight in the batch, whole kilograms throughout, so that the best plan buys and uses whole kilograms. Invented.
  */
 class WholePlansTest {
     private static final Planner PLANNER =
@@ -73,8 +73,7 @@ class WholePlansTest {
     }
 
     /** Kilograms of each ingredient that a batch takes. */
-    private record Kitchen(
-            int batch, Map<String, int[]> limits, List<Goods> goods, Map<String, Integer> delivery) {}
+    private record Kitchen(int batch, Map<String, int[]> limits, List<Goods> goods, Map<String, Integer> delivery) {}
 
     @Test
     void aWholePackOfOneThingMayBeTheLeastCash() throws IOException {
@@ -118,7 +117,9 @@ class WholePlansTest {
             var least = least(kitchen, BigFraction.ZERO);
             if (least != null) {
                 var answers = answers(kitchen);
-                assertThat(answers.leastCash().orElseThrow().cash()).as("%s", kitchen).isEqualTo(least);
+                assertThat(answers.leastCash().orElseThrow().cash())
+                        .as("%s", kitchen)
+                        .isEqualTo(least);
                 assertThat(answers.adapted().orElseThrow().objective())
                         .as("%s", kitchen)
                         .isEqualTo(least(kitchen, WORTH));
@@ -140,8 +141,7 @@ class WholePlansTest {
                 goods.add(goods(id, "shop", random));
             }
         }
-        return new Kitchen(
-                batch, limits, goods, Map.of("mill", random.nextInt(2) * 5, "farm", random.nextInt(3) * 3));
+        return new Kitchen(batch, limits, goods, Map.of("mill", random.nextInt(2) * 5, "farm", random.nextInt(3) * 3));
     }
 
     private static Goods goods(String id, String supplier, Random random) {
@@ -158,7 +158,9 @@ class WholePlansTest {
     private static @org.jspecify.annotations.Nullable BigFraction least(Kitchen kitchen, BigFraction worth) {
         var best = new ArrayList<BigFraction>();
         search(kitchen, worth, new ArrayList<>(), best);
-        return best.stream().reduce((a, b) -> a.subtract(b).signum() <= 0 ? a : b).orElse(null);
+        return best.stream()
+                .reduce((a, b) -> a.subtract(b).signum() <= 0 ? a : b)
+                .orElse(null);
     }
 
     private static void search(Kitchen kitchen, BigFraction worth, List<Integer> bought, List<BigFraction> best) {
@@ -189,7 +191,10 @@ class WholePlansTest {
         }
     }
 
-    /** What is left at its lowest price once the cheapest goods have been used; less than nothing if nothing can be made. */
+    /**
+     * What is left at its lowest price once the cheapest goods have been used; less than nothing if nothing can be
+     * made.
+     */
     private static int worthLeft(Kitchen kitchen, Map<String, Integer> there, Map<String, Integer> lowest) {
         var used = new TreeMap<String, Integer>();
         int open = kitchen.batch();
@@ -227,11 +232,9 @@ class WholePlansTest {
         kitchen.goods().forEach(goods -> rows.append(goods.row()).append('\n'));
         var bounds = new ArrayList<String>();
         kitchen.limits()
-                .forEach((id, limits) ->
-                        bounds.add("{\"ingredient\": \"%s\", \"min\": \"%s kg\", \"max\": \"%s kg\"}"
-                                .formatted(id, limits[0], limits[1])));
-        return answers(
-                brief(kitchen.batch() + " kg", rows.toString(), String.join(",", bounds)), kitchen.delivery());
+                .forEach((id, limits) -> bounds.add("{\"ingredient\": \"%s\", \"min\": \"%s kg\", \"max\": \"%s kg\"}"
+                        .formatted(id, limits[0], limits[1])));
+        return answers(brief(kitchen.batch() + " kg", rows.toString(), String.join(",", bounds)), kitchen.delivery());
     }
 
     private static PurchaseAnswers answers(Brief brief, Map<String, Integer> delivery) {

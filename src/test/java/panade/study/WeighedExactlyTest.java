@@ -25,8 +25,8 @@ import panade.solver.ortools.OrToolsSolver;
 import panade.study.BatchSheet.Line;
 
 /**
- * Bench sheets of two or three ingredients whose weights can be checked by hand: grams of fat and of protein are added up
- * here from the numbers themselves. Invented.
+ * Bench sheets of two or three ingredients whose weights can be checked by hand: grams of fat and of protein are added
+ * up here from the numbers themselves. Invented.
  */
 class WeighedExactlyTest {
     private static final Planner PLANNER =
@@ -97,7 +97,8 @@ class WeighedExactlyTest {
 
     @Test
     void goodsThatRunOutAreMadeUpFromTheNextSupplier() throws IOException {
-        var brief = brief(LARD_AND_WATER, "1 kg", """
+        var brief = brief(
+                LARD_AND_WATER, "1 kg", """
                 {"property": "FAT", "min": "50.05 %"}""", "b,third,3,kg,\na,spare,9,kg,\n", "a,first,1,kg,0.3 kg\na,second,2,kg,\n");
         var sheet = sheet(brief, "1 g");
         assertThat(sheet.isMet()).isTrue();
@@ -126,8 +127,7 @@ class WeighedExactlyTest {
                     String.join(",", set),
                     "700 g",
                     """
-                    {"property": "FAT", "min": "%s %%", "max": "%s %%"}, {"property": "PROCNT", "min": "%s %%"}"""
-                            .formatted(leastFat, mostFat, leastProtein),
+                    {"property": "FAT", "min": "%s %%", "max": "%s %%"}, {"property": "PROCNT", "min": "%s %%"}""".formatted(leastFat, mostFat, leastProtein),
                     "c,third,%s,kg,\n".formatted(1 + random.nextInt(5)));
             if (!(PLANNER.answer(brief) instanceof Blended blended)) {
                 continue;
@@ -142,14 +142,17 @@ class WeighedExactlyTest {
             }
             for (int l = 0; l < weights.size(); l++) {
                 var line = sheet.lines().get(l);
-                assertThat(keeps(sheet, with(weights, l, line.least()), fat, protein, limits)).isTrue();
+                assertThat(keeps(sheet, with(weights, l, line.least()), fat, protein, limits))
+                        .isTrue();
                 if (line.least().signum() > 0) {
                     var below = line.least().subtract(HAIR);
-                    assertThat(keeps(sheet, with(weights, l, below), fat, protein, limits)).isFalse();
+                    assertThat(keeps(sheet, with(weights, l, below), fat, protein, limits))
+                            .isFalse();
                 }
                 var most = line.most();
                 if (most != null) {
-                    assertThat(keeps(sheet, with(weights, l, most), fat, protein, limits)).isTrue();
+                    assertThat(keeps(sheet, with(weights, l, most), fat, protein, limits))
+                            .isTrue();
                     assertThat(keeps(sheet, with(weights, l, most.add(HAIR)), fat, protein, limits))
                             .isFalse();
                 }
@@ -167,8 +170,7 @@ class WeighedExactlyTest {
     }
 
     /** Fat between a least and a most and protein from a least, in per cent of all that is weighed. */
-    private static boolean keeps(
-            BatchSheet sheet, List<BigFraction> weights, int[] fat, int[] protein, int[] limits) {
+    private static boolean keeps(BatchSheet sheet, List<BigFraction> weights, int[] fat, int[] protein, int[] limits) {
         var allFat = BigFraction.ZERO;
         var allProtein = BigFraction.ZERO;
         var all = BigFraction.ZERO;
@@ -184,8 +186,7 @@ class WeighedExactlyTest {
     }
 
     private static BatchSheet sheet(Brief brief, String step) {
-        return Weighing.of(
-                PLANNER, (Blended) PLANNER.answer(brief), new Scales(weight(step), null, BigFraction.ZERO));
+        return Weighing.of(PLANNER, (Blended) PLANNER.answer(brief), new Scales(weight(step), null, BigFraction.ZERO));
     }
 
     private static Quantity weight(String text) {
@@ -196,8 +197,7 @@ class WeighedExactlyTest {
         return brief(ingredients, batch, bounds, more, "a,first,1,kg,\n");
     }
 
-    private Brief brief(String ingredients, String batch, String bounds, String more, String first)
-            throws IOException {
+    private Brief brief(String ingredients, String batch, String bounds, String more, String first) throws IOException {
         Files.writeString(folder.resolve("set.json"), """
                 {"title": "t", "source": "invented", "ingredients": [%s]}
                 """.formatted(ingredients));
