@@ -28,11 +28,10 @@ record PlanReader(Drafts drafts, Draft draft, List<BigFraction> point) {
                 drafts.periods().get(t).name(),
                 lines,
                 purchase.ordered(point).stream()
-                        .map(supplier ->
-                                new PurchasePlan.Order(
-                                        drafts.room().termsOf(supplier),
-                                        goods(supplier, lines),
-                                        !drafts.room().needsNoOrder(supplier)))
+                        .map(supplier -> new PurchasePlan.Order(
+                                drafts.room().termsOf(supplier),
+                                goods(supplier, lines),
+                                !drafts.room().needsNoOrder(supplier)))
                         .toList(),
                 store,
                 blends(t),

@@ -38,6 +38,10 @@ import picocli.CommandLine.Spec;
 final class StudyCommand implements Callable<Integer> {
     private static final long MOST_DRAWS = 100_000_000;
     private static final int MOST_COMPOSITIONS = 100_000;
+    private static final long MOST_PROVED = 100_000;
+
+    /** Each keeps tallies of its own, a quarter of a megabyte. */
+    private static final int MOST_THREADS = 256;
 
     /** Solving and proving this many takes seconds. */
     private static final int MOST_UNASKED = 1000;
@@ -83,7 +87,7 @@ final class StudyCommand implements Callable<Integer> {
             names = "--threads",
             paramLabel = "N",
             description = "Use so many processors; all unless given. The result is the same.")
-    private int threads = Runtime.getRuntime().availableProcessors();
+    private int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
 
     StudyCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
@@ -102,8 +106,18 @@ final class StudyCommand implements Callable<Integer> {
                     "--compositions " + compositions() + ": expected a number from 0 to " + MOST_COMPOSITIONS
                             + "; 0 leaves them out.");
         }
-        if (threads < 1) {
-            throw Slip.in(spec, "--threads " + threads + ": expected a number from 1 up.");
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw Slip.in(
+                    spec,
+                    "--threads " + threads + ": expected a number from 1 to " + MOST_THREADS
+                            + "; this machine has " + Runtime.getRuntime().availableProcessors()
+                            + " processors, and more threads than that gain nothing.");
+        }
+        if (prove && draws > MOST_PROVED) {
+            throw Slip.in(
+                    spec,
+                    "--prove with --draws " + draws + ": expected " + MOST_PROVED + " draws at most, since each is solved"
+                            + " again in exact fractions.");
         }
         return argument.withRawCost(options.overrides(), planner, err, this::study);
     }

@@ -28,6 +28,7 @@ public final class StudyExport {
         result.put("draws", study.draws());
         result.put("seed", study.seed());
         result.set("cost", cost(study));
+        putTarget(result, study.target());
         result.set("kept", kept(study.kept()));
         result.set("safest", kept(study.safest()).put("compared", study.compared()));
         result.set("prices", prices(study));
@@ -42,6 +43,16 @@ public final class StudyExport {
             result.set("compositions", compositions(compositions));
         }
         return RemarkExport.print(result, study.today().asked().remarks());
+    }
+
+    private static void putTarget(ObjectNode result, PriceStudy.@Nullable Target target) {
+        if (target == null) {
+            result.putNull("target");
+            return;
+        }
+        var node = NODES.objectNode();
+        JsonExport.put(node, "perKg", target.perKg());
+        result.set("target", node.put("metIn", target.draws()));
     }
 
     private static ObjectNode cost(PriceStudy study) {
@@ -73,6 +84,7 @@ public final class StudyExport {
         node.put("proved", study.draws());
         node.put("noBlend", study.noBlend());
         node.put("keptMeets", study.keptMeets());
+        putTarget(node, study.target());
         var broken = NODES.arrayNode();
         study.broken().forEach(bound -> broken.add(broken(bound)));
         node.set("broken", broken);

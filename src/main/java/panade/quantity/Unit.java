@@ -62,7 +62,9 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
         return base.divide(factor);
     }
 
-    /** The unit in which a kitchen that weighs in this one keeps stock: pounds for ounces and pounds, else kilograms. */
+    /**
+     * The unit in which a kitchen that weighs in this one keeps stock: pounds for ounces and pounds, else kilograms.
+     */
     public Unit ofStock() {
         boolean avoirdupois = factor.equals(POUND.factor) || factor.equals(of("oz").factor);
         return avoirdupois ? POUND : of("kg");

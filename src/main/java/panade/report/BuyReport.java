@@ -57,8 +57,9 @@ public final class BuyReport {
             blocks.add(new Paragraph("The search was interrupted: these are the best plans found until then."));
         }
         if (plans().findAny().isPresent()) {
-            blocks.add(new Paragraph("Whole packs were chosen by a search; beside them all is proved in exact fractions."
-                    + " How far from the best a plan may be is the search's own word."));
+            blocks.add(
+                    new Paragraph("Whole packs were chosen by a search; beside them all is proved in exact fractions."
+                            + " How far from the best a plan may be is the search's own word."));
             blocks.add(new Heading("Three ways to buy"));
             blocks.add(ways());
         }
@@ -116,10 +117,12 @@ public final class BuyReport {
 
     private static String without(PlanSearch search) {
         if (search instanceof PlanSearch.Undecided undecided) {
-            return "No plan was found, and none is ruled out: " + undecided.reason() + ". Search longer with --seconds.";
+            return "No plan was found, and none is ruled out: " + undecided.reason()
+                    + ". Search longer with --seconds.";
         }
-        var leave = "No plan can be: what is sold, in which packs and from which minimums, and what the store holds leave"
-                + " none. ";
+        var leave =
+                "No plan can be: what is sold, in which packs and from which minimums, and what the store holds leave"
+                        + " none. ";
         return search instanceof PlanSearch.Impossible impossible && impossible.proved()
                 ? leave + "Proved in exact fractions: none can be even if packs could be split."
                 : leave + "That is the search's own word, in binary arithmetic; it was not proved.";

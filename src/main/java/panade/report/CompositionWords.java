@@ -62,7 +62,12 @@ final class CompositionWords {
         var cost = "the cheapest costs between " + money(costs.levels().get(1)) + " and "
                 + money(costs.levels().get(3)) + currency() + "/lb half the time, between "
                 + money(costs.levels().get(0)) + " and " + money(costs.levels().get(4)) + " nine times in ten.";
-        return none + (study.noBlend() == 0 ? "T" + cost.substring(1) : cost);
+        var target = study.target();
+        var met = target == null
+                ? ""
+                : " The target of " + Figures.money(Figures.perPound(target.perKg())) + currency() + "/lb" + " is met in " + percent(Math.toIntExact(target.draws()))
+                        + " % of the draws.";
+        return none + (study.noBlend() == 0 ? "T" + cost.substring(1) : cost) + met;
     }
 
     private String kept() {

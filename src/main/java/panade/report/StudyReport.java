@@ -46,6 +46,10 @@ public final class StudyReport {
     private ReportDocument document() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
+        var target = study.target();
+        if (target != null) {
+            blocks.add(new Paragraph(words(target)));
+        }
         blocks.add(new Paragraph(proof()));
         blocks.add(new Heading("What the cheapest blend costs, per lb"));
         blocks.add(costs());
@@ -71,6 +75,12 @@ public final class StudyReport {
         return "Half the time the cheapest blend costs between " + level(1) + " and " + level(3) + currency()
                 + "/lb, nine times in ten between " + level(0) + " and " + level(4) + ". Today: "
                 + money(study.today().blend().costPerKg()) + ".";
+    }
+
+    private String words(PriceStudy.Target target) {
+        return "The target of " + money(target.perKg()) + currency() + "/lb is met in " + count(target.draws()) + " of "
+                + count(study.draws()) + " draws (" + percent(target.draws()) + " %): there the cheapest blend costs that"
+                + " or less.";
     }
 
     private String proof() {

@@ -34,6 +34,11 @@ public final class Distribution {
         return draws;
     }
 
+    /** In how many draws the least cost is no higher than what was hoped for. */
+    public long met() {
+        return tally.met.get(0).longValueExact();
+    }
+
     /** The mean of the least cost. */
     public BigFraction mean() {
         return cost(mean(tally.costs.get(Tally.DIFFERENCE)));

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -25,6 +26,9 @@ public final class Scenarios {
 
     private static final int PILOT = 4 * BLOCK;
     private static final int STANDING = 8;
+
+    /** A cost that equals what was hoped for must not miss it by binary rounding; draws are proved to as much. */
+    private static final double BINARY = 1e-9;
 
     private final ScenarioModel model;
     private final Geometry geometry;
@@ -72,14 +76,26 @@ public final class Scenarios {
 
     /** How the model does over draws 0 to {@code draws} - 1. */
     public Distribution run(long draws, int threads) {
+        return run(draws, threads, Optional.empty());
+    }
+
+    /**
+     * The same, with a cost that is hoped for.
+     *
+     * @param threads no more are started than there are blocks of draws
+     * @param target counted as met by a least cost that is no higher
+     */
+    public Distribution run(long draws, int threads, Optional<BigFraction> target) {
+        double hoped = target.map(cost -> cost.doubleValue() * (1 + BINARY)).orElse(Double.NaN);
+        int useful = (int) Math.min(threads, (draws + BLOCK - 1) / BLOCK);
         var stand = standing(draws);
         var tallies = new ArrayList<Tally>();
         var next = new AtomicLong();
-        ExecutorService workers = Executors.newFixedThreadPool(threads);
+        ExecutorService workers = Executors.newFixedThreadPool(useful);
         try {
             var work = new ArrayList<Future<Tally>>();
-            for (int i = 0; i < threads; i++) {
-                work.add(workers.submit(() -> work(draws, next, stand)));
+            for (int i = 0; i < useful; i++) {
+                work.add(workers.submit(() -> work(draws, next, hoped, stand)));
             }
             for (var done : work) {
                 tallies.add(done.get());
@@ -92,19 +108,19 @@ public final class Scenarios {
         } finally {
             workers.shutdownNow();
         }
-        var total = tally(stand);
+        var total = tally(hoped, stand);
         tallies.forEach(total::add);
         return new Distribution(
                 model, draws, total, stand.stream().map(this::point).toList());
     }
 
-    private Tally tally(List<Vertex> stand) {
-        return new Tally(model, today.cost(model.today()), stand);
+    private Tally tally(double hoped, List<Vertex> stand) {
+        return new Tally(model, today.cost(model.today()), hoped, stand);
     }
 
-    private Tally work(long draws, AtomicLong next, List<Vertex> stand) {
+    private Tally work(long draws, AtomicLong next, double hoped, List<Vertex> stand) {
         var hand = new Hand();
-        var tally = tally(stand);
+        var tally = tally(hoped, stand);
         for (long from = next.getAndAdd(BLOCK); from < draws; from = next.getAndAdd(BLOCK)) {
             for (long draw = from; draw < Math.min(draws, from + BLOCK); draw++) {
                 tally.add(draw, hand.drawn, hand.best(draw));

@@ -31,10 +31,12 @@ final class Tally {
     final Sums products;
     final Sums regrets;
     final long[] worst;
+    final Sums met = new Sums(1);
     final Extreme least = new Extreme(-1);
     final Extreme most = new Extreme(1);
     private final int[] groupOf;
     private final double base;
+    private final double target;
     private final double grain;
     private final List<Vertex> stand;
     private final boolean[] seen;
@@ -43,10 +45,12 @@ final class Tally {
      * An empty tally.
      *
      * @param base today's least cost
+     * @param target a cost that is hoped for; not a number for none
      * @param stand blends that are kept whatever the prices
      */
-    Tally(ScenarioModel model, double base, List<Vertex> stand) {
+    Tally(ScenarioModel model, double base, double target, List<Vertex> stand) {
         this.base = base;
+        this.target = target;
         this.grain = base > 0 ? base / GRAINS : 1;
         this.stand = stand;
         this.groupOf = model.groupOf().stream().mapToInt(Integer::intValue).toArray();
@@ -73,7 +77,9 @@ final class Tally {
     }
 
     void add(long draw, Drawn drawn, Vertex best) {
-        long difference = grains(best.cost(drawn.costs()));
+        double cost = best.cost(drawn.costs());
+        met.running()[0] += cost <= target ? 1 : 0;
+        long difference = grains(cost);
         costs.running()[DIFFERENCE] += difference;
         costs.running()[SQUARE] += difference * difference;
         bins[(int) Math.max(0, Math.min(BINS - 1L, (difference + GRAINS) / BIN))]++;
@@ -114,7 +120,7 @@ final class Tally {
 
     /** To be called every {@link Scenarios#BLOCK} draws, before a running sum is full. */
     void carry() {
-        for (var sums : List.of(costs, used, shares, touched, products, regrets)) {
+        for (var sums : List.of(costs, used, shares, touched, products, regrets, met)) {
             sums.carry();
         }
     }
@@ -126,6 +132,7 @@ final class Tally {
         touched.add(other.touched);
         products.add(other.products);
         regrets.add(other.regrets);
+        met.add(other.met);
         least.see(other.least.draw(), other.least.value());
         most.see(other.most.draw(), other.most.value());
         for (int i = 0; i < worst.length; i++) {

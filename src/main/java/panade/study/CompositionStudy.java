@@ -16,6 +16,7 @@ import panade.study.PriceStudy.Level;
  * @param noBlend draws in which no blend meets every bound, each proved
  * @param keptMeets draws in which today's blend, kept as it is, meets every bound
  * @param broken bounds that today's blend breaks in some draw, most often first
+ * @param target how often the least cost is no higher than what is hoped for; null where nothing is
  * @param costs what the cheapest blend costs where there is one; null when there never is
  */
 public record CompositionStudy(
@@ -24,6 +25,7 @@ public record CompositionStudy(
         int noBlend,
         int keptMeets,
         List<Broken> broken,
+        PriceStudy.@Nullable Target target,
         @Nullable Costs costs) {
     public CompositionStudy {
         broken = List.copyOf(broken);

@@ -2,6 +2,7 @@ package panade.study;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Offer;
 import panade.domain.Side;
@@ -24,6 +25,7 @@ import panade.plan.Outcome.Blended;
  * @param kept what it costs to keep today's blend whatever the prices
  * @param safest the same for the blend with the least worst price of being kept, of those that were compared
  * @param compared how many blends were
+ * @param target how often what is hoped for is met; null where nothing is
  * @param proof what of all this was proved
  */
 public record PriceStudy(
@@ -41,7 +43,15 @@ public record PriceStudy(
         Kept kept,
         Kept safest,
         int compared,
+        @Nullable Target target,
         Proof proof) {
+
+    /**
+     * A cost that is hoped for, and the draws in which the least cost is no higher.
+     *
+     * @param perKg money per kg
+     */
+    public record Target(BigFraction perKg, long draws) {}
 
     /** A cost that a share of the draws does not exceed. */
     public record Level(BigFraction share, BigFraction perKg) {}

@@ -35,6 +35,16 @@ public record ShelfTarget(List<Line> lines, BigFraction perKg) {
      */
     public record Line(Kind kind, @Nullable BigFraction part, BigFraction taken, BigFraction left) {}
 
+    /** What is hoped for: the target as it is stated, or else worked back from the shelf; empty where neither is stated. */
+    public static Optional<BigFraction> hopedPerKg(Brief brief) {
+        var stated = brief.target();
+        var shelf = brief.practice().shelf();
+        if (stated != null) {
+            return Optional.of(stated.perKg());
+        }
+        return shelf == null ? Optional.empty() : Optional.of(of(brief, shelf).perKg());
+    }
+
     /** The reckoning for a brief's batch; costs that the brief does not state count as nothing. */
     public static ShelfTarget of(Brief brief, Shelf shelf) {
         var lines = new ArrayList<Line>();

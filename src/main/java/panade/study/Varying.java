@@ -71,7 +71,8 @@ public final class Varying {
             int threads,
             boolean proveAll) {
         var varying = new Varying(planner, today, spreads, seed);
-        return varying.study(varying.scenarios.run(draws, threads), seed, proveAll);
+        var target = ShelfTarget.hopedPerKg(today.brief());
+        return varying.study(varying.scenarios.run(draws, threads, target), seed, proveAll);
     }
 
     private Basis rescue(List<BigFraction> costs) {
@@ -105,6 +106,9 @@ public final class Varying {
                 kept(found, 0),
                 kept(found, safest),
                 found.standing().size(),
+                ShelfTarget.hopedPerKg(today.brief())
+                        .map(perKg -> new PriceStudy.Target(perKg, found.met()))
+                        .orElse(null),
                 proof(found.draws(), proveAll));
     }
 

@@ -111,7 +111,14 @@ public final class VaryingCompositions {
                 draws.size() - costs.size(),
                 (int) kept,
                 broken(draws),
+                ShelfTarget.hopedPerKg(today.brief())
+                        .map(perKg -> new PriceStudy.Target(perKg, met(costs, perKg)))
+                        .orElse(null),
                 costs.isEmpty() ? null : costs(costs));
+    }
+
+    private static long met(List<BigFraction> costs, BigFraction perKg) {
+        return costs.stream().filter(cost -> cost.subtract(perKg).signum() <= 0).count();
     }
 
     private List<Broken> broken(List<Draw> draws) {

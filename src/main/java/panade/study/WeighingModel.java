@@ -150,7 +150,7 @@ final class WeighingModel {
             addOff(l, rows);
         }
         for (var limit : limits) {
-            boolean gives = giving == Giving.ALL || giving == Giving.FIXED && limit.fixed();
+            boolean gives = giving == Giving.ALL || (giving == Giving.FIXED && limit.fixed());
             rows.add(gives ? giving(limit.row(), columns) : inside(limit.row(), margin));
         }
         addTotal(rows);

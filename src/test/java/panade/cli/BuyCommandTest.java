@@ -103,7 +103,8 @@ class BuyCommandTest {
         kitchen("10 lb", "a,mill,2,lb,5 lb,\nb,farm,1,lb,4 lb,\n", "{\"ingredient\": \"a\", \"min\": \"3 lb\"}");
         assertThat(buy(new Tired(99), "--json")).isZero();
         var result = JSON.readTree(out.toString());
-        assertThat(result.get("searches").get("adapted").get("status").asString()).isEqualTo("planned");
+        assertThat(result.get("searches").get("adapted").get("status").asString())
+                .isEqualTo("planned");
         assertThat(result.get("adapted").get("finished").asBoolean()).isFalse();
         // 5 lb of a and 8 lb of b; 8.20 in parts of packs with nothing counted for what is left would be 13
         assertThat(result.get("leastCash").get("cash").decimalValue()).isEqualByComparingTo(new BigDecimal("18"));
@@ -114,7 +115,10 @@ class BuyCommandTest {
     void aKitchenThatWeighsInPoundsIsToldPounds() throws IOException {
         kitchen("10 lb", "a,mill,2,lb,5 lb,\nb,farm,1,lb,4 lb,\n", "{\"ingredient\": \"a\", \"min\": \"3 lb\"}");
         Files.writeString(folder.resolve("stock.csv"), "ingredient,amount\nb,2 kg\n");
-        assertThat(buy(OrToolsMixedSolver.scip(), "--stock", folder.resolve("stock.csv").toString()))
+        assertThat(buy(
+                        OrToolsMixedSolver.scip(),
+                        "--stock",
+                        folder.resolve("stock.csv").toString()))
                 .isZero();
         assertThat(out.toString()).contains("left, lb").contains("4.41 lb of b").doesNotContain(" kg");
     }
@@ -132,8 +136,8 @@ class BuyCommandTest {
                 .get("orders");
         var placed = new ArrayList<String>();
         for (JsonNode order : orders) {
-            placed.add(order.get("supplier").asString() + " "
-                    + order.get("placed").asBoolean());
+            placed.add(
+                    order.get("supplier").asString() + " " + order.get("placed").asBoolean());
         }
         assertThat(placed).containsExactlyInAnyOrder("mill true", "well false");
     }
@@ -144,7 +148,8 @@ class BuyCommandTest {
         kitchen("8 lb", "a,mill,2,lb,10 lb,\nb,farm,4,lb,1 lb,\n", "{\"ingredient\": \"a\", \"min\": \"17.5 %\"}");
         Files.writeString(
                 folder.resolve("brief.json"),
-                Files.readString(folder.resolve("brief.json")).replace("\"bounds\"", "\"weighing\": \"1 g\", \"bounds\""));
+                Files.readString(folder.resolve("brief.json"))
+                        .replace("\"bounds\"", "\"weighing\": \"1 g\", \"bounds\""));
         var brief = folder.resolve("brief.json") + "=40 lb";
         assertThat(run(OrToolsMixedSolver.scip(), brief, "--sheets", "--json")).isZero();
         var result = JSON.readTree(out.toString());
@@ -174,8 +179,7 @@ class BuyCommandTest {
                 {"title": "t", "source": "invented",
                  "ingredients": [{"id": "a", "values": {"FAT": 20}}, {"id": "b", "values": {"FAT": 20}}]}
                 """);
-        Files.writeString(
-                folder.resolve("prices.csv"), "ingredient,supplier,price,per,pack,available\n" + rows);
+        Files.writeString(folder.resolve("prices.csv"), "ingredient,supplier,price,per,pack,available\n" + rows);
         Files.writeString(folder.resolve("brief.json"), """
                 {"title": "t", "ingredients": "set.json", "prices": ["prices.csv"], "batch": "%s", "bounds": [%s]}
                 """.formatted(batch, bounds));

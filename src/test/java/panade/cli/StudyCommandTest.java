@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
 
 class StudyCommandTest {
     private static final String BRIEF = "constraints/taco-crumble.json";
@@ -66,6 +67,49 @@ class StudyCommandTest {
     void a_brief_without_a_blend_is_explained() {
         assertThat(run("study", "constraints/taco-wish-list.json")).isEqualTo(4);
         assertThat(out.toString()).contains("No blend can meet every bound");
+    }
+
+    @Test
+    void moreThreadsThanAnyMachineHasAreRefusedWithTheNumberThatMayBe() {
+        assertThat(run("study", BRIEF, "--threads", "100000")).isEqualTo(2);
+        assertThat(err.toString()).contains("expected a number from 1 to 256");
+        assertThat(run("study", BRIEF, "--draws", "100000000", "--prove")).isEqualTo(2);
+        assertThat(run("study", BRIEF, "--draws", "9999999999")).isEqualTo(2);
+    }
+
+    @Test
+    void theTargetIsToldByHowManyDrawsMeetIt() throws IOException {
+        // one ingredient at 1/kg, give or take 10 %: at most 1.05 in three draws of four
+        assertThat(metIn("1.05/kg", "10%")).isBetween(7350, 7650);
+        assertThat(metIn("0.89/kg", "10%")).isZero();
+        assertThat(metIn("1.11/kg", "10%")).isEqualTo(10_000);
+        assertThat(metIn("1/kg", "0%")).isEqualTo(10_000);
+    }
+
+    @Test
+    void theTargetOfTheShelfIsToldInWords() throws IOException {
+        // 1.25 less a fifth is 1.00, which prices that rise and fall evenly keep in half the draws
+        var brief = oneThing(", \"shelf\": {\"price\": \"1.25/kg\", \"margins\": [\"20 %\"]}");
+        assertThat(run("study", brief.toString(), "--draws", "1000")).isZero();
+        assertThat(out.toString()).contains("The target of 0.4536/lb is met in ").contains(" of 1,000 draws");
+    }
+
+    private int metIn(String target, String spread) throws IOException {
+        out.getBuffer().setLength(0);
+        assertThat(run("study", oneThing("").toString(), "--target", target, "--spread", spread, "--json"))
+                .isZero();
+        return new JsonMapper().readTree(out.toString()).get("target").get("metIn").asInt();
+    }
+
+    private Path oneThing(String more) throws IOException {
+        Files.writeString(
+                folder.resolve("set.json"),
+                "{\"title\": \"t\", \"source\": \"invented\", \"ingredients\": [{\"id\": \"a\", \"values\": {}}]}");
+        Files.writeString(folder.resolve("prices.csv"), "ingredient,supplier,price,per\na,mill,1,kg\n");
+        return Files.writeString(
+                folder.resolve("brief.json"),
+                "{\"title\": \"t\", \"ingredients\": \"set.json\", \"prices\": [\"prices.csv\"], \"batch\": \"1 kg\","
+                        + " \"bounds\": []" + more + "}");
     }
 
     private String printed(String... options) {
