@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.function.Function;
+import panade.render.PlainText;
 
 /** Asks until an answer can be understood. */
 final class Dialogue {
@@ -24,7 +25,7 @@ final class Dialogue {
 
     /** Says something between questions. */
     void say(String words) {
-        out.println(words);
+        out.println(PlainText.line(words));
     }
 
     /**
@@ -41,7 +42,7 @@ final class Dialogue {
             if (understood.isPresent()) {
                 return understood.get();
             }
-            out.println("  " + expected);
+            out.println("  " + PlainText.line(expected));
         }
     }
 
@@ -51,7 +52,7 @@ final class Dialogue {
     }
 
     private String line(String prompt) {
-        out.print(prompt);
+        out.print(PlainText.line(prompt));
         out.flush();
         try {
             var line = in.readLine();

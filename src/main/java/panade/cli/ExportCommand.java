@@ -13,6 +13,7 @@ import panade.export.ModelExport;
 import panade.export.RemarkExport;
 import panade.plan.Engines;
 import panade.plan.Planner;
+import panade.render.PlainText;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -96,7 +97,7 @@ final class ExportCommand implements Callable<Integer> {
         var text = format.mps != null ? model.mps() : model.lp();
         if (file == null) {
             out.print(text);
-            brief.remarks().forEach(remark -> err.println("Remark: " + remark.line()));
+            brief.remarks().forEach(remark -> err.println(PlainText.message("Remark: " + remark.line())));
             return ExitStatus.DONE;
         }
         try {
@@ -124,7 +125,7 @@ final class ExportCommand implements Callable<Integer> {
                     Map.of("columns", model.columnCount(), "rows", model.rowCount(), "whole", model.wholeCount()),
                     brief.remarks()));
         } else {
-            out.println("Wrote " + file + ": " + model.columnCount() + " columns"
+            out.println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
                     + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,") + " and "
                     + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
             brief.remarks().forEach(remark -> out.println("Remark: " + remark.line()));

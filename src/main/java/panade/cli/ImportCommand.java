@@ -21,6 +21,7 @@ import panade.intake.Intake;
 import panade.intake.Request;
 import panade.intake.Request.Differing;
 import panade.intake.Slug;
+import panade.render.PlainText;
 import panade.render.TextRenderer;
 import panade.report.ImportReport;
 import panade.sheet.poi.PoiSpreadsheets;
@@ -131,7 +132,7 @@ final class ImportCommand implements Callable<Integer> {
         boolean writes = !dry && !intake.isRefused() && !intake.toWrite().isEmpty();
         var kept = writes ? write(intake) : List.<Path>of();
         out.print(json ? ImportExport.of(intake, writes) : TextRenderer.render(ImportReport.of(intake, writes)));
-        kept.forEach(old -> err.println("As it was before: " + old));
+        kept.forEach(old -> err.println(PlainText.line("As it was before: " + old)));
         return intake.isRefused() ? ExitStatus.DOCUMENT : ExitStatus.DONE;
     }
 

@@ -152,7 +152,7 @@ public final class Main implements Callable<Integer> {
             var what = "Nothing is explained under \"" + term + "\"";
             var advice = "Expected a word from a report; panade --explain lists them.";
             var problem = Problem.unknown(new Origin("--explain", 0, 0, ""), what, term, glossary.names(), advice);
-            err.println(problem.text());
+            ProblemPrinter.print(problem, err);
             return ExitStatus.USAGE;
         }
         out.print(TextRenderer.render(found.get()));

@@ -3,6 +3,7 @@ package panade.cli;
 import java.io.PrintWriter;
 import panade.export.JsonExport;
 import panade.plan.Outcome;
+import panade.render.PlainText;
 import panade.render.TextRenderer;
 import panade.report.BlendReport;
 import panade.report.ConflictReport;
@@ -40,7 +41,7 @@ final class OutcomePrinter {
         if (json) {
             out.print(JsonExport.of(undecided));
         }
-        err.println("No answer could be proved: " + undecided.reason() + ".");
+        err.println(PlainText.message("No answer could be proved: " + undecided.reason() + "."));
         return ExitStatus.OUR_FAULT;
     }
 }

@@ -24,6 +24,7 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.remark.BriefRemarks;
+import panade.render.PlainText;
 import panade.report.VerdictWords;
 import panade.study.Asides;
 import panade.study.Comparing;
@@ -207,14 +208,14 @@ final class ReportCommand implements Callable<Integer> {
         try {
             WholeFile.write(file(), page);
         } catch (IOException broken) {
-            err.println(file() + ": cannot be written (" + broken.getClass().getSimpleName()
-                    + "). Expected a file in a folder that exists and may be written to.");
+            err.println(PlainText.line(file().toString())
+                    + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
             return ExitStatus.USAGE;
         }
         if (argument.json()) {
             return new OutcomePrinter(out, err, true).print(outcome);
         }
-        out.println("Wrote " + file() + ": "
+        out.println("Wrote " + PlainText.line(file().toString()) + ": "
                 + (outcome instanceof Blended blended
                         ? "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved."
                         : "no blend can meet every bound, proved."));

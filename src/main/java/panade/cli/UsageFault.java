@@ -2,6 +2,7 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.util.Objects;
+import panade.render.PlainText;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -17,7 +18,7 @@ final class UsageFault implements IParameterExceptionHandler {
     @Override
     public int handleParseException(ParameterException fault, String[] arguments) {
         var command = fault.getCommandLine();
-        err.println(words(fault));
+        err.println(PlainText.message(words(fault)));
         UnmatchedArgumentException.printSuggestions(fault, err);
         var spec = command.getCommandSpec();
         err.print(command.getHelp().fullSynopsis());

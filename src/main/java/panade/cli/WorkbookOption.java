@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import panade.document.WholeFile;
+import panade.render.PlainText;
 import panade.sheet.Book;
 import panade.sheet.poi.PoiSpreadsheets;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,7 +60,7 @@ final class WorkbookOption {
         var bytes = new PoiSpreadsheets().write(book.get());
         try {
             WholeFile.write(file, bytes);
-            err.println("Written: " + file);
+            err.println(PlainText.line("Written: " + file));
         } catch (IOException e) {
             throw wrong("cannot be written there.");
         }

@@ -1,6 +1,8 @@
 package panade.render;
 
 import java.util.HexFormat;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Text as it may go to a terminal. Names, titles and paths are other people's words; characters in them that would move
@@ -9,11 +11,37 @@ import java.util.HexFormat;
  * still means the same.
  */
 public final class PlainText {
+    private static final String ELLIPSIS = "\u2026";
     private static final HexFormat HEX = HexFormat.of();
     private static final int LAST_C1 = 0x9F;
     private static final int DELETE = 0x7F;
 
+    private static final int LONGEST_MESSAGE = 4_000;
+    private static final int LONGEST_NAME = 200;
+    private static final Pattern LONG_QUOTE = Pattern.compile("\"([^\"]{101,})\"");
+
     private PlainText() {}
+
+    /** A message on one line that quotes no more of other people's words than a reader takes in. */
+    public static String message(String text) {
+        var quotes = LONG_QUOTE.matcher(text);
+        var quoted = quotes.replaceAll(found -> Matcher.quoteReplacement(
+                "\"" + cut(found.group(1), 80) + "\" (" + found.group(1).length() + " characters)"));
+        return cut(line(quoted), LONGEST_MESSAGE);
+    }
+
+    /** A name or a title on one line, and not endlessly long. */
+    static String name(String text) {
+        return cut(line(cut(text, LONGEST_NAME)), LONGEST_NAME);
+    }
+
+    /** The beginning and the end of a text that is longer than so many characters. */
+    private static String cut(String text, int most) {
+        int end = most / 4;
+        return text.length() <= most
+                ? text
+                : text.substring(0, most - end - 1) + ELLIPSIS + text.substring(text.length() - end);
+    }
 
     /** A text that stays on one line, whatever it says. */
     public static String line(String text) {
