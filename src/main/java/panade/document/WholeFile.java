@@ -2,6 +2,7 @@ package panade.document;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,7 +15,8 @@ public final class WholeFile {
     private WholeFile() {}
 
     /**
-     * Writes a file, in place of what may be there.
+     * Writes a file, in place of what may be there, whose rights it takes over. Where the file is a link, it stays one,
+     * and what it leads to is written.
      *
      * @throws IOException when it cannot be written; what was there is then still there
      */
@@ -26,12 +28,15 @@ public final class WholeFile {
             Files.write(file, content); // a terminal or a pipe, which nothing may be moved over
             return;
         }
-        // where the file is a link, it stays one
-        var place = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        var place = FileLinks.followed(file);
+        if (Files.exists(place) && !Files.isWritable(place)) {
+            throw new AccessDeniedException(place.toString());
+        }
         // Not a temporary file of the system's, which only its owner could read.
         var beside = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            Files.write(beside, content, StandardOpenOption.CREATE_NEW);
+            FileRights.of(place).create(beside);
+            Files.write(beside, content, StandardOpenOption.TRUNCATE_EXISTING);
             move(beside, place);
         } finally {
             Files.deleteIfExists(beside);

@@ -72,7 +72,7 @@ final class LibraryArchive implements Closeable {
 
     List<Library> libraries() {
         return entries.stream()
-                .map(entry -> new Library(fileName(entry), entry.getSize()))
+                .map(entry -> new Library(fileName(entry), entry.getSize(), entry.getCrc()))
                 .toList();
     }
 
@@ -97,6 +97,28 @@ final class LibraryArchive implements Closeable {
         jar.close();
     }
 
-    /** One library's file name and size when unpacked. */
-    record Library(String fileName, long size) {}
+    /**
+     * One library.
+     *
+     * @param size when unpacked
+     * @param checksum CRC-32 of what is unpacked
+     */
+    record Library(String fileName, long size, long checksum) {
+        private static final int CHUNK = 1 << 20;
+
+        /** Whether a file holds it, to the last byte. */
+        boolean isAt(Path file) throws IOException {
+            if (Files.size(file) != size) {
+                return false;
+            }
+            var crc = new CRC32();
+            var chunk = new byte[CHUNK];
+            try (var content = Files.newInputStream(file)) {
+                for (int read = content.read(chunk); read >= 0; read = content.read(chunk)) {
+                    crc.update(chunk, 0, read);
+                }
+            }
+            return crc.getValue() == checksum;
+        }
+    }
 }

@@ -1,13 +1,17 @@
 package panade.solver.ortools;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 
@@ -18,6 +22,7 @@ import java.util.List;
 final class NativeCache {
     private static final String PRIVATE = "rwx------";
     private static final String UNFINISHED = "unpacking-";
+    private static final Duration ABANDONED = Duration.ofHours(1);
 
     private final Path home;
 
@@ -28,11 +33,26 @@ final class NativeCache {
     /** The folder with an archive's libraries, unpacked now if it is not there or not sound. */
     Path folder(LibraryArchive archive, String label) throws IOException {
         Files.createDirectories(home, ownerOnly());
+        clearLeftovers();
         var folder = home.resolve(label + "-" + archive.checksum());
         if (!isSound(folder, archive.libraries())) {
             fill(folder, archive);
         }
         return folder;
+    }
+
+    /** What an unpacking that was killed left behind; one that is at work has written something lately. */
+    private void clearLeftovers() {
+        var before = FileTime.from(Instant.now().minus(ABANDONED));
+        try (var leftovers = Files.newDirectoryStream(home, UNFINISHED + "*")) {
+            for (var leftover : leftovers) {
+                if (Files.getLastModifiedTime(leftover, LinkOption.NOFOLLOW_LINKS).compareTo(before) < 0) {
+                    delete(leftover);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // Another process may be clearing them too, and nothing depends on it.
+        }
     }
 
     private FileAttribute<?>[] ownerOnly() {
@@ -88,7 +108,7 @@ final class NativeCache {
         }
         for (var library : libraries) {
             var file = folder.resolve(library.fileName());
-            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || Files.size(file) != library.size()) {
+            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || !library.isAt(file)) {
                 return false;
             }
         }

@@ -8,7 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -59,6 +62,31 @@ class NativeCacheTest {
         unpacked("content");
         assertThat(library).hasContent("content");
         assertThat(names(home)).hasSize(1);
+    }
+
+    @Test
+    void repairs_a_library_of_the_right_size_with_a_wrong_byte_in_it() throws IOException {
+        var library = unpacked("content").resolve("liba.so");
+        Files.writeString(library, "contens");
+        unpacked("content");
+        assertThat(library).hasContent("content");
+        assertThat(names(home)).hasSize(1);
+    }
+
+    @Test
+    void clears_away_what_an_unpacking_that_was_killed_left_behind() throws IOException {
+        var folder = unpacked("content");
+        var killed = Files.createDirectory(home.resolve("unpacking-123"));
+        Files.writeString(killed.resolve("liba.so"), "cont");
+        var probe = Files.createFile(home.resolve("unpacking-4.tmp"));
+        var atWork = Files.createDirectory(home.resolve("unpacking-567"));
+        var longAgo = FileTime.from(Instant.now().minus(Duration.ofHours(2)));
+        Files.setLastModifiedTime(killed, longAgo);
+        Files.setLastModifiedTime(probe, longAgo);
+        assertThat(unpacked("content")).isEqualTo(folder);
+        assertThat(names(home))
+                .containsExactlyInAnyOrder(
+                        folder.getFileName().toString(), atWork.getFileName().toString());
     }
 
     @Test
