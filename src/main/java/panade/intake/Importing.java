@@ -21,6 +21,7 @@ import panade.intake.Intake.Document;
 import panade.intake.Request.Differing;
 import panade.sheet.Grid;
 import panade.sheet.Spreadsheets;
+import panade.sheet.WorkbookTooLarge;
 
 /** Takes a file into an ingredient set: reads, merges and checks, and leaves the writing to whoever asked. */
 public final class Importing {
@@ -137,6 +138,12 @@ public final class Importing {
         }
         try {
             return spreadsheets.read(request.file());
+        } catch (WorkbookTooLarge e) {
+            faults.add(
+                    new Origin(shown, 0, 0, ""),
+                    "This workbook is too large: " + e.getMessage(),
+                    "Expected tables of ingredients or prices alone: delete the rest, or save the one sheet as CSV.");
+            return List.of();
         } catch (IOException e) {
             faults.add(
                     new Origin(shown, 0, 0, ""),
