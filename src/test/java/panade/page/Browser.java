@@ -21,6 +21,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import panade.testing.TemporaryFolders;
 
 /**
  * A real browser without a window. Where there is none its tests are passed over with a message, unless the environment
@@ -73,7 +74,7 @@ final class Browser implements AutoCloseable {
                 "--disable-component-update",
                 "--disable-sync",
                 "--disable-dev-shm-usage",
-                "--user-data-dir=" + emptyFolder());
+                "--user-data-dir=" + TemporaryFolders.create("panade-browser"));
         options.setCapability("goog:loggingPrefs", logs);
         var service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(Path.of(driver).toFile())
@@ -86,14 +87,6 @@ final class Browser implements AutoCloseable {
                 .filter(place -> Files.isExecutable(Path.of(place)))
                 .findFirst()
                 .orElse("");
-    }
-
-    private static Path emptyFolder() {
-        try {
-            return Files.createTempDirectory("panade-browser");
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     /** Opens a page from disk at a size, in the light or the dark. */

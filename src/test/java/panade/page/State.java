@@ -1,14 +1,12 @@
 package panade.page;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import panade.cli.Main;
+import panade.testing.TemporaryFolders;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -47,12 +45,8 @@ enum State {
     }
 
     private Written write() {
-        try {
-            var page = Files.createTempDirectory("panade-page").resolve("page.html");
-            return new Written(page, json("report " + words + " --json -o " + page));
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
+        var page = TemporaryFolders.create("panade-page").resolve("page.html");
+        return new Written(page, json("report " + words + " --json -o " + page));
     }
 
     /** What a command prints for machines. */
