@@ -1,7 +1,5 @@
 package panade.render;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.apache.commons.text.WordUtils;
 import panade.report.Block;
 import panade.report.ReportDocument;
@@ -40,7 +38,8 @@ public final class TextRenderer {
     }
 
     private void wrapped(String words, String first, String indent) {
-        var lines = WordUtils.wrap(PlainText.line(words), WIDTH - first.length(), "\n", true).split("\n", -1);
+        var lines = WordUtils.wrap(PlainText.line(words), WIDTH - first.length(), "\n", true)
+                .split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             line((i == 0 ? first : indent) + lines[i]);
         }

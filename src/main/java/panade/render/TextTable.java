@@ -10,8 +10,8 @@ import panade.report.Block.Column;
 
 /**
  * A table as lines of text that fit a width. Where it is too wide, columns of words become narrower and their cells go
- * on in the next line; where that is not enough, its last columns follow below, the first repeated beside them. A number
- * is never cut.
+ * on in the next line; where that is not enough, its last columns follow below, the first repeated beside them. A
+ * number is never cut.
  */
 final class TextTable {
     private static final String GAP = "  ";

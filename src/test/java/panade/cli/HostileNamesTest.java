@@ -21,7 +21,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Names that try to command a terminal: clear it, make a link, ring, turn the direction of what follows, fake lines. */
+/**
+ * Names that try to command a terminal: clear it, make a link, ring, turn the direction of what follows, fake lines.
+ */
 class HostileNamesTest {
     private static final String HOSTILE = "a\u001B[2J\u001B]8;;http://x\u001B\\\u0007\u009B1A\u202E\u2066z\r\u007F";
 
@@ -46,7 +48,8 @@ class HostileNamesTest {
         brief = Files.writeString(folder.resolve("brief.json"), """
                 {"title": %s, "ingredients": "set.json", "prices": ["prices.csv"], "batch": "1 kg", "serving": "100 g",
                  "bounds": [{"name": %s, "property": "NA", "min": "1 mg/100g"}]}
-                """.formatted(name, name)).toString();
+                """.formatted(name, name))
+                .toString();
     }
 
     @ParameterizedTest
@@ -55,7 +58,10 @@ class HostileNamesTest {
         var more = switch (command) {
             case "swap" -> new String[] {command, brief, "--out", "nothing" + HOSTILE};
             case "trace" -> new String[] {command, brief, "--bound", HOSTILE + "\n0 problems"};
-            case "quotes" -> new String[] {command, brief, "--prices", folder.resolve("prices.csv").toString()};
+            case "quotes" ->
+                new String[] {
+                    command, brief, "--prices", folder.resolve("prices.csv").toString()
+                };
             case "export" -> new String[] {command, brief, "--lp"};
             case "study" -> new String[] {command, brief, "--draws", "10"};
             case "reach" -> new String[] {command, brief, "--target", "0.1/kg"};
@@ -106,11 +112,16 @@ class HostileNamesTest {
     @Provide
     Arbitrary<List<String>> chunks() {
         var characters = Arbitraries.chars().with("\r\n\t\u001B\u009B\u0007\u202E\u2069\u007Fax");
-        return characters.list().ofMaxSize(4).map(each -> {
-            var text = new StringBuilder();
-            each.forEach(text::append);
-            return text.toString();
-        }).list().ofMaxSize(6);
+        return characters
+                .list()
+                .ofMaxSize(4)
+                .map(each -> {
+                    var text = new StringBuilder();
+                    each.forEach(text::append);
+                    return text.toString();
+                })
+                .list()
+                .ofMaxSize(6);
     }
 
     private static void isPlain(String text) {

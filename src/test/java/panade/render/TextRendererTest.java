@@ -84,13 +84,16 @@ class TextRendererTest {
         var words = new TextTable(table, 60).lines();
         assertThat(words).allMatch(line -> line.length() <= 60).hasSize(4);
         assertThat(words.get(1)).startsWith("textured protein").endsWith("12.5 %");
-        assertThat((words.get(1).replace("12.5 %", "").strip() + " " + words.get(2).strip())).isEqualTo(name);
+        assertThat((words.get(1).replace("12.5 %", "").strip() + " "
+                        + words.get(2).strip()))
+                .isEqualTo(name);
     }
 
     @Test
     void aMessageQuotesNoMoreThanAReaderTakesIn() {
         var value = "x".repeat(100_000);
-        assertThat(PlainText.message("\"" + value + "\" is not a number.").length()).isLessThan(200);
+        assertThat(PlainText.message("\"" + value + "\" is not a number.").length())
+                .isLessThan(200);
         assertThat(PlainText.message("\"" + value + "\" is not a number."))
                 .startsWith("\"xxx")
                 .endsWith("\u2026" + "x".repeat(20) + "\" (100000 characters) is not a number.");

@@ -50,8 +50,8 @@ final class GridReader {
             size += Math.max(0, part.getSize());
         }
         if (size > MOST_BYTES) {
-            throw new WorkbookTooLarge("It is " + (size >> 20) + " MB when unpacked, and " + (MOST_BYTES >> 20)
-                    + " MB at most are read");
+            throw new WorkbookTooLarge(
+                    "It is " + (size >> 20) + " MB when unpacked, and " + (MOST_BYTES >> 20) + " MB at most are read");
         }
     }
 

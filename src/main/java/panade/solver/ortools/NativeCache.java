@@ -46,7 +46,9 @@ final class NativeCache {
         var before = FileTime.from(Instant.now().minus(ABANDONED));
         try (var leftovers = Files.newDirectoryStream(home, UNFINISHED + "*")) {
             for (var leftover : leftovers) {
-                if (Files.getLastModifiedTime(leftover, LinkOption.NOFOLLOW_LINKS).compareTo(before) < 0) {
+                if (Files.getLastModifiedTime(leftover, LinkOption.NOFOLLOW_LINKS)
+                                .compareTo(before)
+                        < 0) {
                     delete(leftover);
                 }
             }
