@@ -1,5 +1,6 @@
 package panade.audit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,24 +15,25 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 
-/** Reads bounds off a blend line by line, as a cook with a scale would, and says which of them it breaks. */
+/**
+ * Measures a blend against a brief line by line, as a cook with a scale would, from the brief and the ingredients' own
+ * values alone, and says what it breaks.
+ */
 public final class Audit {
     private final Brief brief;
     private final Blend blend;
+    private final Ledger ledger;
 
     /** The audit of a blend against a brief. */
     public Audit(Brief brief, Blend blend) {
         this.brief = brief;
         this.blend = blend;
+        this.ledger = new Ledger(brief.composition(), blend);
     }
 
     /** How much there is of a measure in a kilogram of batch, in base units. */
     public BigFraction amount(Measure measure) {
-        var total = BigFraction.ZERO;
-        for (var line : blend.lines()) {
-            total = total.add(line.share().multiply(measure.perKg(line.use(), brief.composition())));
-        }
-        return total;
+        return ledger.of(measure);
     }
 
     /** A bound's value in its own unit; empty where it is nothing over nothing. */
@@ -70,11 +72,21 @@ public final class Audit {
 
     /** Share of the batch's weight bought under an offer, before trimming. */
     public BigFraction bought(Offer offer) {
-        var used = blend.lines().stream()
-                .filter(line -> line.offer().id().equals(offer.id()))
-                .map(Blend.Line::share)
-                .reduce(BigFraction.ZERO, BigFraction::add);
-        return used.divide(brief.set().ingredient(offer.ingredient()).usable());
+        return ledger.ofOffer(offer.id())
+                .divide(brief.set().ingredient(offer.ingredient()).usable());
+    }
+
+    /**
+     * Everything that is wrong with the blend, in words that go on from "the blend"; empty when it is what was asked
+     * for: a whole batch of what may be used, where it may be used, no more of an offer than there is, at what it
+     * costs, with every bound and every rule kept.
+     */
+    public List<String> faults() {
+        var faults = new ArrayList<String>();
+        broken().forEach(name -> faults.add("breaks \"" + name + "\""));
+        faults.addAll(new LineCheck(brief, blend, ledger).faults());
+        faults.addAll(new RuleCheck(brief, ledger).faults());
+        return List.copyOf(faults);
     }
 
     /** Names of every bound and every offer that the blend breaks; empty when it keeps them all. */
@@ -82,7 +94,9 @@ public final class Audit {
         var bounds = brief.bounds().stream()
                 .filter(bound -> breaks(bound, bound.min(), true) || breaks(bound, bound.max(), false))
                 .map(Bound::name);
-        var offers = brief.offers().stream().filter(this::breaks).map(Offer::ingredient);
+        var offers = brief.offers().stream()
+                .filter(this::breaks)
+                .map(offer -> offer.ingredient() + " available " + offer.supplier());
         return Stream.concat(bounds, offers).toList();
     }
 
@@ -92,6 +106,11 @@ public final class Audit {
 
     private boolean breaks(Offer offer) {
         var available = offer.available();
-        return available != null && bought(offer).multiply(brief.batch().base()).compareTo(available.base()) > 0;
+        return available != null
+                && available
+                                .base()
+                                .subtract(bought(offer).multiply(brief.batch().base()))
+                                .signum()
+                        < 0;
     }
 }
