@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.Basis;
 import panade.model.LinearModel;
+import panade.model.Unproved;
 
 /** The exact point of a basis, whatever anything costs. */
 public final class BasicPoint {
@@ -15,7 +16,7 @@ public final class BasicPoint {
         tableau.bringIn(basis);
         var point = tableau.point();
         if (!Certificate.isFeasible(model, point)) {
-            throw new ArithmeticException("a basis does not give a point that meets every row");
+            throw new Unproved("a basis does not give a point that meets every row");
         }
         return point;
     }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.ExactSimplex.Ending;
 import panade.model.MixedModel;
+import panade.model.Unproved;
 
 /**
  * A model with some of its switches set, solved by a few exact pivots from the one with a switch less, and proved by
@@ -27,7 +28,7 @@ final class Branch {
         this.ending = simplex.run();
         boolean proved = ending == Ending.OPTIMAL ? provesOptimal() : provesImpossible(simplex.stuckLine());
         if (!proved) {
-            throw new ArithmeticException("a branch could not be proved");
+            throw new Unproved("a branch could not be proved");
         }
     }
 

@@ -9,6 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict.Optimum;
 import panade.model.MixedModel;
+import panade.model.Unproved;
 
 /**
  * Proves what no setting of switches can beat, by branch and bound (Land and Doig, Econometrica 28, 1960) in which
@@ -64,7 +65,7 @@ public final class Branching {
             return new Proof(null, Optional.empty(), 1);
         }
         if (!(verdict instanceof Optimum optimum)) {
-            throw new ArithmeticException("a branch could not be decided");
+            throw new Unproved("a branch could not be decided");
         }
         weigh(Branch.root(model, optimum.tableau()));
         while (!open.isEmpty() && looked < patience) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.model.Unproved;
 
 /** Moves about among the points that all cost the least. */
 final class Extremes {
@@ -45,7 +46,7 @@ final class Extremes {
         while (place >= 0) {
             int line = Walk.leaving(tableau, place);
             if (line < 0) {
-                throw new ArithmeticException("a form has no end over the least-cost points");
+                throw new Unproved("a form has no end over the least-cost points");
             }
             tableau.pivot(line, place);
             place = freePlace(tableau);

@@ -13,6 +13,7 @@ import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
+import panade.model.Unproved;
 import panade.quantity.Decimal;
 import panade.scenario.BasisSearch;
 
@@ -142,11 +143,11 @@ public final class Neighbourhood {
         var scale = Integers.scaleOf(weights);
         pivots.setObjective(Integers.whole(weights, scale));
         if (new ExactSimplex(pivots).run() != Ending.OPTIMAL) {
-            throw new ArithmeticException("a form has no end in the neighbourhood");
+            throw new Unproved("a form has no end in the neighbourhood");
         }
         var point = pivots.point();
         if (!Certificate.provesOptimal(question, point, Certifier.multipliers(question, pivots, scale))) {
-            throw new ArithmeticException("an extreme of the neighbourhood could not be proved");
+            throw new Unproved("an extreme of the neighbourhood could not be proved");
         }
         return point;
     }

@@ -3,6 +3,7 @@ package panade.certify;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.ExactSimplex.Ending;
+import panade.model.Unproved;
 
 /** Solves a model again under other costs, by exact pivots from its optimum. */
 final class Repricing {
@@ -17,7 +18,7 @@ final class Repricing {
         var model = optimum.model().withCosts(costs);
         var point = tableau.point();
         if (!ended || !Certificate.provesOptimal(model, point, Certifier.multipliers(model, tableau, scale))) {
-            throw new ArithmeticException("the least cost under other prices could not be proved");
+            throw new Unproved("the least cost under other prices could not be proved");
         }
         return point;
     }

@@ -1,5 +1,7 @@
 package panade.cli;
 
+import panade.plan.Outcome;
+
 /** What the process tells its caller. */
 final class ExitStatus {
     static final int DONE = 0;
@@ -7,6 +9,12 @@ final class ExitStatus {
     static final int DOCUMENT = 3;
     static final int NO_BLEND = 4;
     static final int OUR_FAULT = 5;
+    static final int UNDECIDED = 6;
 
     private ExitStatus() {}
+
+    /** The status of an answer with or without a blend. */
+    static int of(Outcome outcome) {
+        return outcome.fold(found -> DONE, none -> NO_BLEND, open -> UNDECIDED);
+    }
 }

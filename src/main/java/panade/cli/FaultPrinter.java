@@ -1,7 +1,10 @@
 package panade.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import panade.export.JsonExport;
+import panade.model.Unproved;
 import panade.render.PlainText;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -26,7 +29,36 @@ final class FaultPrinter implements IExecutionExceptionHandler {
 
     @Override
     public int handleExecutionException(Exception fault, CommandLine command, ParseResult parsed) {
-        return print(fault);
+        var open = unproved(fault);
+        if (open.isEmpty()) {
+            return print(fault);
+        }
+        if (isForMachines(parsed)) {
+            command.getOut().print(JsonExport.undecided(open.get()));
+        }
+        err.println(undecided(open.get().reason()));
+        return ExitStatus.UNDECIDED;
+    }
+
+    /** What is told of a question that is not decided. */
+    static String undecided(String reason) {
+        return "Not decided, neither a blend nor that there is none could be proved: " + reason + ".";
+    }
+
+    /** What could not be proved, if that is what ended the command, in this thread or in one that it waited for. */
+    private static Optional<Unproved> unproved(Throwable fault) {
+        for (var cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof Unproved open) {
+                return Optional.of(open);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isForMachines(ParseResult parsed) {
+        return parsed.hasSubcommand()
+                ? isForMachines(parsed.subcommand())
+                : parsed.commandSpec().findOption("--json") != null && parsed.hasMatchedOption("--json");
     }
 
     /** Prints what happened, and gives the exit status that goes with it. */

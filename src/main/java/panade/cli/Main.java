@@ -43,7 +43,8 @@ import picocli.CommandLine.Spec;
             "2:the command line is wrong",
             "3:a document is wrong",
             "4:no blend can satisfy the brief",
-            "5:a fault of ours"
+            "5:a fault of ours",
+            "6:not decided: neither a blend nor that there is none could be proved"
         },
         footer = {"", "Example: panade blend constraints/dumpling-filling.json"})
 public final class Main implements Callable<Integer> {

@@ -27,7 +27,7 @@ final class OutcomePrinter {
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
             out.print(json ? JsonExport.of(conflicted) : TextRenderer.render(ConflictReport.of(conflicted)));
-            return ExitStatus.NO_BLEND;
+            return ExitStatus.of(conflicted);
         }
         return undecided((Outcome.Undecided) outcome);
     }
@@ -41,7 +41,7 @@ final class OutcomePrinter {
         if (json) {
             out.print(JsonExport.of(undecided));
         }
-        err.println(PlainText.message("No answer could be proved: " + undecided.reason() + "."));
-        return ExitStatus.OUR_FAULT;
+        err.println(PlainText.message(FaultPrinter.undecided(undecided.reason())));
+        return ExitStatus.of(undecided);
     }
 }

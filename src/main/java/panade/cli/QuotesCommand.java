@@ -2,16 +2,17 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import panade.document.Reading;
 import panade.domain.Brief;
 import panade.domain.Remark;
 import panade.export.QuotesExport;
 import panade.plan.Engines;
-import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
@@ -37,6 +38,9 @@ import picocli.CommandLine.Spec;
             "Example: panade quotes constraints/dumpling-filling.json --prices SEPTEMBER.csv --prices DECEMBER.csv"
         })
 final class QuotesCommand implements Callable<Integer> {
+    /** What is told of all lists together: a blend under any of them, or none known, or none anywhere. */
+    private static final List<Integer> BEST_FIRST = List.of(ExitStatus.DONE, ExitStatus.UNDECIDED, ExitStatus.NO_BLEND);
+
     private final PrintWriter out;
     private final PrintWriter err;
     private final Planner planner;
@@ -97,7 +101,9 @@ final class QuotesCommand implements Callable<Integer> {
                         ? QuotesExport.of(comparison, remarks)
                         : TextRenderer.render(QuotesReport.of(pooled, comparison, remarks)));
         workbook.write(() -> QuotesWorkbook.of(pooled, comparison), err);
-        boolean any = comparison.best().stream().anyMatch(outcome -> outcome instanceof Blended);
-        return any || comparison.pooled() instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+        return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))
+                .map(ExitStatus::of)
+                .min(Comparator.comparing(BEST_FIRST::indexOf))
+                .orElse(ExitStatus.NO_BLEND);
     }
 }

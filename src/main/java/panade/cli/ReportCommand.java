@@ -216,10 +216,11 @@ final class ReportCommand implements Callable<Integer> {
             return new OutcomePrinter(out, err, true).print(outcome);
         }
         out.println("Wrote " + PlainText.line(file().toString()) + ": "
-                + (outcome instanceof Blended blended
-                        ? "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved."
-                        : "no blend can meet every bound, proved."));
+                + outcome.fold(
+                        blended -> "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved.",
+                        none -> "no blend can meet every bound, proved.",
+                        open -> FaultPrinter.undecided(PlainText.line(open.reason()))));
         remarks(outcome).forEach(remark -> out.println("Remark: " + remark.line()));
-        return outcome instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+        return ExitStatus.of(outcome);
     }
 }

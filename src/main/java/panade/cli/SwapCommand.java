@@ -84,6 +84,6 @@ final class SwapCommand implements Callable<Integer> {
 
     private int print(Substitution swap) {
         out.print(argument.json() ? SwapExport.of(swap) : TextRenderer.render(SwapReport.of(swap)));
-        return swap.after() instanceof Blended ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+        return ExitStatus.of(swap.after());
     }
 }

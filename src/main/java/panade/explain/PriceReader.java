@@ -18,11 +18,15 @@ import panade.domain.Offer;
 import panade.explain.Explanation.Entry;
 import panade.explain.Explanation.Unused;
 import panade.explain.Explanation.Used;
+import panade.model.Unproved;
 import panade.quantity.Unit;
 
 /** Reads prices: how far a used one may move, and where an unused one comes in. */
 final class PriceReader {
     private static final BigFraction CENT_PER_LB = BigFraction.of(1, 100).divide(Unit.POUND.factor());
+    /** How often a rate for the cooked weight is taken anew at most; far more than any model needs. */
+    private static final int MOST_RATES = 100;
+
     private static final BigFraction HALF_A_PER_CENT = BigFraction.of(5, 1000);
 
     private final Brief brief;
@@ -99,7 +103,7 @@ final class PriceReader {
         }
         var cooked = perCooked.get();
         var rate = cooked.cost();
-        while (true) {
+        for (int step = 0; step < MOST_RATES; step++) {
             var point = sensitivity.leastPointAt(lessPerCooked(costs, rate));
             var found = total(costs, point).divide(cooked.weightAt(point));
             if (found.equals(rate)) {
@@ -107,6 +111,7 @@ final class PriceReader {
             }
             rate = found;
         }
+        throw new Unproved("the cost per cooked weight still fell after " + MOST_RATES + " steps");
     }
 
     private List<BigFraction> lessPerCooked(List<BigFraction> costs, BigFraction rate) {

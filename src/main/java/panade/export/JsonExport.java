@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
+import panade.model.Unproved;
 import panade.plan.Choice;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
@@ -60,7 +61,7 @@ public final class JsonExport {
         }
         return outcome instanceof Conflicted conflicted
                 ? ConflictExport.of(conflicted)
-                : NODES.objectNode().put("status", "undecided");
+                : undecided(((Undecided) outcome).reason());
     }
 
     private static ObjectNode node(Blended outcome) {
@@ -92,8 +93,16 @@ public final class JsonExport {
 
     /** The result when nothing could be proved. */
     public static String of(Undecided outcome) {
-        var result = NODES.objectNode().put("status", "undecided").put("reason", outcome.reason());
-        return RemarkExport.print(result, outcome.brief().remarks());
+        return RemarkExport.print(undecided(outcome.reason()), outcome.brief().remarks());
+    }
+
+    /** The result of a command that could not prove what it was asked. */
+    public static String undecided(Unproved open) {
+        return undecided(open.reason()).toPrettyString() + "\n";
+    }
+
+    private static ObjectNode undecided(String reason) {
+        return NODES.objectNode().put("status", "undecided").put("reason", reason);
     }
 
     private static ObjectNode certificate(String engine) {

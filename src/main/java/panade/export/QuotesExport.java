@@ -1,7 +1,7 @@
 package panade.export;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import panade.certify.Decision;
 import panade.domain.Remark;
 import panade.plan.Outcome.Blended;
 import panade.study.LabelStudy;
@@ -68,10 +68,14 @@ public final class QuotesExport {
         return rows;
     }
 
-    private static JsonNode single(@Nullable Single single, String name) {
-        if (single == null) {
-            return NODES.nullNode();
-        }
+    private static JsonNode single(Decision<Single> decision, String name) {
+        return decision.fold(
+                single -> single(single, name),
+                NODES::nullNode,
+                reason -> NODES.objectNode().put("status", "undecided").put("reason", reason));
+    }
+
+    private static JsonNode single(Single single, String name) {
         var node = NODES.objectNode();
         JsonExport.put(node, name, single.perKg());
         var costs = NODES.arrayNode();

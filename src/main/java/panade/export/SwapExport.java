@@ -42,6 +42,9 @@ public final class SwapExport {
         var node = NODES.objectNode();
         node.put("ingredient", standIn.ingredient());
         var blended = standIn.blended();
+        if (blended == null && standIn.undecided() != null) {
+            return node.put("undecided", standIn.undecided());
+        }
         if (blended == null) {
             node.set("fails", standIn.failure() == null ? NODES.nullNode() : failure(standIn.failure()));
             return node;

@@ -2,7 +2,6 @@ package panade.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -31,8 +30,8 @@ final class SideBySide {
                 add(name, best.blend());
             }
         }
-        Optional.ofNullable(comparison.regret()).map(Single::blend).ifPresent(blend -> add("safest", blend));
-        Optional.ofNullable(comparison.average()).map(Single::blend).ifPresent(blend -> add("on average", blend));
+        comparison.regret().found().map(Single::blend).ifPresent(blend -> add("safest", blend));
+        comparison.average().found().map(Single::blend).ifPresent(blend -> add("on average", blend));
     }
 
     static List<Block> of(Brief brief, PriceComparison comparison) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Branching;
+import panade.certify.Decision;
 import panade.certify.Prover;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
@@ -21,6 +22,7 @@ import panade.explain.Choosing;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.MixedModel;
+import panade.model.Unproved;
 import panade.quantity.Decimal;
 import panade.solver.MixedAnswer;
 import panade.solver.MixedAnswer.Found;
@@ -81,9 +83,18 @@ final class Chooser implements Choosing {
                 new Choice(search.name(), bound, closed, proof.looked(), claim)));
     }
 
-    /** The cheapest point of a model, after branching; empty when there is none. */
-    Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
-        return proof(model, search.solve(model, LIMIT)).best();
+    /** The cheapest point of a model, after branching. */
+    Decision<List<BigFraction>> cheapestPoint(MixedModel model) {
+        var proof = proof(model, search.solve(model, LIMIT));
+        var bound = proof.bound();
+        if (proof.best().isEmpty()) {
+            return bound == null ? new Decision.Impossible<>() : new Decision.Undecided<>(open(proof));
+        }
+        var point = proof.best().get();
+        return model.relaxed().costAt(point).equals(bound)
+                ? new Decision.Found<>(point)
+                : new Decision.Undecided<>(
+                        "after " + proof.looked() + " sets of choices it is not ruled out that another is cheaper");
     }
 
     private Branching.Proof proof(MixedModel model, MixedAnswer answer) {
@@ -93,9 +104,14 @@ final class Chooser implements Choosing {
 
     private static Optional<Chosen> none(Branching.Proof proof, @Nullable BigFraction bound) {
         if (bound != null) {
-            throw new OpenChoice(proof.looked());
+            throw new Unproved(open(proof));
         }
         return Optional.empty();
+    }
+
+    private static String open(Branching.Proof proof) {
+        return "the rules leave so many choices that after " + proof.looked()
+                + " of them no blend was found, nor all were ruled out";
     }
 
     private @Nullable List<BigFraction> held(MixedModel model, Map<Integer, BigInteger> values) {

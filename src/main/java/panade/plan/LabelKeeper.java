@@ -4,6 +4,7 @@ import java.util.function.Function;
 import panade.domain.Brief;
 import panade.domain.LabelOrder;
 import panade.label.Statement;
+import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
 
 /** Finds out which label a brief is to keep where that is the one it has as it is written. */
@@ -24,7 +25,11 @@ final class LabelKeeper {
             return brief;
         }
         var written = LabelOrder.free(label.written() == null ? brief : label.written());
-        return answer.apply(written) instanceof Blended blended
+        var told = answer.apply(written);
+        if (told instanceof Outcome.Undecided open) {
+            throw new Unproved("which label the brief as written has is not known: " + open.reason());
+        }
+        return told instanceof Blended blended
                 ? LabelOrder.keep(brief, Statement.names(blended.brief(), blended.blend()), label.origin())
                 : written;
     }

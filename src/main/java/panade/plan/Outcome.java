@@ -1,6 +1,7 @@
 package panade.plan;
 
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict;
 import panade.domain.Blend;
@@ -11,6 +12,15 @@ import panade.explain.Room;
 
 /** What came of a brief. */
 public sealed interface Outcome {
+    /** What each of the three cases comes to. */
+    default <R> R fold(
+            Function<Blended, R> blended, Function<Conflicted, R> conflicted, Function<Undecided, R> undecided) {
+        if (this instanceof Blended found) {
+            return blended.apply(found);
+        }
+        return this instanceof Conflicted proof ? conflicted.apply(proof) : undecided.apply((Undecided) this);
+    }
+
     /**
      * A certified least-cost blend with its reasons.
      *

@@ -4,10 +4,12 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.audit.Audit;
 import panade.certify.Certifier;
+import panade.certify.Decision;
 import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
@@ -21,6 +23,7 @@ import panade.explain.RoomReader;
 import panade.explain.RuleConflicts;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
+import panade.model.Unproved;
 import panade.solver.MixedAnswer;
 import panade.solver.Solver;
 import panade.solver.SolverAnswer;
@@ -28,6 +31,12 @@ import panade.solver.SolverAnswer;
 /** Runs the line once: compile, solve, certify, measure again, explain. */
 public final class Planner {
     private static final Duration LIMIT = Duration.ofSeconds(60);
+
+    /**
+     * How often a rate for the cooked weight is taken anew at most. The steps close in faster than by halves
+     * (Dinkelbach 1967), so that this is far more than any model needs.
+     */
+    private static final int MOST_RATES = 100;
 
     /** How much dearer a blend may be to count as nearby, unless somebody says otherwise: one per cent. */
     public static final BigFraction USUAL_SLACK = BigFraction.of(1, 100);
@@ -74,20 +83,24 @@ public final class Planner {
     }
 
     private Outcome outcome(Brief asked, boolean roomy, int most) {
+        try {
+            return decided(asked, roomy, most);
+        } catch (Unproved open) {
+            return new Outcome.Undecided(asked, open.reason());
+        }
+    }
+
+    private Outcome decided(Brief asked, boolean roomy, int most) {
         var brief = keepingLabel(asked);
         var compiled = BriefCompiler.compile(brief);
         var verdict = verdict(compiled);
         if (!(verdict instanceof Verdict.Optimum optimum)) {
             return without(brief, compiled, verdict, most);
         }
-        try {
-            return settled(brief, optimum)
-                    .map(settled -> blended(settled, roomy))
-                    .orElseGet(() -> new Outcome.Conflicted(
-                            brief, RuleConflicts.explain(brief, chooser(BigFraction.ZERO)), Certifier.EXACT_ENGINE));
-        } catch (OpenChoice open) {
-            return new Outcome.Undecided(brief, String.valueOf(open.getMessage()));
-        }
+        return settled(brief, optimum)
+                .map(settled -> blended(settled, roomy))
+                .orElseGet(() -> new Outcome.Conflicted(
+                        brief, RuleConflicts.explain(brief, chooser(BigFraction.ZERO)), Certifier.EXACT_ENGINE));
     }
 
     /**
@@ -101,15 +114,25 @@ public final class Planner {
         var settled = brief.practice().rules().isEmpty()
                 ? Optional.of(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
                 : settled(brief, rate);
-        while (settled.isPresent() && brief.practice().perCooked()) {
-            var found = settled.get().blend().costPerKg();
+        for (int step = 0; settled.isPresent() && brief.practice().perCooked(); step++) {
+            var found = costPerKg(settled.get().blend());
             if (found.equals(rate)) {
                 return settled;
+            }
+            if (step == MOST_RATES) {
+                throw new Unproved("the cost per cooked weight still fell after " + MOST_RATES + " steps");
             }
             rate = found;
             settled = settled(brief, rate);
         }
         return settled;
+    }
+
+    private static BigFraction costPerKg(Blend blend) {
+        if (blend.weight().signum() == 0) {
+            throw new Unproved("the blend weighs nothing once cooked, so that it has no cost per cooked weight");
+        }
+        return blend.costPerKg();
     }
 
     private Optional<Settled> settled(Brief brief, BigFraction rate) {
@@ -121,10 +144,11 @@ public final class Planner {
 
     private Settled settled(Brief asked, Brief brief, @Nullable Choice choice, BigFraction rate) {
         var compiled = BriefCompiler.compile(brief, rate);
-        if (verdict(compiled) instanceof Verdict.Optimum optimum) {
+        var verdict = verdict(compiled);
+        if (verdict instanceof Verdict.Optimum optimum) {
             return settled(asked, brief, choice, compiled, optimum);
         }
-        throw new ArithmeticException("a least cost could not be proved");
+        throw new Unproved(reason(verdict));
     }
 
     private static Settled settled(
@@ -146,17 +170,44 @@ public final class Planner {
         return new Chooser(this::verdict, engines.mixed(), rate);
     }
 
-    /** The cheapest blend alone; empty when there is none. */
-    public Optional<Blend> cheapest(Brief asked) {
-        var brief = keepingLabel(asked);
-        var verdict = verdict(BriefCompiler.compile(brief));
-        if (verdict instanceof Verdict.Impossible) {
-            return Optional.empty();
+    /** The cheapest blend alone, measured again. */
+    public Decision<Blend> cheapest(Brief asked) {
+        try {
+            var brief = keepingLabel(asked);
+            var verdict = verdict(BriefCompiler.compile(brief));
+            if (verdict instanceof Verdict.Impossible) {
+                return new Decision.Impossible<>();
+            }
+            return verdict instanceof Verdict.Optimum optimum
+                    ? settled(brief, optimum).map(Planner::checked).orElseGet(Decision.Impossible::new)
+                    : new Decision.Undecided<>(reason(verdict));
+        } catch (Unproved open) {
+            return new Decision.Undecided<>(open.reason());
         }
-        if (!(verdict instanceof Verdict.Optimum optimum)) {
-            throw new ArithmeticException("a least cost could not be proved");
-        }
-        return settled(brief, optimum).map(Settled::blend);
+    }
+
+    private static Decision<Blend> checked(Settled settled) {
+        return measured(settled.asked(), settled.blend());
+    }
+
+    /** A blend, once it is measured against its brief without the model; undecided where it fails. */
+    public static Decision<Blend> measured(Brief asked, Blend blend) {
+        return fault(asked, blend)
+                .<Decision<Blend>>map(Decision.Undecided::new)
+                .orElseGet(() -> new Decision.Found<>(blend));
+    }
+
+    /** What is wrong with a blend that should be what a brief asks for, measured without the model. */
+    private static Optional<String> fault(Brief asked, Blend blend) {
+        var faults = new Audit(asked, blend).faults();
+        return faults.isEmpty()
+                ? Optional.empty()
+                : Optional.of("measured again, the blend " + String.join(", and ", faults));
+    }
+
+    /** Why a model that is neither solved nor proved impossible is not decided. */
+    private static String reason(Verdict verdict) {
+        return verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end";
     }
 
     /**
@@ -167,9 +218,13 @@ public final class Planner {
         return chooser(BigFraction.ZERO).cheapestFound(brief);
     }
 
-    /** The cheapest point of a model with switches, proved as far as patience goes; empty when there is none. */
-    public Optional<List<BigFraction>> cheapestPoint(MixedModel model) {
-        return chooser(BigFraction.ZERO).cheapestPoint(model);
+    /** The cheapest point of a model with switches. */
+    public Decision<List<BigFraction>> cheapestPoint(MixedModel model) {
+        try {
+            return chooser(BigFraction.ZERO).cheapestPoint(model);
+        } catch (Unproved open) {
+            return new Decision.Undecided<>(open.reason());
+        }
     }
 
     /** How much of anything there can be under a brief's bounds, found by exact linear programs. */
@@ -211,22 +266,21 @@ public final class Planner {
             var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts, this::verdict);
             return new Outcome.Conflicted(brief, conflict, impossible.engine());
         }
-        return new Outcome.Undecided(
-                brief, verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end");
+        return new Outcome.Undecided(brief, reason(verdict));
     }
 
     private Outcome blended(Settled settled, boolean roomy) {
         var brief = settled.brief();
         var optimum = settled.optimum();
         var blend = settled.blend();
-        var broken = new Audit(brief, blend).broken();
-        if (!broken.isEmpty()) {
-            return new Outcome.Undecided(brief, "measured again, the blend breaks " + String.join(", ", broken));
+        var fault = fault(settled.asked(), blend);
+        if (fault.isPresent()) {
+            return new Outcome.Undecided(brief, fault.get());
         }
         // the two longest pieces of work, each from the proved optimum alone, at the same time
         var measuring = CompletableFuture.supplyAsync(() -> roomy ? room(settled) : Room.UNMEASURED);
         var explanation = Explainer.explain(brief, settled.compiled(), blend, optimum);
-        var room = measuring.join();
+        var room = joined(measuring);
         var nearby = room.points().stream()
                 .map(point -> BlendReader.blend(brief, settled.compiled(), point))
                 .toList();
@@ -239,6 +293,14 @@ public final class Planner {
                 room,
                 Alternatives.choose(blend, nearby),
                 optimum);
+    }
+
+    private static Room joined(CompletableFuture<Room> measuring) {
+        try {
+            return measuring.join();
+        } catch (CompletionException failed) {
+            throw failed.getCause() instanceof Unproved open ? open : failed;
+        }
     }
 
     private Room room(Settled settled) {

@@ -10,6 +10,7 @@ import panade.certify.Prover;
 import panade.certify.Verdict.Optimum;
 import panade.compile.CompiledBrief;
 import panade.compile.Extent;
+import panade.model.Unproved;
 import panade.quantity.Decimal;
 
 /** Extents found by exact linear programs, rounded outward for the sake of short numbers. */
@@ -33,7 +34,7 @@ record ProvedExtent(CompiledBrief compiled, Prover prover) implements Extent {
         }
         var model = compiled.model().withCosts(costs);
         if (!(prover.prove(model) instanceof Optimum optimum)) {
-            throw new ArithmeticException("how much of an ingredient there can be could not be proved");
+            throw new Unproved("how much of an ingredient there can be could not be proved");
         }
         var value = model.costAt(optimum.point()).multiply(sign);
         return Decimal.of(new BigDecimal(value.getNumerator())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -104,14 +105,33 @@ public final class QuotesReport {
                                     < 0);
             cheapest = lower ? i : cheapest;
         }
-        var all = least(comparison.pooled());
-        var pooled = all.isEmpty()
-                ? "Bought from all together there is no blend."
-                : "Bought from all together: " + money(all.get()) + currency() + "/lb.";
+        var pooled = comparison
+                .pooled()
+                .fold(
+                        found -> "Bought from all together: "
+                                + money(found.blend().costPerKg()) + currency() + "/lb.",
+                        none -> "Bought from all together there is no blend.",
+                        open -> "Whether there is a blend when bought from all together could not be decided: "
+                                + open.reason() + ".");
         return cheapest < 0
-                ? "No list alone allows a blend. " + pooled
-                : "Cheapest: " + comparison.lists().get(cheapest) + ", "
+                ? noneAlone() + pooled
+                : openLists() + "Cheapest: " + comparison.lists().get(cheapest) + ", "
                         + money(least(comparison.best().get(cheapest)).orElseThrow()) + currency() + "/lb. " + pooled;
+    }
+
+    private String noneAlone() {
+        return openLists().isEmpty() ? "No list alone allows a blend. " : openLists();
+    }
+
+    /** Lists of which nothing could be proved either way; empty when there are none. */
+    private String openLists() {
+        var open = new ArrayList<String>();
+        for (int j = 0; j < comparison.lists().size(); j++) {
+            if (comparison.best().get(j) instanceof Outcome.Undecided undecided) {
+                open.add(comparison.lists().get(j) + " (" + undecided.reason() + ")");
+            }
+        }
+        return open.isEmpty() ? "" : "Not decided, neither a blend nor none proved: " + String.join(", ", open) + ". ";
     }
 
     private List<Column> columns() {
@@ -131,7 +151,10 @@ public final class QuotesReport {
             var saving = best.flatMap(cost -> stay.map(kept -> kept.subtract(cost)));
             rows.add(List.of(
                     comparison.lists().get(j),
-                    best.map(this::money).orElse("none"),
+                    comparison
+                            .best()
+                            .get(j)
+                            .fold(found -> money(found.blend().costPerKg()), none -> "none", open -> "not known"),
                     stay.map(this::money).orElse("cannot be made"),
                     saving.map(this::money).orElse(""),
                     saving.isPresent() && best.isPresent() ? worth(saving.get(), best.get()) : missing(j)));
@@ -171,11 +194,20 @@ public final class QuotesReport {
                             "to the best blend under " + name + ": " + difference(first.blend(), other.blend()) + ".");
                     lines.add("its label: " + LabelWords.all(LabelStudy.between(first, other)) + ".");
                 } else {
-                    lines.add("under " + name + " there is no blend: what is missing or dear cannot be made up for.");
+                    lines.add(
+                            comparison.best().get(j) instanceof Outcome.Undecided
+                                    ? "under " + name + " no blend is known."
+                                    : "under " + name
+                                            + " there is no blend: what is missing or dear cannot be made up for.");
                 }
             }
         }
-        return lines.isEmpty() ? List.of("The first list allows no blend.") : lines;
+        if (!lines.isEmpty()) {
+            return lines;
+        }
+        return comparison.best().get(0) instanceof Outcome.Undecided
+                ? List.of("No blend is known under the first list.")
+                : List.of("The first list allows no blend.");
     }
 
     private String difference(Blend from, Blend to) {
@@ -215,26 +247,29 @@ public final class QuotesReport {
     }
 
     private List<String> singles() {
-        var regret = comparison.regret();
-        var average = comparison.average();
-        var costs = singleCosts();
-        return regret == null || average == null
-                ? costs
-                : List.of(
-                        costs.get(0) + " It is " + words(regret.blend()) + ".",
-                        costs.get(1) + " It is " + words(average.blend()) + ".");
+        return singles(single -> " It is " + words(single.blend()) + ".");
     }
 
     private List<String> singleCosts() {
-        var regret = comparison.regret();
-        var average = comparison.average();
-        if (regret == null || average == null) {
-            return List.of("No one blend can be made under every list.");
-        }
-        return List.of(
-                "safest: never more than " + money(regret.perKg()) + currency() + "/lb above the best of any list; "
-                        + costs(regret) + ".",
-                "cheapest on average, " + money(average.perKg()) + currency() + "/lb: " + costs(average) + ".");
+        return singles(single -> "");
+    }
+
+    private List<String> singles(Function<Single, String> more) {
+        var safest = comparison
+                .regret()
+                .fold(
+                        regret -> "safest: never more than " + money(regret.perKg()) + currency()
+                                + "/lb above the best of any list; " + costs(regret) + "." + more.apply(regret),
+                        () -> "No one blend can be made under every list.",
+                        reason -> "The safest blend under every list is not known: " + reason + ".");
+        var average = comparison
+                .average()
+                .fold(
+                        mean -> "cheapest on average, " + money(mean.perKg()) + currency() + "/lb: " + costs(mean) + "."
+                                + more.apply(mean),
+                        () -> "No one blend can be made under every list.",
+                        reason -> "The cheapest blend on average is not known: " + reason + ".");
+        return safest.equals(average) ? List.of(safest) : List.of(safest, average);
     }
 
     private String costs(Single single) {

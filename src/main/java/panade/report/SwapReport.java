@@ -11,6 +11,7 @@ import panade.label.Allergens;
 import panade.label.Statement;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
+import panade.plan.Outcome.Undecided;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
@@ -41,7 +42,10 @@ public final class SwapReport {
     private ReportDocument document() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
-        blocks.add(new Paragraph("Proved in exact fractions, with it and without."));
+        blocks.add(new Paragraph(
+                swap.after() instanceof Undecided
+                        ? "With it: proved in exact fractions. Without it nothing is proved."
+                        : "Proved in exact fractions, with it and without."));
         if (swap.after() instanceof Blended after) {
             addChanges(blocks, after);
         } else if (swap.after() instanceof Conflicted conflicted) {
@@ -68,7 +72,10 @@ public final class SwapReport {
             return "The best blend without it costs " + perLb(after.blend().costPerKg()) + currency + "/lb instead of "
                     + was + ": " + signed(change) + currency + "/lb.";
         }
-        return "None can: no blend keeps every bound without it. With it the cheapest costs " + was + currency + "/lb.";
+        var with = " With it the cheapest costs " + was + currency + "/lb.";
+        return swap.after() instanceof Undecided open
+                ? "Whether anything can replace it could not be decided: " + open.reason() + "." + with
+                : "None can: no blend keeps every bound without it." + with;
     }
 
     private static String perLb(BigFraction perKg) {
@@ -171,7 +178,10 @@ public final class SwapReport {
     private List<String> row(StandIn standIn) {
         var blended = standIn.blended();
         if (blended == null) {
-            return List.of(name(standIn.ingredient()), "", "none", "", failure(standIn));
+            var reason = standIn.undecided();
+            return reason == null
+                    ? List.of(name(standIn.ingredient()), "", "none", "", failure(standIn))
+                    : List.of(name(standIn.ingredient()), "", "not known", "", reason);
         }
         var cost = blended.blend().costPerKg();
         return List.of(

@@ -15,6 +15,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.Basis;
+import panade.model.Unproved;
 
 /**
  * Answers draws of prices. Each is walked to from today's best basis along known ways; one that gets lost is solved by
@@ -48,7 +49,7 @@ public final class Scenarios {
         this.geometry = new Geometry(model.model());
         this.graph = new BasisGraph(geometry);
         this.today = graph.vertex(geometry.variables(model.optimum()))
-                .orElseThrow(() -> new ArithmeticException("binary floating point cannot follow this model"));
+                .orElseThrow(() -> new Unproved("binary floating point cannot follow this model"));
     }
 
     /** One thread's tools. */
@@ -65,7 +66,7 @@ public final class Scenarios {
     private Vertex rescued(long draw) {
         var variables = geometry.variables(rescue.apply(model.costs(draw)));
         return graph.vertex(variables)
-                .orElseThrow(() -> new ArithmeticException("binary floating point cannot follow this model"));
+                .orElseThrow(() -> new Unproved("binary floating point cannot follow this model"));
     }
 
     /** The least cost at the prices of one draw, as binary floating point has it. */
@@ -101,10 +102,13 @@ public final class Scenarios {
                 tallies.add(done.get());
             }
         } catch (ExecutionException e) {
-            throw new ArithmeticException("a draw could not be answered: " + e.getCause());
+            if (e.getCause() instanceof Unproved open) {
+                throw open;
+            }
+            throw new Unproved("a draw could not be answered: " + e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new ArithmeticException("interrupted");
+            throw new Unproved("interrupted");
         } finally {
             workers.shutdownNow();
         }

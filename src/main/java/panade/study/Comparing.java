@@ -3,12 +3,15 @@ package panade.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.Decision;
 import panade.domain.Brief;
 import panade.domain.Offer;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.study.PriceComparison.Single;
 
 /** Compares the best blends of one product under several price lists. */
 public final class Comparing {
@@ -29,15 +32,30 @@ public final class Comparing {
      */
     public static PriceComparison of(Planner planner, List<String> lists, List<Brief> briefs, Brief pooled) {
         var study = new Comparing(planner, briefs);
-        boolean all = study.best.stream().allMatch(Blended.class::isInstance);
-        var single = all ? new SingleBlend(planner, briefs) : null;
+        var all = study.everyList();
         return new PriceComparison(
                 lists,
                 study.best,
                 study.costs(),
-                single == null ? null : single.leastRegret(study.leastCosts()),
-                single == null ? null : single.cheapestOnAverage(),
+                single(all, () -> new SingleBlend(planner, briefs).leastRegret(study.leastCosts())),
+                single(all, () -> new SingleBlend(planner, briefs).cheapestOnAverage()),
                 planner.answer(pooled));
+    }
+
+    /** Whether every list has a blend of its own. */
+    private Decision<List<Outcome>> everyList() {
+        if (best.stream().anyMatch(Outcome.Conflicted.class::isInstance)) {
+            return new Decision.Impossible<>();
+        }
+        return best.stream()
+                .filter(Outcome.Undecided.class::isInstance)
+                .<Decision<List<Outcome>>>map(open -> new Decision.Undecided<>(((Outcome.Undecided) open).reason()))
+                .findFirst()
+                .orElseGet(() -> new Decision.Found<>(best));
+    }
+
+    private static Decision<Single> single(Decision<List<Outcome>> all, Supplier<Decision<Single>> find) {
+        return all.fold(found -> find.get(), Decision.Impossible::new, Decision.Undecided::new);
     }
 
     /** The brief once for each supplier, each alone but for whoever sells a single thing, such as town water. */

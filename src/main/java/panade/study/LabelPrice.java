@@ -21,6 +21,7 @@ public record LabelPrice(BigFraction freePerKg, BigFraction extraPerKg) {
         }
         var cost = kept.blend().costPerKg();
         return planner.cheapest(LabelOrder.free(kept.asked()))
+                .orUndecided()
                 .map(free -> new LabelPrice(free.costPerKg(), cost.subtract(free.costPerKg())));
     }
 }

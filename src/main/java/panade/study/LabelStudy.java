@@ -37,7 +37,7 @@ public final class LabelStudy {
         var changes = new TreeMap<String, LabelChange>();
         for (var move : moves) {
             moved(best.brief(), move)
-                    .flatMap(planner::cheapest)
+                    .flatMap(changed -> planner.cheapest(changed).orUndecided())
                     .map(blend -> LabelChange.between(panel(best.brief(), best.blend()), panel(best.brief(), blend)))
                     .ifPresent(change -> changes.put(move.path(), change));
         }

@@ -3,7 +3,7 @@ package panade.study;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.jspecify.annotations.Nullable;
+import panade.certify.Decision;
 import panade.domain.Blend;
 import panade.plan.Outcome;
 
@@ -14,17 +14,17 @@ import panade.plan.Outcome;
  * @param best the outcome under each
  * @param costOf money per kilogram of the best blend of list i (row) at the prices of list j; null when there is no
  *     such blend or it cannot be made there
- * @param regret the single blend whose worst excess over each list's least cost is least; empty when some list has no
- *     blend, or no one blend can be made under all
- * @param average the single blend that is cheapest on average; empty likewise
+ * @param regret the single blend whose worst excess over each list's least cost is least; impossible when some list has
+ *     no blend, or no one blend can be made under all
+ * @param average the single blend that is cheapest on average; impossible likewise
  * @param pooled the outcome when every list may be bought from
  */
 public record PriceComparison(
         List<String> lists,
         List<Outcome> best,
         List<List<Optional<BigFraction>>> costOf,
-        @Nullable Single regret,
-        @Nullable Single average,
+        Decision<Single> regret,
+        Decision<Single> average,
         Outcome pooled) {
 
     /**

@@ -14,6 +14,7 @@ import panade.compile.CompiledBrief;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Offer;
+import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.study.Curve.Moved;
@@ -107,7 +108,7 @@ public final class PriceTracing {
         var cost = costAt(price, blend);
         var again = planner.cheapest(priced(brief, offer, price)).orElseThrow().costPerKg();
         if (!again.equals(cost)) {
-            throw new ArithmeticException("a point of the price curve could not be proved");
+            throw new Unproved("a point of the price curve could not be proved");
         }
         return new Point(price, cost, blend);
     }

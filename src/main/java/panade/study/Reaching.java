@@ -102,6 +102,7 @@ public final class Reaching {
     private boolean fits(Brief larger, Shelf shelf) {
         var left = ShelfTarget.of(larger, shelf).perKg();
         return planner.cheapest(larger)
+                .orUndecided()
                 .filter(blend -> blend.costPerKg().subtract(left).signum() <= 0)
                 .isPresent();
     }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.jspecify.annotations.Nullable;
+import panade.certify.Decision;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.Extent;
@@ -127,9 +127,8 @@ final class SingleBlend {
         return need;
     }
 
-    /** The blend whose worst excess over the least costs is least; null when no blend can be made under all lists. */
-    @Nullable
-    Single leastRegret(List<BigFraction> leastCosts) {
+    /** The blend whose worst excess over the least costs is least; impossible when none can be made under all lists. */
+    Decision<Single> leastRegret(List<BigFraction> leastCosts) {
         int regret = columns.size();
         var priced = new ArrayList<>(columns);
         priced.add(new Column("regret", BigFraction.ONE));
@@ -142,9 +141,8 @@ final class SingleBlend {
         return single(new LinearModel(priced, all));
     }
 
-    /** The blend that is cheapest on average; null when no blend can be made under all lists. */
-    @Nullable
-    Single cheapestOnAverage() {
+    /** The blend that is cheapest on average; impossible when none can be made under all lists. */
+    Decision<Single> cheapestOnAverage() {
         var mean = new HashMap<Integer, BigFraction>();
         costs.forEach(cost -> cost.forEach((j, value) -> mean.merge(j, value.divide(briefs.size()), BigFraction::add)));
         var priced = new ArrayList<Column>();
@@ -154,16 +152,16 @@ final class SingleBlend {
         return single(new LinearModel(priced, rows));
     }
 
-    private @Nullable Single single(LinearModel model) {
+    private Decision<Single> single(LinearModel model) {
         return planner.cheapestPoint(new MixedModel(model, switches))
-                .map(point -> single(model, point))
-                .orElse(null);
+                .fold(point -> single(model, point), Decision.Impossible::new, Decision.Undecided::new);
     }
 
-    private Single single(LinearModel model, List<BigFraction> point) {
+    private Decision<Single> single(LinearModel model, List<BigFraction> point) {
         var blend = Planner.blendAt(
                 common, compiled, point.subList(0, compiled.columns().size()));
-        return new Single(model.costAt(point), blend, costsOf(blend));
+        return Planner.measured(common, blend)
+                .map(checked -> new Single(model.costAt(point), checked, costsOf(checked)));
     }
 
     private List<BigFraction> costsOf(Blend blend) {

@@ -16,6 +16,7 @@ import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
+import panade.plan.Outcome.Undecided;
 import panade.plan.Planner;
 import panade.study.Substitution.StandIn;
 
@@ -131,10 +132,11 @@ public final class Substituting {
         without.remove(id);
         var outcome = planner.answer(brief.without(without));
         if (outcome instanceof Blended blended) {
-            return new StandIn(id, blended, blended.blend().shareOf(id), null);
+            return new StandIn(id, blended, blended.blend().shareOf(id), null, null);
         }
-        var failure = outcome instanceof Conflicted conflicted ? failure(conflicted) : null;
-        return new StandIn(id, null, BigFraction.ZERO, failure);
+        return outcome instanceof Conflicted conflicted
+                ? new StandIn(id, null, BigFraction.ZERO, failure(conflicted), null)
+                : new StandIn(id, null, BigFraction.ZERO, null, ((Undecided) outcome).reason());
     }
 
     /** The number that would have to give: one that what is out carried, if one of those would do. */

@@ -26,12 +26,14 @@ public record Substitution(Set<String> out, Blended before, Outcome after, List<
      * @param share how much of it the blend takes; zero when the rest make up without it
      * @param failure when it cannot do, the number that would have to give, and how far; null when no single one would
      *     do
+     * @param undecided why neither a blend nor its impossibility is proved; null when one of them is
      */
     public record StandIn(
             String ingredient,
             @Nullable Blended blended,
             BigFraction share,
-            @Nullable Cure failure) {
+            @Nullable Cure failure,
+            @Nullable String undecided) {
 
         /** Whether a blend exists with it. */
         public boolean works() {

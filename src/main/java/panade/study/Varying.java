@@ -17,6 +17,7 @@ import panade.compile.CompiledBrief.Limit;
 import panade.domain.Offer;
 import panade.domain.Side;
 import panade.model.Basis;
+import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.scenario.Distribution;
@@ -79,7 +80,7 @@ public final class Varying {
         if (planner.verdict(compiled.model().withCosts(costs)) instanceof Optimum optimum) {
             return optimum.basis();
         }
-        throw new ArithmeticException("the least cost of a draw could not be proved");
+        throw new Unproved("the least cost of a draw could not be proved");
     }
 
     private PriceStudy study(Distribution found, long seed, boolean proveAll) {

@@ -16,6 +16,7 @@ import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
 import panade.domain.Offer;
+import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
@@ -85,7 +86,7 @@ public final class VaryingCompositions {
                 BriefCompiler.compile(brief).model().withCosts(prices.model().costs(number));
         var verdict = planner.verdict(model);
         if (!(verdict instanceof Optimum) && !(verdict instanceof Impossible)) {
-            throw new ArithmeticException("the least cost of a draw could not be proved");
+            throw new Unproved("the least cost of a draw could not be proved");
         }
         var cost = verdict instanceof Optimum optimum ? rounded(model.costAt(optimum.point())) : null;
         return new Draw(cost, sides.stream().map(side -> side.standing(audit)).toList());

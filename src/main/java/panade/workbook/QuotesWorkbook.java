@@ -50,8 +50,11 @@ public final class QuotesWorkbook {
         for (int j = 0; j < comparison.lists().size(); j++) {
             sheet.add(list(j, sheet.next()));
         }
-        single(sheet, "safest single blend", comparison.regret());
-        single(sheet, "cheapest single blend on average", comparison.average());
+        single(sheet, "safest single blend", comparison.regret().found().orElse(null));
+        single(
+                sheet,
+                "cheapest single blend on average",
+                comparison.average().found().orElse(null));
         return sheet.finish();
     }
 

@@ -180,6 +180,7 @@ class PurchasesTest {
         }
         var fixed = value;
         return PLANNER.cheapest(brief.offering(stocked))
+                .orUndecided()
                 .map(blend ->
                         blend.rawCostPerKg().multiply(brief.batch().base()).add(fixed));
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Random;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
@@ -40,7 +39,7 @@ class RegretTest {
         var brief = Answer.blended(problem, new OrToolsSolver()).brief();
         var lists = List.of(one(brief), repriced(one(brief), new Random(seed)));
         var comparison = Comparing.of(PLANNER, List.of("a", "b"), lists, lists.get(0));
-        var regret = Objects.requireNonNull(comparison.regret()).perKg();
+        var regret = comparison.regret().orElseThrow().perKg();
         var best = lists.stream().map(RegretTest::cost).toList();
         var most = BigFraction.ZERO;
         int where = 0;

@@ -150,6 +150,7 @@ class RulesTest {
         }
         return WITHOUT_SEARCH
                 .cheapest(brief.without(out).bounding(bounds).ruling(List.of()))
+                .orUndecided()
                 .map(blend -> blend.costPerKg());
     }
 

@@ -53,11 +53,12 @@ class SubstitutingTest {
             for (var id : used) {
                 var after = PLANNER.cheapest(
                         before.brief().without(before.brief().set().withVariants(id)));
-                after.ifPresent(blend -> assertThat(blend.costPerKg()
-                                .subtract(before.blend().costPerKg())
-                                .signum())
-                        .as("%s without %s", name, id)
-                        .isNotNegative());
+                after.orUndecided()
+                        .ifPresent(blend -> assertThat(blend.costPerKg()
+                                        .subtract(before.blend().costPerKg())
+                                        .signum())
+                                .as("%s without %s", name, id)
+                                .isNotNegative());
                 lost++;
             }
         }
