@@ -11,6 +11,9 @@ import panade.quantity.UnitPrice;
 
 /** Reads weights, shares, prices and counts that stand on their own, and tells what is wrong with them. */
 record Amounts(Expect expect) {
+    /** More than anybody counts of ingredients, names or periods; a larger number is a slip. */
+    private static final int MOST_COUNTED = 1_000_000;
+
     private static final String PRICE = "a price per weight, such as \"3.90/lb\" or \"8.60/kg\"";
 
     Amounts(Problems problems) {
@@ -57,14 +60,16 @@ record Amounts(Expect expect) {
 
     /** A whole number, not below the least. */
     Optional<BigFraction> count(Node node, int least) {
-        var expected = "a whole number, " + least + " or more";
+        var expected = "a whole number, " + least + " to " + MOST_COUNTED;
         return expect.number(node, expected)
                 .map(NumberNode::value)
                 .filter(value -> isCount(value, least) || told(node, "is not a number to count with", expected));
     }
 
     private static boolean isCount(BigFraction value, int least) {
-        return value.getDenominator().bitLength() == 1 && value.compareTo(BigFraction.of(least)) >= 0;
+        return value.getDenominator().bitLength() == 1
+                && value.subtract(least).signum() >= 0
+                && value.subtract(MOST_COUNTED).signum() <= 0;
     }
 
     /** Whether a share lies from nothing to everything. */
