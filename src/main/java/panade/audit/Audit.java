@@ -54,6 +54,23 @@ public final class Audit {
     }
 
     /**
+     * A limit in its bound's own unit. A weight beside a share of something else than the batch, or the other way
+     * round, is told as what it comes to in this blend; empty where that something is not in it.
+     */
+    public Optional<BigFraction> number(Bound bound, Quantity limit) {
+        var unit = bound.unit();
+        if (Bound.isAmount(limit) == (unit.dimension() == Dimension.MASS)) {
+            return Optional.of(unit.fromBase(limit.base()));
+        }
+        var allowed = allowed(bound, limit);
+        if (unit.dimension() == Dimension.MASS) {
+            return Optional.of(unit.fromBase(allowed.multiply(brief.batch().base())));
+        }
+        var per = bound.per() == null ? BigFraction.ONE : amount(bound.per());
+        return per.signum() == 0 ? Optional.empty() : Optional.of(unit.fromBase(allowed.divide(per)));
+    }
+
+    /**
      * How far a limit is from being broken, in a kilogram of batch and base units: zero when it binds, negative when it
      * is broken.
      */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Measure.Part;
 
@@ -75,9 +77,11 @@ public record Cooking(Map<String, BigFraction> lose, IngredientSet set) {
 
     /** A bound on the cooked state as one on measures of the raw batch. */
     public Bound cooked(Bound bound, Measure wholeBatch) {
-        var limit = bound.max() != null ? bound.max() : bound.min();
-        boolean amount = limit != null && Bound.isAmount(limit);
-        var per = bound.per() == null && !amount ? wholeBatch : bound.per();
+        // a share is one of the cooked weight even where the other number is a weight
+        boolean shared = Stream.of(Optional.ofNullable(bound.min()), Optional.ofNullable(bound.max()))
+                .flatMap(Optional::stream)
+                .anyMatch(limit -> !Bound.isAmount(limit));
+        var per = bound.per() == null && shared ? wholeBatch : bound.per();
         return new Bound(
                 bound.kind(),
                 bound.name(),
