@@ -118,7 +118,11 @@ public final class RuleCompiler {
         var name = String.join("+", option) + " when used, min " + least.text();
         var weights = option.stream().collect(Collectors.toMap(id -> id, id -> BigFraction.ONE));
         var part = new Measure.Part(Map.of(), weights, null);
-        var of = new Measure(name, Unit.PERCENT, List.of(part));
+        var names = option.stream()
+                .map(id -> brief.set().ingredient(id).name())
+                .sorted()
+                .collect(Collectors.joining(" or "));
+        var of = new Measure(names + " when used, min " + least.text(), Unit.PERCENT, List.of(part));
         floors.add(new Floor(
                 column, new Bound(LimitKind.RULE, name, rule.path(), of, null, least, null, "raw", rule.origin())));
     }

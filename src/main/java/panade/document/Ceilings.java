@@ -35,7 +35,7 @@ final class Ceilings {
         Map<String, BigFraction> weights = new LinkedHashMap<>();
         lots.forEach(id -> weights.put(id, BigFraction.ONE));
         var part = new Measure.Part(Map.of(), Map.copyOf(weights), null);
-        var of = new Measure(ingredient.id(), Unit.PERCENT, List.of(part));
+        var of = new Measure(ingredient.name(), Unit.PERCENT, List.of(part));
         var name = ingredient.id() + " maxUse";
         return new Bound(
                 LimitKind.CEILING, name, path, of, null, null, ingredient.maxUse(), "raw", ingredient.origin());

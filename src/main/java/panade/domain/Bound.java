@@ -30,6 +30,15 @@ public record Bound(
         String state,
         Origin origin) {
 
+    /** What people read: the name, but ingredients' names and not their ids where no brief gave one. */
+    public String title() {
+        return switch (kind) {
+            case CEILING -> of.name() + ", most that may be used";
+            case RULE -> of.name();
+            default -> name;
+        };
+    }
+
     /** The unit its value is told in: the ceiling's, or else the floor's. */
     public Unit unit() {
         var limit = max != null ? max : min;

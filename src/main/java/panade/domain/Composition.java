@@ -40,6 +40,18 @@ public final class Composition {
                 .or(() -> coveredByOthers(ingredient, property));
     }
 
+    /**
+     * Whether somebody said something of the property, or of what it is a sum of, for the ingredient or for all, and it
+     * is not zero only because every component that the ingredient does not name is.
+     */
+    public boolean isGiven(String ingredientId, String propertyId) {
+        var property = set.property(propertyId);
+        return set.ingredient(ingredientId).values().containsKey(propertyId)
+                || property.absent() != null
+                || assume.containsKey(propertyId)
+                || property.sum().keySet().stream().anyMatch(part -> isGiven(ingredientId, part));
+    }
+
     /** The property per kilogram of ingredient, in the base unit of its dimension; empty when it is unknown. */
     public Optional<BigFraction> base(String ingredientId, String propertyId) {
         var unit = set.property(propertyId).unit();

@@ -25,12 +25,15 @@ public record Explanation(
      *
      * @param value null when it is nothing over nothing
      * @param kind who asks for it
+     * @param name as documents and commands know it
+     * @param title as people read it
      * @param touch the side that binds; null when the bound is idle
      * @param price null when the bound is idle
      */
     public record Limit(
             LimitKind kind,
             String name,
+            String title,
             String path,
             Unit unit,
             @Nullable BigFraction value,

@@ -54,11 +54,12 @@ final class LimitReader {
         return new Limit(
                 bound.kind(),
                 bound.name(),
+                bound.title(),
                 bound.path(),
                 unit,
                 audit.value(bound).orElse(null),
-                inUnit(bound.min(), unit),
-                inUnit(bound.max(), unit),
+                number(bound, bound.min()),
+                number(bound, bound.max()),
                 touch,
                 touch == null ? null : price(bound, touch),
                 bound.origin());
@@ -73,6 +74,7 @@ final class LimitReader {
         return new Limit(
                 LimitKind.AVAILABILITY,
                 BriefCompiler.availabilityName(offer),
+                brief.set().ingredient(offer.ingredient()).name() + ", all that " + offer.supplier() + " has",
                 offer.origin().pointer(),
                 unit,
                 unit.fromBase(bought),
@@ -101,8 +103,8 @@ final class LimitReader {
         return compiled.rows().indexOf(new CompiledBrief.Limit.OfBound(bound, side));
     }
 
-    private @Nullable BigFraction inUnit(@Nullable Quantity limit, Unit unit) {
-        return limit == null ? null : Bound.level(limit, brief.batch()).divide(levelPerUnit(unit));
+    private @Nullable BigFraction number(Bound bound, @Nullable Quantity limit) {
+        return limit == null ? null : audit.number(bound, limit).orElse(null);
     }
 
     private BigFraction levelPerUnit(Unit unit) {

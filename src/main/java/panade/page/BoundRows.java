@@ -37,7 +37,7 @@ final class BoundRows {
     private BoundRow row(Limit limit) {
         return new BoundRow(
                 limit.path(),
-                limit.name(),
+                limit.title(),
                 limit.value() == null ? "none" : Figures.significant(limit.value(), 4),
                 limit.unit().symbol(),
                 number(limit.min()),

@@ -71,7 +71,7 @@ public final class BindingWords {
     }
 
     private String sentence(Limit limit) {
-        return limit.name() + ", " + side(limit.touch()) + at(limit) + ": " + effect(limit) + ".";
+        return limit.title() + ", " + side(limit.touch()) + at(limit) + ": " + effect(limit) + ".";
     }
 
     private static String side(@Nullable Side touch) {

@@ -44,8 +44,8 @@ public final class LimitTable {
 
     /** Words for those that are not. */
     public static String hidden(int number) {
-        return "Also kept, with less than half of each used: " + number
-                + " ceilings on use or availability from the ingredient set and the price lists.";
+        return "Also kept, with less than half of each used: " + number + (number == 1 ? " ceiling" : " ceilings")
+                + " on use or availability from the ingredient set and the price lists.";
     }
 
     private static boolean isNear(Limit limit) {
@@ -57,7 +57,7 @@ public final class LimitTable {
     private static List<String> row(Limit limit) {
         var value = limit.value();
         return List.of(
-                limit.name(),
+                limit.title(),
                 value == null ? "none" : Figures.significant(value, 4),
                 limit.min() == null ? "" : Figures.significant(limit.min(), 5),
                 limit.max() == null ? "" : Figures.significant(limit.max(), 5),

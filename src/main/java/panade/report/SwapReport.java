@@ -138,7 +138,7 @@ public final class SwapReport {
     private static List<String> binding(Blended outcome) {
         return outcome.explanation().limits().stream()
                 .filter(limit -> limit.touch() != null)
-                .map(Limit::name)
+                .map(Limit::title)
                 .toList();
     }
 

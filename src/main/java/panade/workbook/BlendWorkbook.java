@@ -160,7 +160,7 @@ public final class BlendWorkbook {
     private static List<Cell> limit(Limit limit) {
         var price = limit.price();
         return List.of(
-                Cell.text(limit.name()),
+                Cell.text(limit.title()),
                 Words.figure(limit.value(), Form.VALUE),
                 Words.figure(limit.min(), Form.VALUE),
                 Words.figure(limit.max(), Form.VALUE),

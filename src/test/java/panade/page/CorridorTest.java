@@ -17,6 +17,7 @@ class CorridorTest {
         return Corridor.of(new Limit(
                 LimitKind.BRIEF,
                 "a bound",
+                "a bound",
                 "/bounds/0",
                 Unit.PERCENT,
                 fraction(value),

@@ -29,9 +29,16 @@ class LimitTableTest {
         assertThat(LimitTable.shown(List.of(below, half, sold))).containsExactly(half, sold);
     }
 
+    @Test
+    void one_ceiling_is_told_as_one() {
+        assertThat(LimitTable.hidden(1)).contains(": 1 ceiling on").doesNotContain("ceilings");
+        assertThat(LimitTable.hidden(2)).contains(": 2 ceilings on");
+    }
+
     private static Limit limit(LimitKind kind, String name, int value) {
         return new Limit(
                 kind,
+                name,
                 name,
                 "/bounds/0",
                 Unit.PERCENT,
