@@ -236,7 +236,7 @@ final class BuyCommand implements Callable<Integer> {
     private int status(PlanSearch search) {
         if (search instanceof PlanSearch.Undecided undecided) {
             err.println("No plan was found, and none is ruled out: " + undecided.reason() + ".");
-            return ExitStatus.OUR_FAULT;
+            return ExitStatus.UNDECIDED;
         }
         return search instanceof PlanSearch.Planned ? ExitStatus.DONE : ExitStatus.NO_BLEND;
     }

@@ -36,7 +36,7 @@ final class FaultPrinter implements IExecutionExceptionHandler {
         if (isForMachines(parsed)) {
             command.getOut().print(JsonExport.undecided(open.get()));
         }
-        err.println(undecided(open.get().reason()));
+        err.println(PlainText.message(undecided(open.get().reason())));
         return ExitStatus.UNDECIDED;
     }
 
