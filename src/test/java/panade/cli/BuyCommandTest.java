@@ -64,7 +64,7 @@ class BuyCommandTest {
     @Test
     void aSearchThatRanOutOfTimeIsUndecidedAndNotImpossible() throws IOException {
         kitchen("10 lb", "a,mill,2,lb,5 lb,\nb,farm,1,lb,4 lb,\n", "");
-        assertThat(buy(new Tired(0), "--json")).isEqualTo(5);
+        assertThat(buy(new Tired(0), "--json")).isEqualTo(6);
         var result = JSON.readTree(out.toString());
         assertThat(result.get("status").asString()).isEqualTo("undecided");
         assertThat(result.get("reason").asString()).isEqualTo("out of time");
@@ -74,7 +74,7 @@ class BuyCommandTest {
     @Test
     void textNeverCallsAnUndecidedPlanImpossible() throws IOException {
         kitchen("10 lb", "a,mill,2,lb,5 lb,\nb,farm,1,lb,4 lb,\n", "");
-        assertThat(buy(new Tired(0))).isEqualTo(5);
+        assertThat(buy(new Tired(0))).isEqualTo(6);
         assertThat(out.toString())
                 .contains("No plan was found, and none is ruled out: out of time.")
                 .doesNotContain("No plan can be");
