@@ -19,9 +19,13 @@ final class Certificate {
     /** Whether the point meets every row and the multipliers prove that nothing costs less. */
     static boolean provesOptimal(LinearModel model, List<BigFraction> point, List<BigFraction> multipliers) {
         return isFeasible(model, point)
-                && signsAreRight(model, multipliers)
-                && noColumnGains(model, multipliers, BigFraction.ONE)
+                && provesBound(model, multipliers)
                 && model.costAt(point).equals(rightSides(model, multipliers));
+    }
+
+    /** Whether the multipliers prove that no point costs less than the right sides they add up to. */
+    static boolean provesBound(LinearModel model, List<BigFraction> multipliers) {
+        return signsAreRight(model, multipliers) && noColumnGains(model, multipliers, BigFraction.ONE);
     }
 
     /** Whether the multipliers add the rows up to a contradiction, so that no point meets them all. */
@@ -113,7 +117,8 @@ final class Certificate {
         return used;
     }
 
-    private static BigFraction rightSides(LinearModel model, List<BigFraction> multipliers) {
+    /** The right sides times their multipliers. */
+    static BigFraction rightSides(LinearModel model, List<BigFraction> multipliers) {
         var total = BigFraction.ZERO;
         for (int i = 0; i < multipliers.size(); i++) {
             total = total.add(model.rows().get(i).right().multiply(multipliers.get(i)));

@@ -2,6 +2,8 @@ package panade.certify;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.ExactSimplex.Ending;
 import panade.model.Basis;
@@ -24,9 +26,8 @@ public final class Certifier {
         if (answer instanceof SolverAnswer.Optimal optimal) {
             var basis = optimal.basis();
             return BasisSystem.solve(model, basis)
-                    .filter(pair -> Certificate.provesOptimal(model, pair.point(), pair.multipliers()))
-                    .<Verdict>map(pair -> new Verdict.Optimum(
-                            model, pair.point(), pair.multipliers(), solverName, () -> dictionary(model, basis)))
+                    .flatMap(pair ->
+                            proved(model, pair.point(), pair.multipliers(), solverName, () -> dictionary(model, basis)))
                     .orElseGet(() -> pivoted(model, near(model, basis), solverName));
         }
         return pivoted(model, new Tableau(model), EXACT_ENGINE);
@@ -59,9 +60,20 @@ public final class Certifier {
     private static Verdict optimum(LinearModel model, Tableau tableau, String engine) {
         var point = tableau.point();
         var multipliers = multipliers(model, tableau, tableau.costScale());
-        return Certificate.provesOptimal(model, point, multipliers)
-                ? new Verdict.Optimum(model, point, multipliers, engine, () -> tableau)
-                : new Verdict.Unproven("the exact check of the least-cost blend failed");
+        return proved(model, point, multipliers, engine, () -> tableau)
+                .orElseGet(() -> new Verdict.Unproven("the exact check of the least-cost blend failed"));
+    }
+
+    private static Optional<Verdict> proved(
+            LinearModel model,
+            List<BigFraction> point,
+            List<BigFraction> multipliers,
+            String engine,
+            Supplier<Tableau> source) {
+        var proof = OptimalityProof.check(model, point, multipliers, engine);
+        return proof.isComplete()
+                ? Optional.of(new Verdict.Optimum(model, point, multipliers, proof, source))
+                : Optional.empty();
     }
 
     /** The multipliers that an optimal dictionary gives, where its objective line is the costs times a factor. */

@@ -16,7 +16,7 @@ public sealed interface Verdict {
         private final LinearModel model;
         private final List<BigFraction> point;
         private final List<BigFraction> multipliers;
-        private final String engine;
+        private final OptimalityProof proof;
         private final Supplier<Tableau> source;
         private @Nullable Tableau tableau;
 
@@ -24,12 +24,12 @@ public sealed interface Verdict {
                 LinearModel model,
                 List<BigFraction> point,
                 List<BigFraction> multipliers,
-                String engine,
+                OptimalityProof proof,
                 Supplier<Tableau> source) {
             this.model = model;
             this.point = List.copyOf(point);
             this.multipliers = List.copyOf(multipliers);
-            this.engine = engine;
+            this.proof = proof;
             this.source = source;
         }
 
@@ -48,9 +48,14 @@ public sealed interface Verdict {
             return multipliers;
         }
 
+        /** What was checked of it. */
+        public OptimalityProof proof() {
+            return proof;
+        }
+
         /** Which engine found it. */
         public String engine() {
-            return engine;
+            return proof.engine();
         }
 
         /** The basis that gives the point and the multipliers. */

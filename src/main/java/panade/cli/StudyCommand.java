@@ -116,8 +116,8 @@ final class StudyCommand implements Callable<Integer> {
         if (prove && draws > MOST_PROVED) {
             throw Slip.in(
                     spec,
-                    "--prove with --draws " + draws + ": expected " + MOST_PROVED + " draws at most, since each is solved"
-                            + " again in exact fractions.");
+                    "--prove with --draws " + draws + ": expected " + MOST_PROVED
+                            + " draws at most, since each is solved" + " again in exact fractions.");
         }
         return argument.withRawCost(options.overrides(), planner, err, this::study);
     }

@@ -77,12 +77,7 @@ public final class JsonExport {
         result.set("room", NearbyExport.room(outcome.room()));
         result.set("propertyRoom", NearbyExport.propertyRoom(outcome.room()));
         result.set("alternatives", NearbyExport.alternatives(outcome));
-        var certificate = certificate(outcome.proof().engine());
-        var choice = outcome.choice();
-        if (choice != null) {
-            certificate.set("choice", choice(choice));
-        }
-        result.set("certificate", certificate);
+        result.set("certificate", certificate(outcome));
         return result;
     }
 
@@ -105,12 +100,21 @@ public final class JsonExport {
         return NODES.objectNode().put("status", "undecided").put("reason", reason);
     }
 
-    private static ObjectNode certificate(String engine) {
-        return NODES.objectNode()
-                .put("primal", "exact")
-                .put("dual", "exact")
-                .put("gap", 0)
-                .put("engine", engine);
+    private static ObjectNode certificate(Blended outcome) {
+        var proof = outcome.proof().proof();
+        var node = NODES.objectNode()
+                .put("primal", proof.isFeasible() ? "exact" : "failed")
+                .put("dual", proof.isBounded() ? "exact" : "failed");
+        var choice = outcome.choice();
+        put(
+                node,
+                "gap",
+                choice == null ? proof.gap() : choice.gap(outcome.blend().costPerKg()));
+        node.put("engine", proof.engine());
+        if (choice != null) {
+            node.set("choice", choice(choice));
+        }
+        return node;
     }
 
     private static ObjectNode choice(Choice choice) {

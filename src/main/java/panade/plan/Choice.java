@@ -17,4 +17,10 @@ public record Choice(
         BigFraction bound,
         boolean closed,
         int looked,
-        @Nullable BigFraction claim) {}
+        @Nullable BigFraction claim) {
+
+    /** How far a cost may be above the least that any choice allows, as a part of it; zero once that is ruled out. */
+    public BigFraction gap(BigFraction costPerKg) {
+        return closed ? BigFraction.ZERO : costPerKg.subtract(bound).divide(costPerKg);
+    }
+}

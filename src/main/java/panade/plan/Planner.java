@@ -291,7 +291,9 @@ public final class Planner {
                 blend,
                 explanation,
                 room,
-                Alternatives.choose(blend, nearby),
+                Alternatives.choose(blend, nearby).stream()
+                        .filter(other -> fault(settled.asked(), other).isEmpty())
+                        .toList(),
                 optimum);
     }
 

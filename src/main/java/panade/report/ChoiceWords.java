@@ -14,7 +14,7 @@ public final class ChoiceWords {
         if (choice.closed()) {
             return found + "No other choice is cheaper: " + looked(choice) + " in exact fractions." + prices;
         }
-        var gap = costPerKg.subtract(choice.bound()).divide(costPerKg);
+        var gap = choice.gap(costPerKg);
         return found + "The search says that no other is cheaper; in exact fractions, after "
                 + choice.looked() + " sets of choices, it is proved that none is cheaper by more than "
                 + Figures.significant(gap.multiply(100), 2) + " %." + prices;

@@ -65,8 +65,8 @@ final class CompositionWords {
         var target = study.target();
         var met = target == null
                 ? ""
-                : " The target of " + Figures.money(Figures.perPound(target.perKg())) + currency() + "/lb" + " is met in " + percent(Math.toIntExact(target.draws()))
-                        + " % of the draws.";
+                : " The target of " + Figures.money(Figures.perPound(target.perKg())) + currency() + "/lb"
+                        + " is met in " + percent(Math.toIntExact(target.draws())) + " % of the draws.";
         return none + (study.noBlend() == 0 ? "T" + cost.substring(1) : cost) + met;
     }
 

@@ -79,7 +79,8 @@ public final class StudyReport {
 
     private String words(PriceStudy.Target target) {
         return "The target of " + money(target.perKg()) + currency() + "/lb is met in " + count(target.draws()) + " of "
-                + count(study.draws()) + " draws (" + percent(target.draws()) + " %): there the cheapest blend costs that"
+                + count(study.draws()) + " draws (" + percent(target.draws())
+                + " %): there the cheapest blend costs that"
                 + " or less.";
     }
 

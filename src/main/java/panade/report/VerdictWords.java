@@ -52,9 +52,11 @@ public final class VerdictWords {
     /** What is proved, and by what. */
     public String proof() {
         var choice = outcome.choice() == null ? "" : "with this choice of ingredients, ";
-        var words = "Proved: " + choice
-                + "no blend that keeps every bound costs less (checked in exact fractions; found by "
-                + outcome.proof().engine() + ").";
+        var proof = outcome.proof().proof();
+        var words = (proof.isComplete() ? "Proved: " : "Not proved: ") + choice
+                + "no blend that keeps every bound costs less ("
+                + (proof.isComplete() ? "checked in exact fractions" : "the check in exact fractions failed")
+                + "; found by " + proof.engine() + ").";
         return outcome.explanation().unique()
                 ? words
                 : words + " Other blends cost exactly the same: compare costs, not shares.";

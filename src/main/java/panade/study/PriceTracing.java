@@ -78,7 +78,8 @@ public final class PriceTracing {
                 break;
             }
             at = step(at, next, blend);
-            blend = Planner.blendAt(brief, compiled, turn.after());
+            blend = Planner.measured(brief, Planner.blendAt(brief, compiled, turn.after()))
+                    .orElseThrow();
         }
         boolean endless = to == null;
         if (to != null) {

@@ -35,7 +35,9 @@ public record ShelfTarget(List<Line> lines, BigFraction perKg) {
      */
     public record Line(Kind kind, @Nullable BigFraction part, BigFraction taken, BigFraction left) {}
 
-    /** What is hoped for: the target as it is stated, or else worked back from the shelf; empty where neither is stated. */
+    /**
+     * What is hoped for: the target as it is stated, or else worked back from the shelf; empty where neither is stated.
+     */
     public static Optional<BigFraction> hopedPerKg(Brief brief) {
         var stated = brief.target();
         var shelf = brief.practice().shelf();

@@ -138,7 +138,10 @@ public final class Varying {
     private Kept kept(Distribution found, int index) {
         var point = BasicPoint.of(compiled.model(), found.standing().get(index));
         return new Kept(
-                Planner.blendAt(today.brief(), compiled, point), found.meanRegret(index), found.worstRegret(index));
+                Planner.measured(today.brief(), Planner.blendAt(today.brief(), compiled, point))
+                        .orElseThrow(),
+                found.meanRegret(index),
+                found.worstRegret(index));
     }
 
     private List<Use> uses(Distribution found) {

@@ -150,8 +150,7 @@ class ArchitectureTest {
             .whereLayer("poi")
             .mayOnlyAccessLayers("sheet", "quantity")
             .whereLayer("workbook")
-            .mayOnlyAccessLayers(
-                    "quantity", "domain", "certify", "label", "explain", "plan", "study", "buy", "sheet")
+            .mayOnlyAccessLayers("quantity", "domain", "certify", "label", "explain", "plan", "study", "buy", "sheet")
             .whereLayer("intake")
             .mayOnlyAccessLayers("quantity", "domain", "document", "sheet")
             .whereLayer("cli")

@@ -91,14 +91,20 @@ class StudyCommandTest {
         // 1.25 less a fifth is 1.00, which prices that rise and fall evenly keep in half the draws
         var brief = oneThing(", \"shelf\": {\"price\": \"1.25/kg\", \"margins\": [\"20 %\"]}");
         assertThat(run("study", brief.toString(), "--draws", "1000")).isZero();
-        assertThat(out.toString()).contains("The target of 0.4536/lb is met in ").contains(" of 1,000 draws");
+        assertThat(out.toString())
+                .contains("The target of 0.4536/lb is met in ")
+                .contains(" of 1,000 draws");
     }
 
     private int metIn(String target, String spread) throws IOException {
         out.getBuffer().setLength(0);
         assertThat(run("study", oneThing("").toString(), "--target", target, "--spread", spread, "--json"))
                 .isZero();
-        return new JsonMapper().readTree(out.toString()).get("target").get("metIn").asInt();
+        return new JsonMapper()
+                .readTree(out.toString())
+                .get("target")
+                .get("metIn")
+                .asInt();
     }
 
     private Path oneThing(String more) throws IOException {
