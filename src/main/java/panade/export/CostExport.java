@@ -43,8 +43,8 @@ final class CostExport {
         var rungs = NODES.arrayNode();
         ladder.rungs().forEach(rung -> {
             var node = NODES.objectNode().put("names", rung.names());
-            JsonExport.put(node, "costPerKg", rung.costPerKg().orElse(null));
-            rungs.add(node);
+            JsonExport.put(node, "costPerKg", rung.costPerKg().found().orElse(null));
+            rungs.add(rung.costPerKg().fold(cost -> node, () -> node, reason -> node.put("undecided", reason)));
         });
         return rungs;
     }

@@ -1,6 +1,7 @@
 package panade.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict;
@@ -9,6 +10,7 @@ import panade.domain.Brief;
 import panade.explain.Conflict;
 import panade.explain.Explanation;
 import panade.explain.Room;
+import panade.model.Unproved;
 
 /** What came of a brief. */
 public sealed interface Outcome {
@@ -19,6 +21,13 @@ public sealed interface Outcome {
             return blended.apply(found);
         }
         return this instanceof Conflicted proof ? conflicted.apply(proof) : undecided.apply((Undecided) this);
+    }
+
+    /** The blend; empty where it is proved that there is none. Not to know ends the work that needs to know. */
+    default Optional<Blended> blended() {
+        return fold(Optional::of, none -> Optional.empty(), open -> {
+            throw new Unproved(open.reason());
+        });
     }
 
     /**

@@ -26,11 +26,14 @@ final class LadderTable {
     }
 
     private static List<String> row(Ladder.Rung rung, BigFraction least) {
+        var names = String.valueOf(rung.names());
         return rung.costPerKg()
-                .map(cost -> List.of(
-                        String.valueOf(rung.names()),
-                        Figures.money(Figures.perPound(cost)),
-                        Figures.money(Figures.perPound(cost.subtract(least)))))
-                .orElse(List.of(String.valueOf(rung.names()), "none", ""));
+                .fold(
+                        cost -> List.of(
+                                names,
+                                Figures.money(Figures.perPound(cost)),
+                                Figures.money(Figures.perPound(cost.subtract(least)))),
+                        () -> List.of(names, "none", ""),
+                        reason -> List.of(names, "not known", ""));
     }
 }

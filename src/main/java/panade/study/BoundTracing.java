@@ -87,9 +87,7 @@ public final class BoundTracing {
     private Optional<Blended> solved(BigFraction number) {
         var moved = Quantity.of(number, unit(), "moved");
         var changed = bound.withLimits(side == Side.MAX ? bound.min() : moved, side == Side.MIN ? bound.max() : moved);
-        return planner.answer(brief.replacing(bound, changed)) instanceof Blended blended
-                ? Optional.of(blended)
-                : Optional.empty();
+        return planner.answer(brief.replacing(bound, changed)).blended();
     }
 
     private Curve curve(Blended start) {

@@ -2,8 +2,8 @@ package panade.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.Decision;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Origin;
@@ -22,20 +22,27 @@ public record Ladder(List<Rung> rungs) {
      * One number of names.
      *
      * @param names how many the label may show at most
-     * @param costPerKg of the cheapest blend that the search found, itself exact; empty when it found none
+     * @param costPerKg of the cheapest blend that the search found, itself exact; impossible where that is proved
      */
-    public record Rung(int names, Optional<BigFraction> costPerKg) {}
+    public record Rung(int names, Decision<BigFraction> costPerKg) {}
 
     /** The ladder under the best blend of a brief; other rules stay. */
     public static Ladder of(Planner planner, Blended best) {
         var rungs = new ArrayList<Rung>();
         int names = names(best.brief(), best.blend());
-        rungs.add(new Rung(names, Optional.of(best.blend().costPerKg())));
-        while (names > 1 && rungs.get(rungs.size() - 1).costPerKg().isPresent()) {
+        rungs.add(new Rung(names, new Decision.Found<>(best.blend().costPerKg())));
+        while (names > 1 && rungs.get(rungs.size() - 1).costPerKg() instanceof Decision.Found) {
             names--;
-            rungs.add(new Rung(names, planner.cheapestFound(limited(best.asked(), names))));
+            rungs.add(new Rung(names, cost(planner, limited(best.asked(), names))));
         }
         return new Ladder(List.copyOf(rungs));
+    }
+
+    /** What the search finds; where it finds nothing, what can be proved. */
+    private static Decision<BigFraction> cost(Planner planner, Brief limited) {
+        return planner.cheapestFound(limited)
+                .<Decision<BigFraction>>map(Decision.Found::new)
+                .orElseGet(() -> planner.cheapest(limited).map(Blend::costPerKg));
     }
 
     private static int names(Brief brief, Blend blend) {

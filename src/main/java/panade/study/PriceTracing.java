@@ -52,9 +52,7 @@ public final class PriceTracing {
                 .orElseThrow();
         var start = priced(brief, cheapest, from);
         var study = new PriceTracing(planner, start, cheapest.withPrice(from), to);
-        return planner.answer(start) instanceof Blended blended
-                ? Optional.of(study.curve(blended, from, cheapest.pricePerKg()))
-                : Optional.empty();
+        return planner.answer(start).blended().map(blended -> study.curve(blended, from, cheapest.pricePerKg()));
     }
 
     private static Brief priced(Brief brief, Offer offer, BigFraction price) {
