@@ -6,9 +6,11 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.model.Unproved;
 
 /** What a person meets when the program itself fails: here, because the answers to its questions cannot be read. */
 class FaultTest {
@@ -45,6 +47,16 @@ class FaultTest {
                 .contains("-Xmx4g");
         assertThat(fail(() -> new StackOverflowError())).isEqualTo(5);
         assertThat(err).startsWith("Out of stack: ").contains("Expected fewer levels");
+    }
+
+    @Test
+    void whatCannotBeProvedIsNoFaultOfOursInWhicheverThreadItCameUp() {
+        assertThat(fail(() -> new Unproved("the pivots ran out"))).isEqualTo(6);
+        assertThat(err)
+                .startsWith("Not decided, neither a blend nor that there is none could be proved: the pivots ran out.")
+                .doesNotContain("fault", "\tat ");
+        assertThat(fail(() -> new CompletionException(new Unproved("the pivots ran out"))))
+                .isEqualTo(6);
     }
 
     private int fail(Supplier<? extends Throwable> fault, String... options) {
