@@ -1,5 +1,6 @@
 package panade.cli;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import panade.document.Problem;
@@ -13,11 +14,18 @@ final class InBrief {
 
     private InBrief() {}
 
-    /** The bound with that name or path. */
+    /** The bound with that name or path; a path is looked for in the brief itself before the briefs it is based on. */
     static Optional<Bound> bound(Brief brief, String name) {
         return brief.bounds().stream()
                 .filter(bound -> bound.name().equals(name) || bound.path().equals(name))
-                .findFirst();
+                .min(Comparator.comparing(bound -> rank(brief, bound, name)));
+    }
+
+    private static int rank(Brief brief, Bound bound, String name) {
+        if (bound.name().equals(name)) {
+            return 0;
+        }
+        return bound.origin().file().equals(brief.file()) ? 1 : 2;
     }
 
     static Problem noBound(Brief brief, String name) {

@@ -58,7 +58,7 @@ record Amounts(Expect expect) {
                 .filter(value -> value.signum() >= 0 || told(node, "is below zero", expected));
     }
 
-    /** A whole number, not below the least. */
+    /** A whole number, neither below the least nor of a size that nobody counts to. */
     Optional<BigFraction> count(Node node, int least) {
         var expected = "a whole number, " + least + " to " + MOST_COUNTED;
         return expect.number(node, expected)
@@ -67,9 +67,14 @@ record Amounts(Expect expect) {
     }
 
     private static boolean isCount(BigFraction value, int least) {
-        return value.getDenominator().bitLength() == 1
+        return isWhole(value)
                 && value.subtract(least).signum() >= 0
                 && value.subtract(MOST_COUNTED).signum() <= 0;
+    }
+
+    /** Whether a number is whole. */
+    static boolean isWhole(BigFraction value) {
+        return value.getDenominator().abs().bitLength() == 1;
     }
 
     /** Whether a share lies from nothing to everything. */

@@ -41,23 +41,22 @@ final class BoundReader {
         this.stage = stage;
     }
 
-    /** All bounds of a list; {@code path} points to that list in the results. */
-    List<Draft> readAll(Node node, String path) {
+    /** All bounds of a list; results point to where each is written, in this brief or in the one it is based on. */
+    List<Draft> readAll(Node node) {
         var form = "a list of bounds, such as [{\"property\": \"FAT\", \"max\": \"10 %\"}]";
         var items = expect.list(node, form).map(ArrayNode::items).orElse(List.of());
         var drafts = new ArrayList<Draft>();
-        for (int i = 0; i < items.size(); i++) {
-            read(items.get(i), path + "/" + i).ifPresent(drafts::add);
-        }
+        items.forEach(item -> read(item).ifPresent(drafts::add));
         return drafts;
     }
 
-    private Optional<Draft> read(Node node, String path) {
+    private Optional<Draft> read(Node node) {
         var object = expect.object(node, "a bound, such as {\"property\": \"FAT\", \"max\": \"10 %\"}");
-        return object.flatMap(found -> read(found, path));
+        return object.flatMap(this::read);
     }
 
-    private Optional<Draft> read(ObjectNode object, String path) {
+    private Optional<Draft> read(ObjectNode object) {
+        var path = object.origin().pointer();
         int faultsBefore = problems.count();
         new Fields(object, problems, FIELDS);
         var per = object.field("per").map(Field::value);

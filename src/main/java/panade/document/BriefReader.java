@@ -95,7 +95,7 @@ final class BriefReader {
 
     private List<BoundReader.Draft> drafts(Names names, @Nullable Quantity batch, StageReader.Stages stages) {
         var drafts = new ArrayList<BoundReader.Draft>();
-        value("bounds").ifPresent(node -> drafts.addAll(new BoundReader(names, batch, null).readAll(node, "/bounds")));
+        value("bounds").ifPresent(node -> drafts.addAll(new BoundReader(names, batch, null).readAll(node)));
         drafts.addAll(stages.bounds());
         return drafts;
     }

@@ -32,6 +32,7 @@ final class PickReader {
     Optional<Selection> read(Field field) {
         int faultsBefore = names.problems().count();
         var picks = picks(field.value());
+        boolean weighted = field.value() instanceof ObjectNode;
         if (picks.isEmpty()) {
             return field.name().equals("property") ? Optional.empty() : Optional.of(mass("", List.of(), false));
         }
@@ -39,14 +40,14 @@ final class PickReader {
                 .filter(pick -> isKnown(field.name(), pick))
                 .toList();
         boolean sound = names.problems().count() == faultsBefore && names.set().isPresent();
-        return Optional.of(select(field.name(), String.join("+", picks.keySet()), known, sound));
+        return Optional.of(select(field.name(), String.join("+", picks.keySet()), known, weighted, sound));
     }
 
-    private Selection select(String selector, String name, List<Pick> picks, boolean sound) {
+    private Selection select(String selector, String name, List<Pick> picks, boolean weighted, boolean sound) {
         return switch (selector) {
             case "property" -> properties(name, picks, sound);
             case "stage" -> mass(name, picks.stream().map(this::stagePart).toList(), sound);
-            case "kind" -> mass(name, List.of(part(ofKinds(picks))), sound);
+            case "kind" -> mass(name, List.of(part(ofKinds(picks, weighted))), sound);
             default -> mass(name, List.of(part(ofIngredients(picks))), sound);
         };
     }
@@ -127,9 +128,9 @@ final class PickReader {
         return new Part(Map.of(), Map.copyOf(ingredients), null);
     }
 
-    // In a list all weights are one, and an ingredient of several of its kinds still counts once.
-    private Map<String, BigFraction> ofKinds(List<Pick> picks) {
-        boolean weighted = picks.stream().anyMatch(pick -> !pick.weight().equals(BigFraction.ONE));
+    // In a list an ingredient of several of its kinds counts once; where weights are written they add up, also when
+    // each of them is 1.
+    private Map<String, BigFraction> ofKinds(List<Pick> picks, boolean weighted) {
         var weights = new LinkedHashMap<String, BigFraction>();
         for (var pick : picks) {
             names.set()

@@ -79,7 +79,7 @@ final class StageReader {
                 .ifPresent(bounds::add);
         object.field("bounds")
                 .ifPresent(field ->
-                        bounds.addAll(new BoundReader(names, batch, id).readAll(field.value(), path + "/bounds")));
+                        bounds.addAll(new BoundReader(names, batch, id).readAll(field.value())));
     }
 
     private String id(ObjectNode object, List<Stage> before) {

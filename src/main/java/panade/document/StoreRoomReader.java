@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,8 @@ final class StoreRoomReader {
             "a list of suppliers", List.of("supplier", "minimumOrder", "delivery", "leadDays"), List.of("supplier"));
     private static final CsvTable.Kind STOCK = new CsvTable.Kind(
             "a stock list", List.of("ingredient", "amount", "bestBefore"), List.of("ingredient", "amount"));
+
+    private static final BigFraction LONGEST_WAIT = BigFraction.of(3650);
 
     private final LocalDate today;
     private final Problems problems;
@@ -46,7 +49,7 @@ final class StoreRoomReader {
         for (var file : files) {
             if (Files.exists(file)) {
                 CsvTable.read(file, file.toString(), TERMS, problems)
-                        .ifPresent(rows -> rows.forEach(row -> terms(row, terms)));
+                        .ifPresent(rows -> terms(rows, terms));
             }
         }
         return terms;
@@ -80,16 +83,40 @@ final class StoreRoomReader {
         return onHand;
     }
 
-    private void terms(CsvTable.Row row, Map<String, OrderTerms> terms) {
-        new OfferRow(row.cells(), problems)
-                .name("supplier", "the supplier's name")
-                .ifPresent(supplier -> terms.put(
-                        supplier,
-                        new OrderTerms(
-                                supplier,
-                                money(row, "minimumOrder"),
-                                money(row, "delivery"),
-                                money(row, "leadDays").intValue())));
+    private void terms(List<CsvTable.Row> rows, Map<String, OrderTerms> terms) {
+        var here = new HashSet<String>();
+        rows.forEach(row -> terms(row).ifPresent(found -> {
+            boolean again = !here.add(found.supplier());
+            var before = terms.putIfAbsent(found.supplier(), found);
+            if (again || (before != null && !before.equals(found))) {
+                problems.add(
+                        row.cells().get("supplier").origin(),
+                        "\"" + found.supplier() + "\" has terms already" + (again ? "" : ", and other ones"),
+                        "Expected one row for each supplier.");
+            }
+        }));
+    }
+
+    private Optional<OrderTerms> terms(CsvTable.Row row) {
+        var supplier = new OfferRow(row.cells(), problems).name("supplier", "the supplier's name");
+        var minimumOrder = money(row, "minimumOrder");
+        var delivery = money(row, "delivery");
+        int leadDays = days(row);
+        return supplier.map(name -> new OrderTerms(name, minimumOrder, delivery, leadDays));
+    }
+
+    private static int days(CsvTable.Row row) {
+        return Optional.ofNullable(row.cells().get("leadDays"))
+                .filter(cell -> !cell.isBlank())
+                .flatMap(cell -> Decimal.parse(cell.content())
+                        .filter(Amounts::isWhole)
+                        .filter(number -> number.signum() >= 0
+                                && number.subtract(LONGEST_WAIT).signum() <= 0)
+                        .or(() -> cell.refuse(
+                                "\"" + cell.content() + "\" is not a number of days",
+                                "Expected a whole number from 0 to " + LONGEST_WAIT + ", or nothing.")))
+                .map(BigFraction::intValue)
+                .orElse(0);
     }
 
     private static BigFraction money(CsvTable.Row row, String column) {

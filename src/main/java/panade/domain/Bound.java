@@ -11,7 +11,8 @@ import panade.quantity.Unit;
  *
  * @param kind who asks for it
  * @param name what the brief calls it, or its selector and limits as written
- * @param path where a result points to: a JSON Pointer into the document that states it
+ * @param path where a result points to: a JSON Pointer into the document that states it; where a brief is based on
+ *     another, two bounds can have the same one in their two documents
  * @param of what is measured
  * @param per what it is measured against; null for the whole batch. In a stage it is that stage's mass.
  * @param min the floor; null when there is none
@@ -37,6 +38,16 @@ public record Bound(
             case RULE -> of.name();
             default -> name;
         };
+    }
+
+    /** Tells it from every other bound of its brief. */
+    public String key() {
+        return key(origin, path);
+    }
+
+    /** The key of a bound that is written there. */
+    public static String key(Origin origin, String path) {
+        return origin.file() + "#" + path;
     }
 
     /** The unit its value is told in: the ceiling's, or else the floor's. */

@@ -52,7 +52,7 @@ public final class ReachExport {
         return array;
     }
 
-    private static ArrayNode moves(List<Move> moves, Map<String, LabelChange> labels) {
+    private static ArrayNode moves(List<Move> moves, Map<Move, LabelChange> labels) {
         var array = NODES.arrayNode();
         moves.forEach(move -> {
             var node = NODES.objectNode();
@@ -62,7 +62,7 @@ public final class ReachExport {
             JsonExport.put(node, "to", move.to());
             node.put("unit", move.unit().symbol());
             JsonExport.put(node, "costPerKg", move.costPerKg());
-            var label = labels.get(move.path());
+            var label = labels.get(move);
             if (label != null) {
                 node.set("label", LabelExport.of(label));
             }

@@ -176,12 +176,12 @@ public final class ReachReport {
     /** What the easiest moves do to the label. */
     private void addLabels(List<Block> blocks) {
         var points = target.moves().stream()
-                .filter(move -> target.labels().containsKey(move.path()))
+                .filter(move -> target.labels().containsKey(move))
                 .sorted(Comparator.comparing(
                         ReachReport::part, (a, b) -> a.subtract(b).signum()))
                 .limit(LABELS)
                 .map(move -> move.name() + ": "
-                        + LabelWords.all(Objects.requireNonNull(target.labels().get(move.path()))) + ".")
+                        + LabelWords.all(Objects.requireNonNull(target.labels().get(move))) + ".")
                 .toList();
         if (!points.isEmpty()) {
             blocks.add(new Heading("What the easiest of these do to the label"));

@@ -1,8 +1,8 @@
 package panade.study;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
@@ -31,15 +31,15 @@ public final class LabelStudy {
      * What each move of one bound alone does, solved with.
      *
      * @param moves those that cannot do it alone are passed over
-     * @return by the move's path
+     * @return by the move
      */
-    static Map<String, LabelChange> ofMoves(Planner planner, Blended best, Iterable<Move> moves) {
-        var changes = new TreeMap<String, LabelChange>();
+    static Map<Move, LabelChange> ofMoves(Planner planner, Blended best, Iterable<Move> moves) {
+        var changes = new LinkedHashMap<Move, LabelChange>();
         for (var move : moves) {
             moved(best.brief(), move)
                     .flatMap(changed -> planner.cheapest(changed).orUndecided())
                     .map(blend -> LabelChange.between(panel(best.brief(), best.blend()), panel(best.brief(), blend)))
-                    .ifPresent(change -> changes.put(move.path(), change));
+                    .ifPresent(change -> changes.put(move, change));
         }
         return Map.copyOf(changes);
     }
@@ -52,7 +52,8 @@ public final class LabelStudy {
         }
         var number = Quantity.of(to, move.unit(), "moved");
         return brief.bounds().stream()
-                .filter(bound -> move.path().startsWith(bound.path() + "/"))
+                .filter(bound -> move.path().startsWith(bound.path() + "/")
+                        && move.name().equals(bound.name()))
                 .findFirst()
                 .map(bound -> brief.replacing(bound, moved(bound, move.path(), number)));
     }

@@ -89,9 +89,9 @@ public final class Substituting {
         var binding = new TreeSet<String>();
         before.explanation().limits().stream()
                 .filter(limit -> limit.touch() == Side.MIN)
-                .forEach(limit -> binding.add(limit.path()));
+                .forEach(limit -> binding.add(Bound.key(limit.origin(), limit.path())));
         return brief.bounds().stream()
-                .filter(bound -> bound.min() != null && binding.contains(bound.path()))
+                .filter(bound -> bound.min() != null && binding.contains(bound.key()))
                 .filter(this::isCarried)
                 .toList();
     }
@@ -141,14 +141,15 @@ public final class Substituting {
 
     /** The number that would have to give: one that what is out carried, if one of those would do. */
     private @Nullable Cure failure(Conflicted conflicted) {
-        var carried =
-                carriedFloors().stream().map(bound -> bound.path() + "/min").toList();
+        var carried = carriedFloors();
         var moves = new ArrayList<Cure>();
         conflicted.conflict().cures().stream()
                 .filter(cure -> cure.change() instanceof Change.Moves)
                 .forEach(moves::add);
         return moves.stream()
-                .filter(cure -> carried.contains(cure.path()))
+                .filter(cure -> carried.stream()
+                        .anyMatch(bound -> cure.path().equals(bound.path() + "/min")
+                                && cure.name().equals(bound.name())))
                 .findFirst()
                 .orElse(moves.isEmpty() ? null : moves.get(0));
     }

@@ -21,7 +21,7 @@ import panade.quantity.Quantity;
  * @param pair when the target is missed, the cheapest two moves together; empty when no two do
  * @param batch when the target is missed, the smallest batch that spreads its labour far enough, in whole units; null
  *     when none does or the target was not worked back from the shelf
- * @param labels what moves do to the label, by the path of the move; of those that can do it alone
+ * @param labels what moves do to the label, by the move; of those that can do it alone
  * @param atTarget when the target is met, least and most of each property for the money
  */
 public record Target(
@@ -32,7 +32,7 @@ public record Target(
         List<PriceMove> prices,
         List<Move> pair,
         @Nullable Quantity batch,
-        Map<String, LabelChange> labels,
+        Map<Move, LabelChange> labels,
         List<PropertyRoom> atTarget) {
 
     /**

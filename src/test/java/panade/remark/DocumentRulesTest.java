@@ -1,0 +1,106 @@
+package panade.remark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What documents mean where they could be read in two ways. */
+class DocumentRulesTest {
+    @TempDir
+    private Path folder;
+
+    private SmallKitchen kitchen;
+
+    @BeforeEach
+    void open() {
+        kitchen = new SmallKitchen(folder);
+    }
+
+    @Test
+    void a_bound_is_told_where_it_stands_in_its_own_document() {
+        var parent = kitchen.brief("""
+                "bounds": [{"name": "protein", "property": "PROCNT", "min": "8 %"},
+                           {"name": "oil", "ingredient": "oil", "min": "10 %"}]""");
+        var child = kitchen.file("child.json", """
+                {"basedOn": "brief.json", "bounds": [
+                  {"name": "salt", "property": "NA", "max": "400 mg/100g"},
+                  {"name": "oil", "ingredient": "oil", "min": "20 %"}]}""").toString();
+        var bounds = SmallKitchen.run("blend", child, "--json").json().get("bounds");
+        assertThat(bounds).hasSize(3);
+        for (var bound : bounds) {
+            var name = bound.get("name").stringValue();
+            boolean inherited = name.equals("protein");
+            assertThat(bound.get("file").stringValue()).isEqualTo(inherited ? parent : child);
+            assertThat(bound.get("path").stringValue()).isEqualTo(name.equals("oil") ? "/bounds/1" : "/bounds/0");
+        }
+    }
+
+    @Test
+    void a_path_on_the_command_line_is_that_of_the_brief_named_there() {
+        kitchen.brief("\"bounds\": [{\"name\": \"protein\", \"property\": \"PROCNT\", \"min\": \"8 %\"}]");
+        var child = kitchen.file("child.json", """
+                {"basedOn": "brief.json", "bounds": [{"name": "more oil", "ingredient": "oil", "min": "20 %"}]}""")
+                .toString();
+        var curve = SmallKitchen.run("trace", child, "--bound", "/bounds/0", "--json").json();
+        assertThat(curve.get("of").get("bound").stringValue()).isEqualTo("more oil");
+    }
+
+    // 1 kg of pea with kinds protein and legume, 60 % of it: weights 1 and 1 make 120 %, a list makes 60 %.
+    @ParameterizedTest
+    @ValueSource(strings = {"{\"protein\": 1, \"legume\": 1}", "{\"protein\": 1, \"legume\": 1.0}"})
+    void weights_of_kinds_add_up_also_when_each_is_one(String weights) {
+        var pea = SmallKitchen.PEA.replace("[\"protein\"]", "[\"protein\", \"legume\"]");
+        kitchen.set("", pea, SmallKitchen.OIL, SmallKitchen.WATER);
+        var value = "\"kind\": %s, \"min\": \"60 %%\"";
+        assertThat(peaIn(value.formatted(weights))).isEqualTo(0.3);
+        assertThat(peaIn(value.formatted("[\"protein\", \"legume\"]"))).isEqualTo(0.6);
+    }
+
+    private double peaIn(String bound) {
+        var run = SmallKitchen.run("blend", kitchen.brief("\"bounds\": [{" + bound + "}]"), "--json");
+        var share = 0.0;
+        for (var line : run.json().get("blend")) {
+            share += line.get("ingredient").stringValue().equals("pea")
+                    ? line.get("share").doubleValue()
+                    : 0;
+        }
+        return share;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "\"maxIngredients\": 4294967297",
+        "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"min\": 4294967297}]",
+        "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"max\": 4294967297}]",
+        "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"max\": 1.5}]",
+    })
+    void a_number_that_nobody_counts_to_is_refused_and_not_cut(String field) {
+        var run = SmallKitchen.run("blend", kitchen.brief(field));
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("Expected a whole number, ").contains("to 1000000");
+    }
+
+    @Test
+    void a_supplier_has_one_row_of_terms() {
+        kitchen.file("suppliers.csv", "supplier,minimumOrder,delivery,leadDays\nMill,100,5,2\nMill,0,0,1\n");
+        var run = SmallKitchen.run("buy", kitchen.brief("\"bounds\": []") + "=20kg");
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("suppliers.csv:3:1").contains("\"Mill\" has terms already");
+        assertThat(SmallKitchen.run("check", folder.resolve("suppliers.csv").toString()).status())
+                .isEqualTo(3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1.7", "-1", "99999999999", "soon"})
+    void days_to_wait_are_whole_days(String days) {
+        var file = kitchen.file("suppliers.csv", "supplier,leadDays\nMill," + days + "\n");
+        var run = SmallKitchen.run("check", file.toString());
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("\"" + days + "\" is not a number of days");
+    }
+}
