@@ -10,10 +10,10 @@ import panade.plan.Engines;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.quantity.CurrencySigns;
 import panade.quantity.Decimal;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.quantity.UnitPrice;
 import panade.study.Asides;
 import panade.study.Asides.BreakEven;
 import panade.study.FullCost;
@@ -116,17 +116,12 @@ final class BlendCommand implements Callable<Integer> {
             throw Slip.in(
                     spec, "--fixed needs what you are paid: say --sells-at 3.70/lb, or put \"shelf\" into the brief.");
         }
-        var paid = sellsAt == null ? FullCost.paidPerKg(Objects.requireNonNull(shelf)) : price(sellsAt);
-        var money = Decimal.parse(fixed)
+        var paid = sellsAt == null ? FullCost.paidPerKg(Objects.requireNonNull(shelf)) : Slip.price(spec, "--sells-at", sellsAt, brief.currency());
+        var money = CurrencySigns.without(fixed, brief.currency())
+                .flatMap(Decimal::parse)
                 .filter(number -> number.signum() >= 0)
-                .orElseThrow(() -> Slip.in(spec, "--fixed " + fixed + ": expected money a month, such as 3500."));
+                .orElseThrow(() -> Slip.number(spec, "--fixed", fixed, "money a month, such as 3500"));
         return new BreakEven(money, paid);
-    }
-
-    private BigFraction price(String text) {
-        return UnitPrice.perKg(text)
-                .orElseThrow(
-                        () -> Slip.in(spec, "--sells-at " + text + ": expected a price per weight, such as 3.70/lb."));
     }
 
     private int conflictCount() {

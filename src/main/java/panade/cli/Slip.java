@@ -5,7 +5,10 @@ import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import panade.quantity.Dimension;
+import org.apache.commons.numbers.fraction.BigFraction;
 import panade.quantity.Quantity;
+import panade.quantity.Spelling;
+import panade.quantity.UnitPrice;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -18,13 +21,28 @@ final class Slip {
         return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 
+    /** A slip in a number, with how to write it where that can be guessed. */
+    static ParameterException number(@Nullable CommandSpec spec, String option, String text, String expected) {
+        return in(
+                spec,
+                option + " " + text + ": expected " + expected + "."
+                        + Spelling.advice(text).map(advice -> " " + advice).orElse(""));
+    }
+
+    /** A price per kilogram, not negative; with the sign of its currency where that is clear. */
+    static BigFraction price(@Nullable CommandSpec spec, String option, String text, String currency) {
+        return UnitPrice.perKg(text, currency)
+                .filter(price -> price.signum() >= 0)
+                .orElseThrow(() -> number(spec, option, text, "a price per weight from 0 up, such as 3.70/lb"));
+    }
+
     /** A weight above zero. */
     static Quantity weight(@Nullable CommandSpec spec, String option, String text, String example) {
         return Quantity.parse(text)
                 .filter(weight -> weight.unit().dimension() == Dimension.MASS
                         && weight.base().signum() > 0)
                 .orElseThrow(() ->
-                        in(spec, option + " " + text + ": expected a weight above zero, such as " + example + "."));
+                        number(spec, option, text, "a weight above zero, such as " + example));
     }
 
     /** One of the names of an enumeration, in small letters or large. */

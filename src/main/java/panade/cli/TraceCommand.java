@@ -14,8 +14,8 @@ import panade.export.TraceExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.quantity.UnitPrice;
 import panade.render.TextRenderer;
 import panade.report.TraceReport;
 import panade.study.BoundTracing;
@@ -102,8 +102,8 @@ final class TraceCommand implements Callable<Integer> {
         if (!brief.candidates().contains(id)) {
             return ProblemPrinter.print(List.of(InBrief.noIngredient(brief, id)), err);
         }
-        var least = from == null ? BigFraction.ZERO : price(from);
-        var most = to == null ? null : price(to);
+        var least = from == null ? BigFraction.ZERO : Slip.price(spec, "--from", from, brief.currency());
+        var most = to == null ? null : Slip.price(spec, "--to", to, brief.currency());
         checkOrder(least, most);
         return print(brief, PriceTracing.of(planner, brief, id, least, most));
     }
@@ -119,8 +119,8 @@ final class TraceCommand implements Callable<Integer> {
     private int traceBound(Brief brief, Bound bound) {
         var moved = chosen(brief, bound);
         var limit = Objects.requireNonNull(moved == Side.MIN ? bound.min() : bound.max());
-        var least = from == null ? null : number(from, limit);
-        var most = to == null ? null : number(to, limit);
+        var least = from == null ? null : number("--from", from, bound, limit);
+        var most = to == null ? null : number("--to", to, bound, limit);
         checkOrder(least, most);
         return print(brief, BoundTracing.of(planner, brief, bound, moved, least, most));
     }
@@ -148,17 +148,22 @@ final class TraceCommand implements Callable<Integer> {
         };
     }
 
-    private BigFraction price(String text) {
-        return UnitPrice.perKg(text)
-                .orElseThrow(() -> Slip.in(spec, "\"" + text + "\" is not a price per weight, such as 1.20/lb."));
-    }
-
-    private BigFraction number(String text, Quantity limit) {
+    private BigFraction number(String option, String text, Bound bound, Quantity limit) {
         return Quantity.parse(text)
                 .filter(quantity -> quantity.unit().measuresLike(limit.unit()))
+                .filter(quantity -> isPossible(quantity, bound))
                 .map(quantity -> limit.unit().fromBase(quantity.base()))
-                .orElseThrow(
-                        () -> Slip.in(spec, "\"" + text + "\": expected a number written like " + limit.text() + "."));
+                .orElseThrow(() -> Slip.number(
+                        spec, option, text, "a number that the bound could have, written like " + limit.text()));
+    }
+
+    /** A weight is never below nothing, nor is a share outside 0 % to 100 % but in a ratio. */
+    private static boolean isPossible(Quantity quantity, Bound bound) {
+        var dimension = quantity.unit().dimension();
+        boolean isPart = dimension == Dimension.SHARE && bound.per() == null;
+        return (dimension != Dimension.MASS && !isPart)
+                || (quantity.base().signum() >= 0
+                        && (!isPart || quantity.base().subtract(BigFraction.ONE).signum() <= 0));
     }
 
     private int print(Brief brief, Optional<Curve> curve) {

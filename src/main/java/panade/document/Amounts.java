@@ -5,19 +5,26 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.Node.NumberNode;
 import panade.document.Node.TextNode;
 import panade.domain.TargetPrice;
+import panade.quantity.CurrencySigns;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.quantity.UnitPrice;
 
 /** Reads weights, shares, prices and counts that stand on their own, and tells what is wrong with them. */
-record Amounts(Expect expect) {
+record Amounts(Expect expect, String currency) {
     /** More than anybody counts of ingredients, names or periods; a larger number is a slip. */
     private static final int MOST_COUNTED = 1_000_000;
 
     private static final String PRICE = "a price per weight, such as \"3.90/lb\" or \"8.60/kg\"";
 
+    /** A reader that knows the currency of all prices; empty when nothing states it. */
+    Amounts(Problems problems, String currency) {
+        this(new Expect(problems), currency);
+    }
+
+    /** A reader of amounts that are no prices. */
     Amounts(Problems problems) {
-        this(new Expect(problems));
+        this(problems, "");
     }
 
     /** A weight above zero. */
@@ -43,12 +50,24 @@ record Amounts(Expect expect) {
             told(node, "does not say for which weight", PRICE);
             return Optional.empty();
         }
-        var perKg = UnitPrice.perKg(text.text());
+        var perKg = UnitPrice.perKg(text.text(), currency);
         if (perKg.isEmpty()) {
-            told(node, "is not a price per weight", PRICE);
+            tellNoPrice(text);
         }
         return perKg.filter(price -> price.signum() >= 0 || told(node, "is a negative price", PRICE))
                 .map(price -> new TargetPrice(price, text.text()));
+    }
+
+    private void tellNoPrice(TextNode text) {
+        var sign = CurrencySigns.in(text.text().substring(0, text.text().indexOf('/')));
+        boolean unclear = UnitPrice.perKg(text.text().replace(sign, "")).isPresent();
+        if (!sign.isEmpty() && unclear) {
+            told(text, currency.isEmpty()
+                    ? "bears \"" + sign + "\", and nothing says which currency prices are in"
+                    : "bears \"" + sign + "\", and prices are in " + currency, PRICE);
+        } else {
+            told(text, "is not a price per weight", PRICE);
+        }
     }
 
     /** A bare number, not negative. */
@@ -107,7 +126,9 @@ record Amounts(Expect expect) {
 
     // False, so that a filter can tell and drop at once.
     private boolean told(Node node, String what, String expected) {
-        expect.problems().add(node.origin(), "\"" + Expect.spelling(node) + "\" " + what, "Expected " + expected + ".");
+        var spelling = Expect.spelling(node);
+        expect.problems()
+                .addSpelt(node.origin(), "\"" + spelling + "\" " + what, "Expected " + expected + ".", spelling);
         return false;
     }
 }

@@ -60,9 +60,11 @@ final class BriefReader {
         var allowed = new CandidateReader(names);
         var candidates = allowed.read(root, without, supply.offers());
         tellIfNothingIsLeft(supply, candidates);
-        var target = value("target").flatMap(amounts::price).orElse(null);
+        var target = value("target")
+                .flatMap(new Amounts(problems, supply.currency())::price)
+                .orElse(null);
         var title = value("title").flatMap(node -> expect.text(node, "a text")).map(TextNode::text);
-        var practice = new PracticeReader(names).read(root);
+        var practice = new PracticeReader(names, supply.currency()).read(root);
         var states = new StateReader(names, practice.cookingLoss());
         var bounds = drafts.stream().map(states::settled).toList();
         var assume = assumed(names);

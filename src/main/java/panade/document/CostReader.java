@@ -19,10 +19,10 @@ final class CostReader {
     private final Expect expect;
     private final Amounts amounts;
 
-    CostReader(Problems problems) {
+    CostReader(Problems problems, String currency) {
         this.problems = problems;
         this.expect = new Expect(problems);
-        this.amounts = new Amounts(problems);
+        this.amounts = new Amounts(problems, currency);
     }
 
     private static Optional<Node> value(ObjectNode object, String name) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.Node.ArrayNode;
 import panade.document.Node.Field;
@@ -30,6 +31,8 @@ final class JsonDocument {
     private static final int LONGEST_NUMBER = 1_000;
     private static final int LONGEST_SHOWN = 40;
 
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(\\d{1,20}),(\\d{1,20})");
+
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
             .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
@@ -43,12 +46,14 @@ final class JsonDocument {
             .build();
 
     private final String file;
+    private final String text;
     private final JsonParser parser;
     private final Problems problems;
     private String innermost = "";
 
-    private JsonDocument(String file, JsonParser parser, Problems problems) {
+    private JsonDocument(String file, String text, JsonParser parser, Problems problems) {
         this.file = file;
+        this.text = text;
         this.parser = parser;
         this.problems = problems;
     }
@@ -61,7 +66,7 @@ final class JsonDocument {
     /** The root of a text that is not in a file yet. */
     static Optional<Node> parse(String text, String shownAs, Problems problems) {
         try (var parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
-            return new JsonDocument(shownAs, parser, problems).root();
+            return new JsonDocument(shownAs, text, parser, problems).root();
         }
     }
 
@@ -80,7 +85,9 @@ final class JsonDocument {
         } catch (StreamConstraintsException e) {
             return refuse(e, "Brackets are nested too deeply", "Expected no more than a few levels.");
         } catch (JacksonException e) {
-            return refuse(e, "This is not JSON: " + firstSentence(e), "Expected valid JSON from here on.");
+            var advice = decimalComma(e).map(number -> "Decimals have a point here: write " + number + ".");
+            return refuse(
+                    e, "This is not JSON: " + firstSentence(e), advice.orElse("Expected valid JSON from here on."));
         }
     }
 
@@ -91,6 +98,25 @@ final class JsonDocument {
         int line = Math.max(1, place.getLineNr());
         int column = Math.max(1, place.getColumnNr());
         problems.add(new Origin(file, line, column, innermost), what, advice);
+        return Optional.empty();
+    }
+
+    /** The number written out, where the text stops being JSON behind the comma of a decimal. */
+    private Optional<String> decimalComma(JacksonException fault) {
+        var place = fault.getLocation();
+        int offset = place == null ? -1 : (int) place.getCharOffset();
+        if (offset < 2 || offset > text.length()) {
+            return Optional.empty();
+        }
+        int end = Math.min(text.length(), offset + LONGEST_SHOWN);
+        var around = text.substring(Math.max(0, offset - LONGEST_SHOWN), end);
+        var match = DECIMAL_COMMA.matcher(around);
+        int behind = Math.min(offset, LONGEST_SHOWN);
+        while (match.find()) {
+            if (match.start() < behind && match.end() >= behind) {
+                return Optional.of(match.group(1) + "." + match.group(2));
+            }
+        }
         return Optional.empty();
     }
 

@@ -64,7 +64,7 @@ record LimitReader(Problems problems, @Nullable Quantity batch) {
         var what = written.filter(found -> Decimal.parse(found.number()).isPresent())
                 .map(found -> spelt + " has a unit that is not known here, \"" + found.symbol() + "\"")
                 .orElse(spelt + " is not a limit");
-        problems.add(node.origin(), what, expected(form));
+        problems.addSpelt(node.origin(), what, expected(form), Expect.spelling(node));
     }
 
     private boolean isOfTheForm(Node node, Quantity found, LimitForm form) {

@@ -32,9 +32,9 @@ record OfferRow(Map<String, PriceCell> cells, Problems problems) {
                 : Optional.of(cell.content());
     }
 
-    /** Money per kilogram as bought. */
-    Optional<BigFraction> pricePerKg() {
-        var price = cell("price").orElseThrow().price();
+    /** Money per kilogram as bought, in a currency that may be empty. */
+    Optional<BigFraction> pricePerKg(String currency) {
+        var price = cell("price").orElseThrow().price(currency);
         var per = cell("per").orElseThrow().per();
         return price.flatMap(money -> per.map(money::divide));
     }

@@ -18,11 +18,13 @@ final class PracticeReader {
     private static final List<String> BASES = List.of("raw", "cooked");
 
     private final Names names;
+    private final String currency;
     private final Problems problems;
     private final Expect expect;
     private final Amounts amounts;
 
-    PracticeReader(Names names) {
+    PracticeReader(Names names, String currency) {
+        this.currency = currency;
         this.names = names;
         this.problems = names.problems();
         this.expect = new Expect(problems);
@@ -38,8 +40,8 @@ final class PracticeReader {
                 loss,
                 perCooked,
                 loss.isEmpty() && !perCooked ? null : cookedWeight(loss),
-                value(brief, "costs").flatMap(new CostReader(problems)::costs).orElse(null),
-                value(brief, "shelf").flatMap(new CostReader(problems)::shelf).orElse(null),
+                value(brief, "costs").flatMap(new CostReader(problems, currency)::costs).orElse(null),
+                value(brief, "shelf").flatMap(new CostReader(problems, currency)::shelf).orElse(null),
                 value(brief, "weighing")
                         .flatMap(node -> amounts.weight(node, "1 g"))
                         .orElse(null),

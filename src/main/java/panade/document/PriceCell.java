@@ -3,6 +3,7 @@ package panade.document;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Origin;
+import panade.quantity.CurrencySigns;
 import panade.quantity.Decimal;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
@@ -18,12 +19,16 @@ record PriceCell(String content, Origin origin, Problems problems) {
         return content.isEmpty();
     }
 
-    /** A price that is not negative. */
-    Optional<BigFraction> price() {
+    /**
+     * A price that is not negative.
+     *
+     * @param currency that all prices are in; empty when nothing states it, and then no sign is clear
+     */
+    Optional<BigFraction> price(String currency) {
         if (isBlank()) {
             return refuse("The price is missing", PRICE);
         }
-        var price = Decimal.parse(content);
+        var price = CurrencySigns.without(content, currency).flatMap(Decimal::parse);
         if (price.isEmpty()) {
             return refuse("\"" + content + "\" is not a price", PRICE);
         }
@@ -57,7 +62,7 @@ record PriceCell(String content, Origin origin, Problems problems) {
     }
 
     <T> Optional<T> refuse(String what, String advice) {
-        problems.add(origin, what, advice);
+        problems.addSpelt(origin, what, advice, content);
         return Optional.empty();
     }
 }

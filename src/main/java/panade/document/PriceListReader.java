@@ -62,11 +62,11 @@ final class PriceListReader {
         int before = problems.count();
         var ingredient = row.ingredient(set);
         var supplier = row.name("supplier", "the supplier's name");
-        var perKg = row.pricePerKg();
+        currency = row.currency(currency);
+        var perKg = row.pricePerKg(currency.orElse(""));
         var pack = row.amount("pack");
         var minimum = row.amount("minimum");
         var available = row.amount("available");
-        currency = row.currency(currency);
         if (problems.count() > before || ingredient.isEmpty() || supplier.isEmpty() || perKg.isEmpty()) {
             return Optional.empty();
         }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import panade.domain.Origin;
 import panade.domain.Remark;
+import panade.quantity.Spelling;
 
 /** Collects what is wrong, and what may not be meant, while documents are read, so that all of it is told at once. */
 final class Problems {
@@ -27,6 +28,14 @@ final class Problems {
     void add(Origin origin, String what, String... advice) {
         opened(origin.file());
         found.add(new Problem(origin, what, List.of(advice)));
+    }
+
+    /** Notes a problem with something that should be a number, with how to write it where that can be guessed. */
+    void addSpelt(Origin origin, String what, String expected, String written) {
+        var advice = new ArrayList<>(List.of(expected));
+        Spelling.advice(written).ifPresent(advice::add);
+        opened(origin.file());
+        found.add(new Problem(origin, what, advice));
     }
 
     /** Notes an unknown name, with the nearest valid one where it looks like a slip. */

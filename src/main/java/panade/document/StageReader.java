@@ -103,7 +103,7 @@ final class StageReader {
 
     private @Nullable Quantity weighing(ObjectNode object) {
         return object.field("weighing")
-                .flatMap(field -> new Amounts(expect).weight(field.value(), "0.1 g"))
+                .flatMap(field -> new Amounts(problems).weight(field.value(), "0.1 g"))
                 .orElse(null);
     }
 

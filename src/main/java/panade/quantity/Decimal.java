@@ -13,13 +13,16 @@ public final class Decimal {
     /** Longest exponent accepted; a larger one is a slip, and would fill the memory. */
     private static final int LARGEST_EXPONENT = 60;
 
+    /** Longest text accepted: a number that somebody wrote has fewer digits, and long ones take long to read. */
+    private static final int LONGEST = 1_000;
+
     private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,9})?");
 
     private Decimal() {}
 
     /** The exact value of a decimal such as {@code 0.350} or {@code 12e-3}; empty when the text is not one. */
     public static Optional<BigFraction> parse(String text) {
-        if (!PLAIN.matcher(text).matches()) {
+        if (text.length() > LONGEST || !PLAIN.matcher(text).matches()) {
             return Optional.empty();
         }
         var decimal = new BigDecimal(text);

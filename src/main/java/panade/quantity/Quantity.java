@@ -12,20 +12,22 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param text the words of the document, for names and messages
  */
 public record Quantity(BigFraction base, Unit unit, String text) {
-    private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("\\s*([+-]?[0-9.][0-9.]*(?:[eE][+-]?\\d+)?)\\s*(\\S.*?)?\\s*");
+    /** The longest text that is looked at; whatever is longer is no quantity that somebody wrote. */
+    private static final int LONGEST = 1_100;
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9.]++(?:[eE][+-]?\\d++)?+");
 
     /** A number and the symbol after it, split but not yet understood; the symbol may be empty. */
     public record Written(String number, String symbol) {}
 
     /** Splits {@code "420 mg/100g"} into number and symbol; empty when the text does not start with a number. */
     public static Optional<Written> split(String text) {
-        var match = NUMBER_AND_UNIT.matcher(text);
-        if (!match.matches()) {
-            return Optional.empty();
-        }
-        var symbol = match.group(2);
-        return Optional.of(new Written(match.group(1), symbol == null ? "" : symbol));
+        var written = text.length() > LONGEST ? "" : text.strip();
+        var number = NUMBER.matcher(written);
+        return number.lookingAt() && written.indexOf('\n') < 0
+                ? Optional.of(new Written(
+                        number.group(), written.substring(number.end()).strip()))
+                : Optional.empty();
     }
 
     /** The quantity of a number in a unit. */

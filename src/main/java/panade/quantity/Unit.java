@@ -1,6 +1,9 @@
 package panade.quantity;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +23,9 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
 
     private static final Map<String, Unit> NAMED = named();
 
+    // Every way to write a mass that a cook uses, in small letters; common practice, no source.
+    private static final Map<String, String> WORDS = words();
+
     /** Per cent of the whole, the unit of shares when nobody states another. */
     public static final Unit PERCENT = of("%");
 
@@ -29,10 +35,16 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
     /** Pound, avoirdupois. */
     public static final Unit POUND = of("lb");
 
-    /** The unit with that symbol; micro may be written as either Unicode sign, as {@code u} or as {@code mc}. */
+    /**
+     * The unit with that symbol, or with a word that cooks write for it, such as {@code lbs}, {@code Pounds} or {@code
+     * KG}; micro may be written as either Unicode sign, as {@code u} or as {@code mc}.
+     */
     public static Optional<Unit> find(String symbol) {
-        return Optional.ofNullable(NAMED.get(plainMicro(symbol)))
-                .map(unit -> new Unit(symbol, unit.dimension(), unit.factor()));
+        var compact = symbol.indexOf('/') < 0 ? symbol : symbol.replace(" ", "");
+        var exact = NAMED.get(plainMicro(compact));
+        return exact != null
+                ? Optional.of(new Unit(compact, exact.dimension(), exact.factor()))
+                : Optional.ofNullable(WORDS.get(symbol.toLowerCase(Locale.ROOT))).map(NAMED::get);
     }
 
     /** The unit with that symbol, which must exist. */
@@ -76,6 +88,16 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
             return "\u00b5" + plain.substring(1);
         }
         return plain.startsWith("mcg") ? "\u00b5" + plain.substring(2) : plain;
+    }
+
+    private static Map<String, String> words() {
+        var words = new HashMap<String, String>();
+        List.of("lb", "lbs", "lb.", "lbs.", "pound", "pounds").forEach(word -> words.put(word, "lb"));
+        List.of("oz", "oz.", "ounce", "ounces").forEach(word -> words.put(word, "oz"));
+        List.of("g", "gr", "gram", "grams", "gramme", "grammes").forEach(word -> words.put(word, "g"));
+        List.of("kg", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes")
+                .forEach(word -> words.put(word, "kg"));
+        return words;
     }
 
     private static Map<String, Unit> named() {

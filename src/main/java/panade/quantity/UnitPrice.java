@@ -7,6 +7,19 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class UnitPrice {
     private UnitPrice() {}
 
+    /**
+     * The same of a text that may bear the sign or code of the currency that prices are in, such as {@code $3.90/lb}.
+     *
+     * @param currency its code; empty where nothing states it, and then no sign is clear
+     */
+    public static Optional<BigFraction> perKg(String text, String currency) {
+        int slash = text.indexOf('/');
+        return slash < 0
+                ? Optional.empty()
+                : CurrencySigns.without(text.substring(0, slash), currency)
+                        .flatMap(money -> perKg(money + text.substring(slash)));
+    }
+
     /** Money per kilogram of a text such as {@code 3.90/lb} or {@code 127/5 kg}; empty when it is not one. */
     public static Optional<BigFraction> perKg(String text) {
         int slash = text.indexOf('/');

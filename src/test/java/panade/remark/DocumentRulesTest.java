@@ -103,4 +103,48 @@ class DocumentRulesTest {
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.messages()).contains("\"" + days + "\" is not a number of days");
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\"weighing\": \"20,5 lb\"", "\"serving\": \"68,5 g\"", "\"target\": \"3,90/kg\""})
+    void a_decimal_comma_is_refused_with_the_number_written_out(String field) {
+        var run = SmallKitchen.run("blend", kitchen.brief(field));
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("Write it as \"").contains(".").doesNotContain("Write it as \"20,5");
+    }
+
+    @Test
+    void a_decimal_comma_outside_quotes_is_told_as_such() {
+        var run = SmallKitchen.run("blend", kitchen.brief("\"bounds\": [{\"property\": \"NA\", \"max\": 68,5}]"));
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("Decimals have a point here: write 68.5.");
+    }
+
+    @Test
+    void a_price_in_the_list_may_bear_the_sign_of_the_currency_that_is_stated() {
+        kitchen.prices("pea,Mill,$4,LBS", "oil,Mill,2,Kilo", "water,tap,0,kg");
+        var brief = "\"bounds\": [{\"ingredient\": \"pea\", \"min\": \"100 %\"}]";
+        var stated = SmallKitchen.run("blend", kitchen.brief("\"currency\": \"USD\", " + brief), "--json");
+        assertThat(stated.json().get("cost").get("perLb").doubleValue()).isEqualTo(4);
+        var unstated = SmallKitchen.run("blend", kitchen.brief(brief));
+        assertThat(unstated.status()).isEqualTo(3);
+        assertThat(unstated.messages()).contains("\"$4\" is not a price").contains("Write it as \"4\".");
+    }
+
+    @Test
+    void numbers_on_the_command_line_must_be_possible() {
+        var brief = kitchen.brief("\"currency\": \"USD\", \"bounds\": [{\"name\": \"protein\", \"property\": \"PROCNT\","
+                + " \"min\": \"10 %\"}]");
+        assertThat(SmallKitchen.run("trace", brief, "--price", "pea", "--from=-1/lb").status())
+                .isEqualTo(2);
+        assertThat(SmallKitchen.run("trace", brief, "--price", "pea", "--to", "$9/lb").status())
+                .isZero();
+        assertThat(SmallKitchen.run("trace", brief, "--bound", "protein", "--from=-1 %").status())
+                .isEqualTo(2);
+        assertThat(SmallKitchen.run("trace", brief, "--bound", "protein", "--to", "120 %").status())
+                .isEqualTo(2);
+        assertThat(SmallKitchen.run("blend", brief, "--target", "$3/Pound").status()).isZero();
+        var comma = SmallKitchen.run("batch", brief, "--weighing", "0,5 g");
+        assertThat(comma.status()).isEqualTo(2);
+        assertThat(comma.messages()).contains("Write it as \"0.5 g\".");
+    }
 }
