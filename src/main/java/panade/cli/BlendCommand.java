@@ -116,7 +116,9 @@ final class BlendCommand implements Callable<Integer> {
             throw Slip.in(
                     spec, "--fixed needs what you are paid: say --sells-at 3.70/lb, or put \"shelf\" into the brief.");
         }
-        var paid = sellsAt == null ? FullCost.paidPerKg(Objects.requireNonNull(shelf)) : Slip.price(spec, "--sells-at", sellsAt, brief.currency());
+        var paid = sellsAt == null
+                ? FullCost.paidPerKg(Objects.requireNonNull(shelf))
+                : Slip.price(spec, "--sells-at", sellsAt, brief.currency());
         var money = CurrencySigns.without(fixed, brief.currency())
                 .flatMap(Decimal::parse)
                 .filter(number -> number.signum() >= 0)

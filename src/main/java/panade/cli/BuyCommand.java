@@ -249,13 +249,13 @@ final class BuyCommand implements Callable<Integer> {
             var share = share(worth.substring(sign + 1));
             if (sign < 0) {
                 usual = share;
-            } else if (!set.ingredients().containsKey(worth.substring(0, sign))) {
+            } else if (set.idOf(worth.substring(0, sign)).isEmpty()) {
                 throw Slip.in(
                         spec,
                         "--leftover-worth " + worth + ": no ingredient of the set is called \""
                                 + worth.substring(0, sign) + "\".");
             } else {
-                named.put(worth.substring(0, sign), share);
+                named.put(set.idOf(worth.substring(0, sign)).orElseThrow(), share);
             }
         }
         return new LeftoverWorth(usual, named);

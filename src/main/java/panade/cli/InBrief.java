@@ -28,6 +28,11 @@ final class InBrief {
         return bound.origin().file().equals(brief.file()) ? 1 : 2;
     }
 
+    /** The id of an ingredient that may be used and is meant by an id or by a name that only one has. */
+    static Optional<String> ingredient(Brief brief, String idOrName) {
+        return brief.set().idOf(idOrName).filter(brief.candidates()::contains);
+    }
+
     static Problem noBound(Brief brief, String name) {
         return unknown(
                 "--bound",

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import panade.document.Problem;
 import panade.domain.Brief;
 import panade.domain.Origin;
+import panade.domain.PropertyWords;
 import panade.export.ReachExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -65,6 +66,9 @@ final class ReachCommand implements Callable<Integer> {
     }
 
     private int reach(Brief brief) {
+        properties.replaceAll(name -> brief.set().properties().containsKey(name)
+                ? name
+                : PropertyWords.tagname(name).orElse(name));
         var unknown = properties.stream()
                 .filter(name -> !brief.set().properties().containsKey(name))
                 .map(name -> Problem.unknown(

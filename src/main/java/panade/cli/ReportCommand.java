@@ -166,7 +166,7 @@ final class ReportCommand implements Callable<Integer> {
     private List<Problem> unknown(Brief brief) {
         var problems = new ArrayList<Problem>();
         prices.stream()
-                .filter(id -> !brief.candidates().contains(id))
+                .filter(id -> InBrief.ingredient(brief, id).isEmpty())
                 .forEach(id -> problems.add(InBrief.noIngredient(brief, id)));
         bounds.stream()
                 .filter(name -> InBrief.bound(brief, name).isEmpty())
@@ -191,7 +191,9 @@ final class ReportCommand implements Callable<Integer> {
             return curves.usual();
         }
         var chosen = new ArrayList<Curve>();
-        prices.forEach(id -> curves.price(id).ifPresent(chosen::add));
+        prices.stream()
+                .flatMap(id -> InBrief.ingredient(blended.brief(), id).stream())
+                .forEach(id -> curves.price(id).ifPresent(chosen::add));
         bounds.stream()
                 .flatMap(name -> InBrief.bound(blended.brief(), name).stream())
                 .forEach((Bound bound) -> curves.bound(bound).ifPresent(chosen::add));

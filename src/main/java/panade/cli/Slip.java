@@ -3,9 +3,9 @@ package panade.cli;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.quantity.Dimension;
-import org.apache.commons.numbers.fraction.BigFraction;
 import panade.quantity.Quantity;
 import panade.quantity.Spelling;
 import panade.quantity.UnitPrice;
@@ -41,8 +41,7 @@ final class Slip {
         return Quantity.parse(text)
                 .filter(weight -> weight.unit().dimension() == Dimension.MASS
                         && weight.base().signum() > 0)
-                .orElseThrow(() ->
-                        number(spec, option, text, "a weight above zero, such as " + example));
+                .orElseThrow(() -> number(spec, option, text, "a weight above zero, such as " + example));
     }
 
     /** One of the names of an enumeration, in small letters or large. */

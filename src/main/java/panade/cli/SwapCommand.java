@@ -59,7 +59,7 @@ final class SwapCommand implements Callable<Integer> {
 
     private int swap(Brief brief) {
         var unknown = missing.stream()
-                .filter(id -> !brief.set().ingredients().containsKey(id))
+                .filter(id -> brief.set().idOf(id).isEmpty())
                 .map(id -> Problem.unknown(
                         new Origin("--out", 0, 0, ""),
                         "No ingredient is called \"" + id + "\"",
@@ -78,7 +78,9 @@ final class SwapCommand implements Callable<Integer> {
 
     private Set<String> lots(Brief brief) {
         var lots = new LinkedHashSet<String>();
-        missing.forEach(id -> lots.addAll(brief.set().withVariants(id)));
+        missing.stream()
+                .flatMap(id -> brief.set().idOf(id).stream())
+                .forEach(id -> lots.addAll(brief.set().withVariants(id)));
         return lots;
     }
 

@@ -98,14 +98,15 @@ final class TraceCommand implements Callable<Integer> {
         return ruled && planner.answer(brief) instanceof Blended blended ? blended.brief() : brief;
     }
 
-    private int tracePrice(Brief brief, String id) {
-        if (!brief.candidates().contains(id)) {
-            return ProblemPrinter.print(List.of(InBrief.noIngredient(brief, id)), err);
+    private int tracePrice(Brief brief, String name) {
+        var found = InBrief.ingredient(brief, name);
+        if (found.isEmpty()) {
+            return ProblemPrinter.print(List.of(InBrief.noIngredient(brief, name)), err);
         }
         var least = from == null ? BigFraction.ZERO : Slip.price(spec, "--from", from, brief.currency());
         var most = to == null ? null : Slip.price(spec, "--to", to, brief.currency());
         checkOrder(least, most);
-        return print(brief, PriceTracing.of(planner, brief, id, least, most));
+        return print(brief, PriceTracing.of(planner, brief, found.get(), least, most));
     }
 
     private int traceBound(Brief brief, String name) {

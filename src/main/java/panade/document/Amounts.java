@@ -62,9 +62,12 @@ record Amounts(Expect expect, String currency) {
         var sign = CurrencySigns.in(text.text().substring(0, text.text().indexOf('/')));
         boolean unclear = UnitPrice.perKg(text.text().replace(sign, "")).isPresent();
         if (!sign.isEmpty() && unclear) {
-            told(text, currency.isEmpty()
-                    ? "bears \"" + sign + "\", and nothing says which currency prices are in"
-                    : "bears \"" + sign + "\", and prices are in " + currency, PRICE);
+            told(
+                    text,
+                    currency.isEmpty()
+                            ? "bears \"" + sign + "\", and nothing says which currency prices are in"
+                            : "bears \"" + sign + "\", and prices are in " + currency,
+                    PRICE);
         } else {
             told(text, "is not a price per weight", PRICE);
         }

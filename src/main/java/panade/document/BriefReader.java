@@ -32,7 +32,8 @@ final class BriefReader {
     // Stands in for a batch that was told to be wrong, so that the rest can be checked.
     private static final Quantity SOME_BATCH = Quantity.of(BigFraction.ONE, Unit.of("kg"), "1 kg");
 
-    private final ObjectNode root;
+    private final ObjectNode written;
+    private ObjectNode root;
     private final boolean wholeChain;
     private final List<String> without;
     private final Problems problems;
@@ -41,6 +42,7 @@ final class BriefReader {
 
     /** A reader of a brief; a field may be missing unless the whole chain it is based on could be read. */
     BriefReader(ObjectNode root, boolean wholeChain, List<String> without, Problems problems) {
+        this.written = root;
         this.root = root;
         this.wholeChain = wholeChain;
         this.without = without;
@@ -52,7 +54,8 @@ final class BriefReader {
     /** The brief; empty when something was wrong. */
     Optional<Brief> read(String shownAs) {
         new Fields(root, problems, FIELDS);
-        var supply = new SupplyReader(problems, wholeChain).read(root);
+        var supply = new SupplyReader(problems, wholeChain).read(written);
+        root = supply.set().map(set -> new NameResolver(set).resolved(written)).orElse(written);
         var names = new Names(supply.set(), StageReader.ids(value("stages")), problems);
         var batch = batch();
         var stages = new StageReader(names, batch).read(value("stages"));

@@ -69,7 +69,8 @@ final class CandidateReader {
     }
 
     private void dropWithout(List<String> without, Set<String> candidates) {
-        for (var id : without) {
+        for (var written : without) {
+            var id = names.id(written);
             if (names.knowsIngredient(Overriding.optionOrigin("--without"), id)) {
                 names.set().ifPresent(set -> drop(id, "--without", set.withVariants(id), candidates));
             }

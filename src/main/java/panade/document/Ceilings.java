@@ -19,16 +19,28 @@ final class Ceilings {
 
     /** The ceilings on what may be used; one on an ingredient covers its other lots together with it. */
     static List<Bound> of(IngredientSet set, Set<String> candidates) {
-        var bounds = new ArrayList<Bound>();
+        return all(set).stream()
+                .filter(ceiling -> ceiling.lots().stream().anyMatch(candidates::contains))
+                .map(Ceiling::bound)
+                .toList();
+    }
+
+    /** A ceiling and the lots that it covers. */
+    record Ceiling(Bound bound, Set<String> lots) {}
+
+    /** Every ceiling that a set states. */
+    static List<Ceiling> all(IngredientSet set) {
+        var ceilings = new ArrayList<Ceiling>();
         int index = 0;
         for (var ingredient : set.ingredients().values()) {
-            var lots = set.withVariants(ingredient.id());
-            if (ingredient.maxUse() != null && lots.stream().anyMatch(candidates::contains)) {
-                bounds.add(ceiling(ingredient, lots, "/ingredients/" + index + "/maxUse"));
+            if (ingredient.maxUse() != null) {
+                var lots = set.withVariants(ingredient.id());
+                var bound = ceiling(ingredient, lots, "/ingredients/" + index + "/maxUse");
+                ceilings.add(new Ceiling(bound, lots));
             }
             index++;
         }
-        return bounds;
+        return ceilings;
     }
 
     private static Bound ceiling(Ingredient ingredient, Set<String> lots, String path) {

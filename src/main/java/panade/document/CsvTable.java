@@ -60,16 +60,31 @@ final class CsvTable {
             problems.add(new Origin(file, 1, 1, "/header"), what, kind.header());
             return Optional.empty();
         }
-        var columns = columns(rows.get(0));
+        var columns = columns(headings(rows.get(0)));
         // A column too many leaves the rows readable, and what is wrong in them is told in the same run.
         return columns.keySet().containsAll(kind.required()) ? Optional.of(rows(rows, columns)) : Optional.empty();
     }
 
+    /** The first row up to its last heading: spreadsheet programs leave separators behind it. */
+    private static List<Cell> headings(List<Cell> header) {
+        int end = header.size();
+        while (end > 1 && header.get(end - 1).content().isBlank()) {
+            end--;
+        }
+        return header.subList(0, end);
+    }
+
+    /** A row without the blank cells that lie beyond the headings. */
+    private static List<Cell> within(List<Cell> row, int width) {
+        boolean blank = row.stream().skip(width).allMatch(cell -> cell.content().isBlank());
+        return row.size() > width && blank ? row.subList(0, width) : row;
+    }
+
     private List<Row> rows(List<List<Cell>> rows, Map<String, Integer> columns) {
-        int width = rows.get(0).size();
+        int width = headings(rows.get(0)).size();
         var read = new ArrayList<Row>();
         for (int i = 1; i < rows.size(); i++) {
-            row(rows.get(i), i - 1, width, columns).ifPresent(read::add);
+            row(within(rows.get(i), width), i - 1, width, columns).ifPresent(read::add);
         }
         return read;
     }

@@ -1,14 +1,11 @@
 package panade.document;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 
-/** A CSV text (RFC 4180) whose cells know their place. */
+/** A CSV text (RFC 4180, or with what spreadsheet programs put between cells) whose cells know their place. */
 final class CsvText {
     /** A cell's content and the offset of its first character. */
     record Cell(String content, int offset) {}
@@ -17,80 +14,76 @@ final class CsvText {
     record Fault(int row, int cell, int offset) {}
 
     private final String text;
-    private final List<List<Integer>> offsets = new ArrayList<>();
+    private final CsvSeparator separator;
+    private final int[] lineStarts;
+    private final List<List<Cell>> rows = new ArrayList<>();
     private Optional<Fault> fault = Optional.empty();
 
     CsvText(String text) {
         this.text = text;
-        locate();
+        this.separator = CsvSeparator.of(text);
+        this.lineStarts = lineStarts(text);
+        read();
     }
 
     Optional<Fault> fault() {
         return fault;
     }
 
+    /** Line and column of a character, both from 1. */
     TextPlace place(int offset) {
-        return TextPlace.at(text, offset);
+        int found = Arrays.binarySearch(lineStarts, offset);
+        int line = found >= 0 ? found : -found - 2;
+        return new TextPlace(line + 1, offset - lineStarts[line] + 1);
     }
 
     /** The first line, which names the columns. */
     String firstLine() {
-        return text.lines().findFirst().orElse("");
+        return text.substring(separator.start()).lines().findFirst().orElse("");
     }
 
-    /** All rows, the header first; lines with nothing on them are left out. */
+    /** All rows, the header first; rows with nothing in any cell are left out. */
     List<List<Cell>> rows() {
-        var rows = new ArrayList<List<Cell>>();
-        try (var parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
-            int row = 0;
-            for (var csv : parser) {
-                var cells = new ArrayList<Cell>();
-                for (int i = 0; i < csv.size(); i++) {
-                    cells.add(new Cell(csv.get(i), offsets.get(row).get(i)));
-                }
-                row++;
-                if (cells.size() > 1 || !cells.get(0).content().isBlank()) {
-                    rows.add(List.copyOf(cells));
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return rows;
+        return rows.stream()
+                .filter(row -> row.stream().anyMatch(cell -> !cell.content().isBlank()))
+                .toList();
     }
 
-    private void locate() {
-        int i = 0;
+    private void read() {
+        int i = separator.start();
         while (i < text.length() && fault.isEmpty()) {
-            var row = new ArrayList<Integer>();
-            offsets.add(row);
-            i = locateRow(i, row);
+            var row = new ArrayList<Cell>();
+            rows.add(row);
+            i = readRow(i, row);
         }
     }
 
-    private int locateRow(int start, List<Integer> row) {
+    private int readRow(int start, List<Cell> row) {
         int i = start;
         while (fault.isEmpty()) {
-            row.add(i);
-            i = endOfCell(i, row.size() - 1);
-            if (i >= text.length() || text.charAt(i) != ',') {
+            i = readCell(i, row);
+            if (i >= text.length() || text.charAt(i) != separator.sign()) {
                 break;
             }
             i++;
         }
-        return afterLineEnd(i);
+        return text.startsWith("\r\n", i) ? i + 2 : i + 1;
     }
 
-    private int endOfCell(int start, int cell) {
+    /** Adds a cell and returns the offset behind it. */
+    private int readCell(int start, List<Cell> row) {
         boolean quoted = start < text.length() && text.charAt(start) == '"';
         int end = quoted ? afterQuotes(start) : start;
         if (quoted && (end < 0 || !endsCell(end))) {
-            fault = Optional.of(new Fault(offsets.size() - 2, cell, start));
+            fault = Optional.of(new Fault(rows.size() - 2, row.size(), start));
             return text.length();
         }
         while (!endsCell(end)) {
             end++;
         }
+        var written = text.substring(start, end);
+        var content = quoted ? written.substring(1, written.length() - 1).replace("\"\"", "\"") : written;
+        row.add(new Cell(content, start));
         return end;
     }
 
@@ -104,10 +97,23 @@ final class CsvText {
     }
 
     private boolean endsCell(int i) {
-        return i >= text.length() || ",\r\n".indexOf(text.charAt(i)) >= 0;
+        return i >= text.length()
+                || text.charAt(i) == separator.sign()
+                || text.charAt(i) == '\r'
+                || text.charAt(i) == '\n';
     }
 
-    private int afterLineEnd(int i) {
-        return text.startsWith("\r\n", i) ? i + 2 : i + 1;
+    /** Offsets at which lines begin; a line ends with a line feed, a carriage return or both. */
+    private static int[] lineStarts(String text) {
+        var starts = new ArrayList<Integer>();
+        starts.add(0);
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean pair = c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n';
+            if (c == '\n' || (c == '\r' && !pair)) {
+                starts.add(i + 1);
+            }
+        }
+        return starts.stream().mapToInt(Integer::intValue).toArray();
     }
 }

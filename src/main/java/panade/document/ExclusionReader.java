@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.CandidateReader.Reason;
+import panade.document.Ceilings.Ceiling;
 import panade.domain.Bound;
 import panade.domain.Exclusion;
 import panade.domain.IngredientSet;
@@ -18,12 +19,16 @@ final class ExclusionReader {
     private final List<Offer> offers;
     private final Set<String> candidates;
     private final List<Reason> reasons;
+    private final List<Ceiling> idle;
 
     ExclusionReader(IngredientSet set, List<Offer> offers, Set<String> candidates, List<Reason> reasons) {
         this.set = set;
         this.offers = offers;
         this.candidates = candidates;
         this.reasons = reasons;
+        this.idle = Ceilings.all(set).stream()
+                .filter(ceiling -> ceiling.lots().stream().noneMatch(candidates::contains))
+                .toList();
     }
 
     /** The brief's own exclusions, then what is out of stock or sold by nobody, ingredient by ingredient. */
@@ -90,12 +95,11 @@ final class ExclusionReader {
                 OfferId.unlisted(id), id, "nobody", BigFraction.ZERO, null, null, null, "no price is known", origin);
     }
 
+    /** Ceilings that begin to matter when some ingredients come in. */
     private List<Bound> ceilings(Set<String> ids) {
-        var all = new LinkedHashSet<>(candidates);
-        all.addAll(ids);
-        var before = Ceilings.of(set, candidates);
-        return Ceilings.of(set, all).stream()
-                .filter(bound -> !before.contains(bound))
+        return idle.stream()
+                .filter(ceiling -> ids.stream().anyMatch(ceiling.lots()::contains))
+                .map(Ceiling::bound)
                 .toList();
     }
 }

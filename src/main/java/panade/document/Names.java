@@ -2,11 +2,13 @@ package panade.document;
 
 import java.util.Collection;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import panade.document.Node.TextNode;
 import panade.domain.IngredientSet;
 import panade.domain.Origin;
+import panade.domain.PropertyWords;
 
 /** Looks up the names a brief uses, and tells those that mean nothing; without a set it lets all of them pass. */
 record Names(Optional<IngredientSet> set, Set<String> stages, Problems problems) {
@@ -16,6 +18,14 @@ record Names(Optional<IngredientSet> set, Set<String> stages, Problems problems)
     }
 
     boolean knowsIngredient(Origin origin, String id) {
+        var namesakes = set.map(found -> found.called(id)).orElse(List.of());
+        if (namesakes.size() > 1) {
+            problems.add(
+                    origin,
+                    "Several ingredients are called \"" + id + "\"",
+                    "Expected the id of one: \"" + String.join("\", \"", namesakes) + "\".");
+            return false;
+        }
         return set.isEmpty()
                 || known(origin, "ingredient", id, set.get().ingredients().keySet());
     }
@@ -29,8 +39,18 @@ record Names(Optional<IngredientSet> set, Set<String> stages, Problems problems)
     }
 
     boolean knowsProperty(Origin origin, String id) {
-        return set.isEmpty()
-                || known(origin, "property", id, set.get().properties().keySet());
+        if (set.isEmpty() || set.get().properties().containsKey(id)) {
+            return true;
+        }
+        var advice = PropertyWords.advice(id);
+        advice.ifPresent(words -> problems.add(origin, "No property is called \"" + id + "\"", words));
+        return advice.isEmpty()
+                && known(origin, "property", id, set.get().properties().keySet());
+    }
+
+    /** The id that is meant by an id or by the name of one ingredient; as it was where neither is known. */
+    String id(String idOrName) {
+        return set.flatMap(found -> found.idOf(idOrName)).orElse(idOrName);
     }
 
     boolean knowsStage(Origin origin, String id) {

@@ -11,7 +11,8 @@ record OfferRow(Map<String, PriceCell> cells, Problems problems) {
 
     /** The ingredient's id, known to the set where there is one. */
     Optional<String> ingredient(Optional<IngredientSet> set) {
-        var id = name("ingredient", "the id of an ingredient");
+        var id = name("ingredient", "the id of an ingredient")
+                .map(name -> set.flatMap(found -> found.idOf(name)).orElse(name));
         if (id.isPresent() && set.isPresent() && !set.get().ingredients().containsKey(id.get())) {
             problems.unknown(
                     cell("ingredient").orElseThrow().origin(),

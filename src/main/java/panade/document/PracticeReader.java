@@ -40,8 +40,12 @@ final class PracticeReader {
                 loss,
                 perCooked,
                 loss.isEmpty() && !perCooked ? null : cookedWeight(loss),
-                value(brief, "costs").flatMap(new CostReader(problems, currency)::costs).orElse(null),
-                value(brief, "shelf").flatMap(new CostReader(problems, currency)::shelf).orElse(null),
+                value(brief, "costs")
+                        .flatMap(new CostReader(problems, currency)::costs)
+                        .orElse(null),
+                value(brief, "shelf")
+                        .flatMap(new CostReader(problems, currency)::shelf)
+                        .orElse(null),
                 value(brief, "weighing")
                         .flatMap(node -> amounts.weight(node, "1 g"))
                         .orElse(null),

@@ -15,6 +15,12 @@ import panade.quantity.Spelling;
 
 /** Collects what is wrong, and what may not be meant, while documents are read, so that all of it is told at once. */
 final class Problems {
+    /** Names longer than this are not looked for among others: that would take long, and is no slip of a finger. */
+    private static final int LONGEST_NAME = 80;
+
+    /** How many names are looked for at most: whoever misspells more has another problem. */
+    private static final int MOST_LOOKED_FOR = 200;
+
     private final List<Problem> found = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
     private final Map<String, Integer> fileOrder = new LinkedHashMap<>();
@@ -41,7 +47,10 @@ final class Problems {
     /** Notes an unknown name, with the nearest valid one where it looks like a slip. */
     void unknown(Origin origin, String what, String name, Collection<String> valid, String expected) {
         opened(origin.file());
-        found.add(Problem.unknown(origin, what, name, valid, expected));
+        found.add(
+                found.size() < MOST_LOOKED_FOR
+                        ? Problem.unknown(origin, what, name, valid, expected)
+                        : new Problem(origin, what, List.of(expected)));
     }
 
     /** Notes what is no fault but may not be meant: whole sentences. */
@@ -82,18 +91,30 @@ final class Problems {
 
     /** The valid name closest to a slip: the same but for case or swapped letters, or at most a third away. */
     static Optional<String> nearest(String name, Collection<String> valid) {
+        if (name.length() > LONGEST_NAME) {
+            return Optional.empty();
+        }
         int most = Math.max(1, name.length() / 3);
         var lower = name.toLowerCase(Locale.ROOT);
-        return valid.stream()
-                .filter(other -> distance(lower, other.toLowerCase(Locale.ROOT)) <= most)
-                .min(Comparator.comparing((String other) -> distance(lower, other.toLowerCase(Locale.ROOT)))
-                        .thenComparing(Comparator.naturalOrder()));
+        var steps = new LevenshteinDistance(Math.max(2, most));
+        String nearest = null;
+        int least = most + 1;
+        for (var other : valid) {
+            boolean near = Math.abs(other.length() - name.length()) <= most;
+            int distance = near ? distance(steps, lower, other.toLowerCase(Locale.ROOT)) : most + 1;
+            if (distance < least || (distance == least && nearest != null && other.compareTo(nearest) < 0)) {
+                nearest = other;
+                least = distance;
+            }
+        }
+        return Optional.ofNullable(nearest);
     }
 
     // Letters in the wrong order are one slip, though it takes two replacements to mend them.
-    private static int distance(String one, String other) {
-        int steps = LevenshteinDistance.getDefaultInstance().apply(one, other);
-        return steps == 2 && sorted(one).equals(sorted(other)) ? 1 : steps;
+    private static int distance(LevenshteinDistance steps, String one, String other) {
+        int distance = steps.apply(one, other);
+        boolean swapped = distance == 2 && sorted(one).equals(sorted(other));
+        return distance < 0 ? Integer.MAX_VALUE : swapped ? 1 : distance;
     }
 
     private static String sorted(String text) {

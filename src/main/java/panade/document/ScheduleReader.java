@@ -96,8 +96,9 @@ final class ScheduleReader {
         value(storage, name)
                 .flatMap(node -> expect.object(node, "values by ingredient, such as {\"scallion\": ...}"))
                 .ifPresent(object -> object.fields().forEach(field -> {
-                    if (names.knowsIngredient(field.nameOrigin(), field.name())) {
-                        read.apply(field.value()).ifPresent(value -> values.put(field.name(), value));
+                    var id = names.id(field.name());
+                    if (names.knowsIngredient(field.nameOrigin(), id)) {
+                        read.apply(field.value()).ifPresent(value -> values.put(id, value));
                     }
                 }));
         return values;

@@ -78,8 +78,7 @@ final class StageReader {
                 .flatMap(field -> share(field.value(), id, path + "/share"))
                 .ifPresent(bounds::add);
         object.field("bounds")
-                .ifPresent(field ->
-                        bounds.addAll(new BoundReader(names, batch, id).readAll(field.value())));
+                .ifPresent(field -> bounds.addAll(new BoundReader(names, batch, id).readAll(field.value())));
     }
 
     private String id(ObjectNode object, List<Stage> before) {

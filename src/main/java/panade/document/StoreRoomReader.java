@@ -48,8 +48,7 @@ final class StoreRoomReader {
         var terms = new LinkedHashMap<String, OrderTerms>();
         for (var file : files) {
             if (Files.exists(file)) {
-                CsvTable.read(file, file.toString(), TERMS, problems)
-                        .ifPresent(rows -> terms(rows, terms));
+                CsvTable.read(file, file.toString(), TERMS, problems).ifPresent(rows -> terms(rows, terms));
             }
         }
         return terms;

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import panade.domain.Origin;
 import panade.domain.Property;
+import panade.domain.PropertyWords;
 
 /**
  * The properties that values may be stated for.
@@ -16,13 +17,24 @@ record Traits(Map<String, Property> properties, boolean complete) {
     Optional<Property> find(Origin origin, String name, Problems problems) {
         var property = Optional.ofNullable(properties.get(name));
         if (property.isEmpty() && complete) {
-            problems.unknown(
-                    origin,
-                    "Nothing is called \"" + name + "\"",
-                    name,
-                    properties.keySet(),
-                    "Expected an INFOODS tagname, such as \"PROCNT\", or a trait declared under \"traits\".");
+            tellUnknown(origin, name, problems);
         }
         return property;
+    }
+
+    /** A word is only a hint here: values have no unit beside them, and a tagname's own may be another one. */
+    private void tellUnknown(Origin origin, String name, Problems problems) {
+        var what = "Nothing is called \"" + name + "\"";
+        var expected = "Expected an INFOODS tagname, such as \"PROCNT\", or a trait declared under \"traits\".";
+        var meant = PropertyWords.tagname(name)
+                .flatMap(tagname -> Optional.ofNullable(properties.get(tagname)))
+                .map(known -> "Did you mean \"" + known.id() + "\", in "
+                        + known.unit().symbol() + "?")
+                .or(() -> PropertyWords.advice(name));
+        if (meant.isPresent()) {
+            problems.add(origin, what, expected, meant.get());
+        } else {
+            problems.unknown(origin, what, name, properties.keySet(), expected);
+        }
     }
 }

@@ -1,8 +1,13 @@
 package panade.domain;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -32,18 +37,47 @@ public record IngredientSet(
 
     /** The ingredient and every other lot of it, however many steps away. */
     public Set<String> withVariants(String id) {
+        var lots = new HashMap<String, List<String>>();
+        for (var ingredient : ingredients.values()) {
+            if (ingredient.variantOf() != null) {
+                lots.computeIfAbsent(ingredient.variantOf(), parent -> new ArrayList<>())
+                        .add(ingredient.id());
+            }
+        }
         var named = new LinkedHashSet<String>();
-        named.add(id);
-        boolean grew = true;
-        while (grew) {
-            grew = false;
-            for (var ingredient : ingredients.values()) {
-                if (ingredient.variantOf() != null && named.contains(ingredient.variantOf())) {
-                    grew |= named.add(ingredient.id());
-                }
+        var open = new ArrayDeque<>(List.of(id));
+        while (!open.isEmpty()) {
+            var next = open.remove();
+            if (named.add(next)) {
+                open.addAll(lots.getOrDefault(next, List.of()));
             }
         }
         return named;
+    }
+
+    /**
+     * The id of the ingredient that is meant by an id or by a name that only one ingredient has, in any case of its
+     * letters; empty where there is none, or several.
+     */
+    public Optional<String> idOf(String idOrName) {
+        var called = called(idOrName);
+        return called.size() == 1 ? Optional.of(called.get(0)) : Optional.empty();
+    }
+
+    /**
+     * The one ingredient with that id, or else all with that name, in any case of its letters; ids are compared
+     * exactly.
+     */
+    public List<String> called(String idOrName) {
+        if (ingredients.containsKey(idOrName)) {
+            return List.of(idOrName);
+        }
+        var name = idOrName.strip();
+        return ingredients.values().stream()
+                .filter(ingredient -> !ingredient.name().equals(ingredient.id())
+                        && ingredient.name().equalsIgnoreCase(name))
+                .map(Ingredient::id)
+                .toList();
     }
 
     /** Ids of all ingredients that are of that kind. */

@@ -8,12 +8,16 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import panade.document.CsvSeparator;
 import panade.domain.Origin;
 import panade.sheet.Grid;
 import panade.sheet.Grid.Entry;
 import panade.sheet.Grid.Sort;
 
-/** Reads CSV as a sheet without a name (RFC 4180, or with semicolons where those are what separates the headings). */
+/**
+ * Reads CSV as a sheet without a name (RFC 4180, or with semicolons or tabs where those are what separates the
+ * headings).
+ */
 final class CsvGrid {
     private static final String GUARDED = "=+-@\t\r";
 
@@ -32,15 +36,14 @@ final class CsvGrid {
     }
 
     private static List<List<Entry>> entries(String text) throws CSVException {
-        var first = text.lines().findFirst().orElse("");
-        char separator = first.indexOf(';') >= 0 && first.indexOf(',') < 0 ? ';' : ',';
+        var separator = CsvSeparator.of(text);
         var format = CSVFormat.RFC4180
                 .builder()
-                .setDelimiter(separator)
+                .setDelimiter(separator.sign())
                 .setIgnoreEmptyLines(false)
                 .get();
         var rows = new ArrayList<List<Entry>>();
-        try (var parser = CSVParser.parse(text, format)) {
+        try (var parser = CSVParser.parse(text.substring(separator.start()), format)) {
             for (var row : parser) {
                 rows.add(row.stream()
                         .map(cell -> new Entry(unguarded(cell), Sort.TEXT))
@@ -63,10 +66,12 @@ final class CsvGrid {
     /** The rows of one of our own price lists, in the order of its usual columns. */
     static List<List<String>> offers(String text) {
         var rows = new ArrayList<List<String>>();
+        var separator = CsvSeparator.of(text);
         try (var parser = CSVParser.parse(
-                text,
+                text.substring(separator.start()),
                 CSVFormat.RFC4180
                         .builder()
+                        .setDelimiter(separator.sign())
                         .setHeader()
                         .setSkipHeaderRecord(true)
                         .get())) {

@@ -36,15 +36,16 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
     public static final Unit POUND = of("lb");
 
     /**
-     * The unit with that symbol, or with a word that cooks write for it, such as {@code lbs}, {@code Pounds} or {@code
-     * KG}; micro may be written as either Unicode sign, as {@code u} or as {@code mc}.
+     * The unit with that symbol, or with a word that cooks write for it, such as {@code lbs}, {@code Pounds} or
+     * {@code KG}; micro may be written as either Unicode sign, as {@code u} or as {@code mc}.
      */
     public static Optional<Unit> find(String symbol) {
         var compact = symbol.indexOf('/') < 0 ? symbol : symbol.replace(" ", "");
         var exact = NAMED.get(plainMicro(compact));
         return exact != null
                 ? Optional.of(new Unit(compact, exact.dimension(), exact.factor()))
-                : Optional.ofNullable(WORDS.get(symbol.toLowerCase(Locale.ROOT))).map(NAMED::get);
+                : Optional.ofNullable(WORDS.get(symbol.toLowerCase(Locale.ROOT)))
+                        .map(NAMED::get);
     }
 
     /** The unit with that symbol, which must exist. */

@@ -19,8 +19,16 @@ class SpellingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "oz, 0.028349523125", "Ounces, 0.028349523125", "G, 0.001", "grams, 0.001", "KG, 1", "kilo, 1", "Kilos, 1",
-        "kilograms, 1", "mg, 0.000001", "t, 1000"
+        "oz, 0.028349523125",
+        "Ounces, 0.028349523125",
+        "G, 0.001",
+        "grams, 0.001",
+        "KG, 1",
+        "kilo, 1",
+        "Kilos, 1",
+        "kilograms, 1",
+        "mg, 0.000001",
+        "t, 1000"
     })
     void other_masses_are_read_in_any_case_and_number(String unit, String kilograms) {
         assertThat(Unit.find(unit).orElseThrow().factor()).isEqualTo(Decimal.of(kilograms));
@@ -40,20 +48,22 @@ class SpellingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "68,5|Write it as \"68.5\".",
-        "68,5 %|Write it as \"68.5 %\".",
-        "1.234,5 kg|Write it as \"1234.5 kg\".",
-        "1,234.5|Write it as \"1234.5\".",
-        "1,234,567|Write it as \"1234567\".",
-        "1.234.567|Write it as \"1234567\".",
-        "1,234 g|Write it as \"1.234 g\", or as \"1234 g\" if that is meant.",
-        "12,50/lb|Write it as \"12.50/lb\".",
-        "$3.90/lb|Write it as \"3.90/lb\".",
-        "3,90 \u20ac/kg|Write it as \"3.90/kg\".",
-        "USD 3.90/lb|Write it as \"3.90/lb\".",
-        "1'200.50|Write it as \"1200.50\".",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "68,5|Write it as \"68.5\".",
+                "68,5 %|Write it as \"68.5 %\".",
+                "1.234,5 kg|Write it as \"1234.5 kg\".",
+                "1,234.5|Write it as \"1234.5\".",
+                "1,234,567|Write it as \"1234567\".",
+                "1.234.567|Write it as \"1234567\".",
+                "1,234 g|Write it as \"1.234 g\", or as \"1234 g\" if that is meant.",
+                "12,50/lb|Write it as \"12.50/lb\".",
+                "$3.90/lb|Write it as \"3.90/lb\".",
+                "3,90 \u20ac/kg|Write it as \"3.90/kg\".",
+                "USD 3.90/lb|Write it as \"3.90/lb\".",
+                "1'200.50|Write it as \"1200.50\".",
+            })
     void a_number_written_in_another_way_is_written_out(String text, String advice) {
         assertThat(Spelling.advice(text)).contains(advice);
     }

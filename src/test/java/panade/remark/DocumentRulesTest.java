@@ -44,9 +44,9 @@ class DocumentRulesTest {
     void a_path_on_the_command_line_is_that_of_the_brief_named_there() {
         kitchen.brief("\"bounds\": [{\"name\": \"protein\", \"property\": \"PROCNT\", \"min\": \"8 %\"}]");
         var child = kitchen.file("child.json", """
-                {"basedOn": "brief.json", "bounds": [{"name": "more oil", "ingredient": "oil", "min": "20 %"}]}""")
-                .toString();
-        var curve = SmallKitchen.run("trace", child, "--bound", "/bounds/0", "--json").json();
+                {"basedOn": "brief.json", "bounds": [{"name": "more oil", "ingredient": "oil", "min": "20 %"}]}""").toString();
+        var curve = SmallKitchen.run("trace", child, "--bound", "/bounds/0", "--json")
+                .json();
         assertThat(curve.get("of").get("bound").stringValue()).isEqualTo("more oil");
     }
 
@@ -73,12 +73,13 @@ class DocumentRulesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "\"maxIngredients\": 4294967297",
-        "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"min\": 4294967297}]",
-        "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"max\": 4294967297}]",
-        "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"max\": 1.5}]",
-    })
+    @ValueSource(
+            strings = {
+                "\"maxIngredients\": 4294967297",
+                "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"min\": 4294967297}]",
+                "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"max\": 4294967297}]",
+                "\"rules\": [{\"choose\": {\"ingredient\": [\"pea\", \"oil\"]}, \"max\": 1.5}]",
+            })
     void a_number_that_nobody_counts_to_is_refused_and_not_cut(String field) {
         var run = SmallKitchen.run("blend", kitchen.brief(field));
         assertThat(run.status()).isEqualTo(3);
@@ -91,7 +92,8 @@ class DocumentRulesTest {
         var run = SmallKitchen.run("buy", kitchen.brief("\"bounds\": []") + "=20kg");
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.messages()).contains("suppliers.csv:3:1").contains("\"Mill\" has terms already");
-        assertThat(SmallKitchen.run("check", folder.resolve("suppliers.csv").toString()).status())
+        assertThat(SmallKitchen.run("check", folder.resolve("suppliers.csv").toString())
+                        .status())
                 .isEqualTo(3);
     }
 
@@ -132,17 +134,23 @@ class DocumentRulesTest {
 
     @Test
     void numbers_on_the_command_line_must_be_possible() {
-        var brief = kitchen.brief("\"currency\": \"USD\", \"bounds\": [{\"name\": \"protein\", \"property\": \"PROCNT\","
-                + " \"min\": \"10 %\"}]");
-        assertThat(SmallKitchen.run("trace", brief, "--price", "pea", "--from=-1/lb").status())
+        var brief =
+                kitchen.brief("\"currency\": \"USD\", \"bounds\": [{\"name\": \"protein\", \"property\": \"PROCNT\","
+                        + " \"min\": \"10 %\"}]");
+        assertThat(SmallKitchen.run("trace", brief, "--price", "pea", "--from=-1/lb")
+                        .status())
                 .isEqualTo(2);
-        assertThat(SmallKitchen.run("trace", brief, "--price", "pea", "--to", "$9/lb").status())
+        assertThat(SmallKitchen.run("trace", brief, "--price", "pea", "--to", "$9/lb")
+                        .status())
                 .isZero();
-        assertThat(SmallKitchen.run("trace", brief, "--bound", "protein", "--from=-1 %").status())
+        assertThat(SmallKitchen.run("trace", brief, "--bound", "protein", "--from=-1 %")
+                        .status())
                 .isEqualTo(2);
-        assertThat(SmallKitchen.run("trace", brief, "--bound", "protein", "--to", "120 %").status())
+        assertThat(SmallKitchen.run("trace", brief, "--bound", "protein", "--to", "120 %")
+                        .status())
                 .isEqualTo(2);
-        assertThat(SmallKitchen.run("blend", brief, "--target", "$3/Pound").status()).isZero();
+        assertThat(SmallKitchen.run("blend", brief, "--target", "$3/Pound").status())
+                .isZero();
         var comma = SmallKitchen.run("batch", brief, "--weighing", "0,5 g");
         assertThat(comma.status()).isEqualTo(2);
         assertThat(comma.messages()).contains("Write it as \"0.5 g\".");
