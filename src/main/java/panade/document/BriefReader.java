@@ -63,6 +63,10 @@ final class BriefReader {
         var allowed = new CandidateReader(names);
         var candidates = allowed.read(root, without, supply.offers());
         tellIfNothingIsLeft(supply, candidates);
+        supply.set().filter(set -> supply.complete()).ifPresent(set -> {
+            new SupplyRemarks(set, supply.offers(), problems).check(root, allowed.keptOut());
+            new SupplierRemarks(supply.offers(), problems).check();
+        });
         var target = value("target")
                 .flatMap(new Amounts(problems, supply.currency())::price)
                 .orElse(null);

@@ -32,6 +32,13 @@ final class CandidateReader {
         this.expect = new Expect(problems);
     }
 
+    /** Everything that is kept out. */
+    Set<String> keptOut() {
+        var ids = new LinkedHashSet<String>();
+        reasons.forEach(reason -> ids.addAll(reason.ids()));
+        return ids;
+    }
+
     /** What keeps ingredients out, each with all it keeps out. */
     List<Reason> reasons() {
         return List.copyOf(reasons);

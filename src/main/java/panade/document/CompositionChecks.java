@@ -20,6 +20,11 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
         checkPart("FATRN", "FAT");
         checkPart("SUGAR", "CHOAVL");
         checkPart("SUGAD", "SUGAR");
+        checkPart("SUGAR", "CHOCDF");
+        checkPart("FIBTG", "CHOCDF");
+        checkPart("STARCH", "CHOCDF");
+        checkParts("FAT", "FASAT", "FAMS", "FAPU", "FATRN");
+        checkParts("CHOCDF", "CHOAVL", "FIBTG");
     }
 
     private void checkTotal() {
@@ -39,6 +44,24 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
         return names.stream()
                 .map(name -> values.getOrDefault(name, BigFraction.ZERO))
                 .reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    /** Parts that lie beside each other; 1 g is left for rounding, since food tables round each of them. */
+    private void checkParts(String whole, String... parts) {
+        var more = values.get(whole);
+        var less = sum(List.of(parts));
+        if (more != null
+                && List.of(parts).stream().noneMatch(part -> isAbove(part, more))
+                && less.subtract(more).subtract(BigFraction.ONE).signum() > 0) {
+            problems.add(
+                    node.origin(),
+                    String.join(" + ", parts) + " make " + text(less) + ", above " + whole + " of " + text(more),
+                    "Expected parts that add up to " + whole + " or less.");
+        }
+    }
+
+    private boolean isAbove(String part, BigFraction whole) {
+        return values.getOrDefault(part, BigFraction.ZERO).subtract(whole).signum() > 0;
     }
 
     private void checkPart(String part, String whole) {

@@ -4,6 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Node.NumberNode;
@@ -38,6 +40,8 @@ final class IngredientReader {
         "source",
         "note"
     };
+
+    private static final Pattern SALT = Pattern.compile("(?i)(?<![\\p{L}])salt(?![\\p{L}])");
 
     private final Problems problems;
     private final Expect expect;
@@ -94,8 +98,28 @@ final class IngredientReader {
         var node = fields.required("values", "what 100 g of it hold, \"values\": {\"WATER\": 8, \"PROCNT\": 65}");
         var stated = values.read(node, "values");
         node.filter(ObjectNode.class::isInstance)
-                .ifPresent(found -> new CompositionChecks((ObjectNode) found, stated, problems).check());
+                .map(ObjectNode.class::cast)
+                .ifPresent(found -> check(found, stated, fields));
         return stated;
+    }
+
+    private void check(ObjectNode node, Map<String, BigFraction> stated, Fields fields) {
+        new CompositionChecks(node, stated, problems).check();
+        var remarks = new CompositionRemarks(node, stated, problems);
+        remarks.checkSodium();
+        if (Stream.of("id", "name", "label").anyMatch(name -> isCalledSalt(fields.get(name)))) {
+            remarks.checkSalt();
+        }
+        if (fields.get("others").isPresent()) {
+            remarks.checkTakenAsNothing();
+        }
+    }
+
+    private static boolean isCalledSalt(Optional<Node> name) {
+        return name.filter(TextNode.class::isInstance)
+                .map(node -> ((TextNode) node).text())
+                .filter(text -> SALT.matcher(text).find())
+                .isPresent();
     }
 
     private boolean othersAreZero(Fields fields) {

@@ -42,6 +42,14 @@ final class PriceListReader {
                 .map(rows -> new PriceListReader(shownAs, Optional.of(set), Optional.empty(), problems).list(rows));
     }
 
+    /** Names of a list's suppliers; none where it is no price list. */
+    static List<String> suppliers(Path file) {
+        return CsvTable.read(file, file.toString(), KIND, new Problems()).orElse(List.of()).stream()
+                .flatMap(row -> Optional.ofNullable(row.cells().get("supplier")).stream())
+                .map(PriceCell::content)
+                .toList();
+    }
+
     /** What tells a file from every other, whichever path names it. */
     static String identity(Path file) {
         try {

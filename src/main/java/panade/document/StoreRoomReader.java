@@ -16,6 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.IngredientSet;
 import panade.domain.OrderTerms;
+import panade.domain.Origin;
 import panade.domain.StoreRoom;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
@@ -52,6 +53,17 @@ final class StoreRoomReader {
             }
         }
         return terms;
+    }
+
+    /** Names of a file's suppliers, each with its place; none where it cannot be read. */
+    static Map<String, Origin> suppliers(Path file) {
+        var unheard = new Problems();
+        var suppliers = new LinkedHashMap<String, Origin>();
+        CsvTable.read(file, file.toString(), TERMS, unheard)
+                .ifPresent(rows -> rows.forEach(row -> Optional.ofNullable(row.cells().get("supplier"))
+                        .filter(cell -> !cell.isBlank())
+                        .ifPresent(cell -> suppliers.putIfAbsent(cell.content(), cell.origin()))));
+        return suppliers;
     }
 
     /** Whether a file's first line names a column that only suppliers' terms have. */
