@@ -108,7 +108,8 @@ final class BlendCommand implements Callable<Integer> {
     }
 
     private @Nullable BreakEven breakEven(Brief brief) {
-        if (fixed == null) {
+        var costs = fixed;
+        if (costs == null) {
             return null;
         }
         var shelf = brief.practice().shelf();
@@ -119,10 +120,10 @@ final class BlendCommand implements Callable<Integer> {
         var paid = sellsAt == null
                 ? FullCost.paidPerKg(Objects.requireNonNull(shelf))
                 : Slip.price(spec, "--sells-at", sellsAt, brief.currency());
-        var money = CurrencySigns.without(fixed, brief.currency())
+        var money = CurrencySigns.without(costs, brief.currency())
                 .flatMap(Decimal::parse)
                 .filter(number -> number.signum() >= 0)
-                .orElseThrow(() -> Slip.number(spec, "--fixed", fixed, "money a month, such as 3500"));
+                .orElseThrow(() -> Slip.number(spec, "--fixed", costs, "money a month, such as 3500"));
         return new BreakEven(money, paid);
     }
 

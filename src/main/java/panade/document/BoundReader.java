@@ -32,12 +32,12 @@ final class BoundReader {
     private final @Nullable String stage;
 
     /** A reader for bounds of the whole batch, or of a stage. */
-    BoundReader(Names names, @Nullable Quantity batch, @Nullable String stage) {
+    BoundReader(Names names, @Nullable Quantity batch, @Nullable Quantity serving, @Nullable String stage) {
         this.names = names;
         this.problems = names.problems();
         this.expect = new Expect(problems);
         // A share of a stage and a weight in the batch do not compare.
-        this.limits = new LimitReader(problems, stage == null ? batch : null);
+        this.limits = new LimitReader(problems, stage == null ? batch : null, serving);
         this.stage = stage;
     }
 

@@ -13,7 +13,9 @@ import panade.quantity.Quantity;
 import panade.quantity.Unit;
 
 /** Reads the floor and the ceiling of a bound in the form that suits what is bounded. */
-record LimitReader(Problems problems, @Nullable Quantity batch) {
+record LimitReader(Problems problems, @Nullable Quantity batch, @Nullable Quantity serving) {
+    private static final String A_SERVING = "/serving";
+
     /** A floor, a ceiling, or both. */
     record Limits(@Nullable Quantity min, @Nullable Quantity max) {}
 
@@ -30,12 +32,49 @@ record LimitReader(Problems problems, @Nullable Quantity batch) {
     }
 
     private Optional<Quantity> limit(Node node, LimitForm form) {
+        if (node instanceof TextNode text && text.text().strip().endsWith(A_SERVING)) {
+            return perServing(text, form)
+                    .filter(found -> isOfTheForm(node, found, form))
+                    .filter(found -> isInRange(node, found, form));
+        }
         var quantity = quantity(node, form);
         if (quantity.isEmpty()) {
             tellNoNumber(node, form);
             return Optional.empty();
         }
         return quantity.filter(found -> isOfTheForm(node, found, form)).filter(found -> isInRange(node, found, form));
+    }
+
+    /** A limit a serving, as a share of the batch; what is measured per something else, or in a stage, has no servings. */
+    private Optional<Quantity> perServing(TextNode node, LimitForm form) {
+        var text = node.text().strip();
+        var written = Quantity.split(text.substring(0, text.length() - A_SERVING.length()));
+        var number = written.flatMap(found -> Decimal.parse(found.number()));
+        var symbol = written.map(Quantity.Written::symbol).orElse("");
+        if (serving == null || !form.withinWhole()) {
+            problems.add(
+                    node.origin(),
+                    "\"" + text + "\" is a limit a serving, and " + (serving == null ? "none is stated for it" : "this is a ratio"),
+                    "Expected a bound of the whole batch, and \"serving\": \"113 g\" in the brief.");
+            return Optional.empty();
+        }
+        var unit = unitOfServing(symbol, serving.base());
+        if (number.isEmpty() || unit.isEmpty()) {
+            problems.addSpelt(
+                    node.origin(), "\"" + text + "\" is not a limit a serving", "Expected such as \"350 mg/serving\".", text);
+            return Optional.empty();
+        }
+        return number.flatMap(found -> unit.map(known -> Quantity.of(found, known, text)));
+    }
+
+    private static Optional<Unit> unitOfServing(String symbol, BigFraction kilograms) {
+        if (symbol.equals("kcal")) {
+            return Optional.of(new Unit(symbol + A_SERVING, Dimension.ENERGY, kilograms.reciprocal()));
+        }
+        return Unit.find(symbol)
+                .filter(unit -> unit.dimension() == Dimension.MASS)
+                .map(unit -> new Unit(
+                        unit.symbol() + A_SERVING, Dimension.SHARE, unit.factor().divide(kilograms)));
     }
 
     // A bare number in quotes is taken for what it is, so that the message can speak of its unit.

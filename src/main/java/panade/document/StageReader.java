@@ -78,7 +78,7 @@ final class StageReader {
                 .flatMap(field -> share(field.value(), id, path + "/share"))
                 .ifPresent(bounds::add);
         object.field("bounds")
-                .ifPresent(field -> bounds.addAll(new BoundReader(names, batch, id).readAll(field.value())));
+                .ifPresent(field -> bounds.addAll(new BoundReader(names, batch, null, id).readAll(field.value())));
     }
 
     private String id(ObjectNode object, List<Stage> before) {
@@ -143,7 +143,7 @@ final class StageReader {
         object.ifPresent(found -> new Fields(found, problems, "min", "max"));
         var form = new LimitForm(
                 stage, false, Optional.of(Unit.PERCENT), true, true, false, "a share of the batch, such as \"15 %\"");
-        var limits = object.map(found -> new LimitReader(problems, batch).read(found, form));
+        var limits = object.map(found -> new LimitReader(problems, batch, null).read(found, form));
         var mass = SelectorReader.massOf(stage, names);
         return limits.filter(found -> problems.count() == faultsBefore)
                 .map(found -> new BoundReader.Draft(

@@ -101,7 +101,7 @@ final class StoreRoomReader {
             var before = terms.putIfAbsent(found.supplier(), found);
             if (again || (before != null && !before.equals(found))) {
                 problems.add(
-                        row.cells().get("supplier").origin(),
+                        row.origin(),
                         "\"" + found.supplier() + "\" has terms already" + (again ? "" : ", and other ones"),
                         "Expected one row for each supplier.");
             }

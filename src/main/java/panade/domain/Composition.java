@@ -7,7 +7,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What each ingredient holds of each property, with the set's and the brief's assumptions applied. A stated value wins,
- * then a sum, then what the trait, the brief or the set says to assume, then {@code "others": 0}.
+ * then a sum, then what the trait says of what does not state it, then {@code "others": 0}, which speaks of this
+ * ingredient, and last what the brief or the set says to assume of any.
  */
 public final class Composition {
     private final IngredientSet set;
@@ -36,8 +37,8 @@ public final class Composition {
         var property = set.property(propertyId);
         var summed = property.sum().isEmpty() ? Optional.<BigFraction>empty() : sum(ingredientId, property);
         return summed.or(() -> Optional.ofNullable(property.absent()))
-                .or(() -> Optional.ofNullable(assume.get(propertyId)))
-                .or(() -> coveredByOthers(ingredient, property));
+                .or(() -> coveredByOthers(ingredient, property))
+                .or(() -> Optional.ofNullable(assume.get(propertyId)));
     }
 
     /**
