@@ -104,7 +104,8 @@ final class BriefReader {
 
     private List<BoundReader.Draft> drafts(Names names, @Nullable Quantity batch, StageReader.Stages stages) {
         var drafts = new ArrayList<BoundReader.Draft>();
-        var serving = value("serving").flatMap(node -> amounts.weight(node, "113 g")).orElse(null);
+        var serving =
+                value("serving").flatMap(node -> amounts.weight(node, "113 g")).orElse(null);
         value("bounds").ifPresent(node -> drafts.addAll(new BoundReader(names, batch, serving, null).readAll(node)));
         drafts.addAll(stages.bounds());
         return drafts;

@@ -32,7 +32,10 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
 
     /** What is called salt and holds next to nothing but minerals, yet not the sodium or potassium of a salt. */
     void checkSalt() {
-        boolean mineral = sum("WATER", "PROCNT", "FAT", "CHOCDF", "CHOAVL", "FIBTG").subtract(FOOD).signum() < 0;
+        boolean mineral = sum("WATER", "PROCNT", "FAT", "CHOCDF", "CHOAVL", "FIBTG")
+                        .subtract(FOOD)
+                        .signum()
+                < 0;
         var metals = value("NA").add(value("K"));
         boolean little = metals.subtract(LEAST_METAL).signum() < 0;
         boolean much = value("NA").subtract(SODIUM_OF_SALT).signum() > 0;
@@ -57,8 +60,8 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
         if (least.subtract(sodium).subtract(ROUNDING).signum() > 0) {
             problems.remark(
                     origin("NA"),
-                    "NACL of " + text(salt) + " mg holds " + text(least) + " mg of sodium, and NA says "
-                            + text(sodium) + " mg. NA counts in bounds and on the label: write all the sodium there.");
+                    "NACL of " + text(salt) + " mg holds " + text(least) + " mg of sodium, and NA says " + text(sodium)
+                            + " mg. NA counts in bounds and on the label: write all the sodium there.");
         }
     }
 

@@ -13,7 +13,10 @@ import panade.quantity.Quantity;
 import panade.quantity.Unit;
 
 /** Reads the floor and the ceiling of a bound in the form that suits what is bounded. */
-record LimitReader(Problems problems, @Nullable Quantity batch, @Nullable Quantity serving) {
+record LimitReader(
+        Problems problems,
+        @Nullable Quantity batch,
+        @Nullable Quantity serving) {
     private static final String A_SERVING = "/serving";
 
     /** A floor, a ceiling, or both. */
@@ -45,7 +48,9 @@ record LimitReader(Problems problems, @Nullable Quantity batch, @Nullable Quanti
         return quantity.filter(found -> isOfTheForm(node, found, form)).filter(found -> isInRange(node, found, form));
     }
 
-    /** A limit a serving, as a share of the batch; what is measured per something else, or in a stage, has no servings. */
+    /**
+     * A limit a serving, as a share of the batch; what is measured per something else, or in a stage, has no servings.
+     */
     private Optional<Quantity> perServing(TextNode node, LimitForm form) {
         var text = node.text().strip();
         var written = Quantity.split(text.substring(0, text.length() - A_SERVING.length()));
@@ -54,14 +59,18 @@ record LimitReader(Problems problems, @Nullable Quantity batch, @Nullable Quanti
         if (serving == null || !form.withinWhole()) {
             problems.add(
                     node.origin(),
-                    "\"" + text + "\" is a limit a serving, and " + (serving == null ? "none is stated for it" : "this is a ratio"),
+                    "\"" + text + "\" is a limit a serving, and "
+                            + (serving == null ? "none is stated for it" : "this is a ratio"),
                     "Expected a bound of the whole batch, and \"serving\": \"113 g\" in the brief.");
             return Optional.empty();
         }
         var unit = unitOfServing(symbol, serving.base());
         if (number.isEmpty() || unit.isEmpty()) {
             problems.addSpelt(
-                    node.origin(), "\"" + text + "\" is not a limit a serving", "Expected such as \"350 mg/serving\".", text);
+                    node.origin(),
+                    "\"" + text + "\" is not a limit a serving",
+                    "Expected such as \"350 mg/serving\".",
+                    text);
             return Optional.empty();
         }
         return number.flatMap(found -> unit.map(known -> Quantity.of(found, known, text)));
@@ -74,7 +83,9 @@ record LimitReader(Problems problems, @Nullable Quantity batch, @Nullable Quanti
         return Unit.find(symbol)
                 .filter(unit -> unit.dimension() == Dimension.MASS)
                 .map(unit -> new Unit(
-                        unit.symbol() + A_SERVING, Dimension.SHARE, unit.factor().divide(kilograms)));
+                        unit.symbol() + A_SERVING,
+                        Dimension.SHARE,
+                        unit.factor().divide(kilograms)));
     }
 
     // A bare number in quotes is taken for what it is, so that the message can speak of its unit.

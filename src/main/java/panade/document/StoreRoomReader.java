@@ -60,9 +60,10 @@ final class StoreRoomReader {
         var unheard = new Problems();
         var suppliers = new LinkedHashMap<String, Origin>();
         CsvTable.read(file, file.toString(), TERMS, unheard)
-                .ifPresent(rows -> rows.forEach(row -> Optional.ofNullable(row.cells().get("supplier"))
-                        .filter(cell -> !cell.isBlank())
-                        .ifPresent(cell -> suppliers.putIfAbsent(cell.content(), cell.origin()))));
+                .ifPresent(rows ->
+                        rows.forEach(row -> Optional.ofNullable(row.cells().get("supplier"))
+                                .filter(cell -> !cell.isBlank())
+                                .ifPresent(cell -> suppliers.putIfAbsent(cell.content(), cell.origin()))));
         return suppliers;
     }
 

@@ -35,15 +35,16 @@ record SupplierRemarks(List<Offer> offers, Problems problems) {
         var folder = Objects.requireNonNullElse(file.getParent(), Path.of(""));
         Map<String, Origin> selling = new LinkedHashMap<>();
         offers.stream()
-                .filter(offer -> folder(offer).equals(folder) && offer.pricePerKg().signum() > 0)
+                .filter(offer ->
+                        folder(offer).equals(folder) && offer.pricePerKg().signum() > 0)
                 .forEach(offer -> selling.putIfAbsent(offer.supplier(), offer.origin()));
         var anywhere = sellers(folder);
         selling.forEach((name, origin) -> {
             if (!terms.isEmpty() && !terms.containsKey(name)) {
                 problems.remark(
                         origin,
-                        "\"" + name + "\" has no terms in " + file + ", so no minimum order and no delivery are counted."
-                                + near(name, terms.keySet()));
+                        "\"" + name + "\" has no terms in " + file
+                                + ", so no minimum order and no delivery are counted." + near(name, terms.keySet()));
             }
         });
         terms.forEach((name, origin) -> {

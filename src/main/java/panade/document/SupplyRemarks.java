@@ -21,7 +21,8 @@ import panade.quantity.Decimal;
 /** Remarks on price lists: what no list sells, and rows of which one counts and the others do not. */
 record SupplyRemarks(IngredientSet set, List<Offer> offers, Problems problems) {
     private static final Set<String> PLACES = Set.of("bounds", "stages", "rules");
-    private static final Set<String> NAMES = Set.of("ingredient", "ingredients", "whenUsed", "if", "then", "neverTogether");
+    private static final Set<String> NAMES =
+            Set.of("ingredient", "ingredients", "whenUsed", "if", "then", "neverTogether");
     private static final int FEW = 8;
     private static final int DIGITS = 6;
 
@@ -96,15 +97,17 @@ record SupplyRemarks(IngredientSet set, List<Offer> offers, Problems problems) {
 
     private void tellTwice() {
         Map<Goods, List<Offer>> rows = new LinkedHashMap<>();
-        offers.forEach(offer -> rows.computeIfAbsent(goods(offer), goods -> new ArrayList<>())
-                .add(offer));
+        offers.forEach(offer ->
+                rows.computeIfAbsent(goods(offer), goods -> new ArrayList<>()).add(offer));
         rows.values().stream().filter(same -> same.size() > 1).forEach(this::tellTwice);
     }
 
     private static Goods goods(Offer offer) {
         var pack = offer.pack();
         return new Goods(
-                offer.ingredient(), offer.supplier(), pack == null ? "" : pack.base().toString());
+                offer.ingredient(),
+                offer.supplier(),
+                pack == null ? "" : pack.base().toString());
     }
 
     /** Where the cheaper goods run out the dearer ones are bought as well, and both rows are meant. */

@@ -37,7 +37,11 @@ final class AmountRemarks {
                 .flatMap(Optional::stream)
                 .filter(Bound::isAmount)
                 .filter(limit -> limit.base().signum() > 0
-                        && limit.base().divide(brief.batch().base()).subtract(SMALL).signum() < 0)
+                        && limit.base()
+                                        .divide(brief.batch().base())
+                                        .subtract(SMALL)
+                                        .signum()
+                                < 0)
                 .findFirst();
     }
 
@@ -49,6 +53,7 @@ final class AmountRemarks {
                 : "\"" + limit.text() + "/serving\"";
         return "\"" + limit.text() + "\" of " + bound.of().name() + " is asked of the whole batch of "
                 + brief.batch().text() + ", that is " + Words.in(PER_100G, share)
-                + ". For a limit a serving write " + perServing + "; for one per 100 g write it such as \"350 mg/100g\".";
+                + ". For a limit a serving write " + perServing
+                + "; for one per 100 g write it such as \"350 mg/100g\".";
     }
 }

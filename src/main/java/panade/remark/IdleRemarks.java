@@ -18,8 +18,8 @@ import panade.model.LinearModel.Sense;
 import panade.quantity.Quantity;
 
 /**
- * Remarks on bounds that do nothing: whatever is mixed keeps them, or what they are measured per cannot be there. A bound
- * that only the other bounds keep idle is not told of: it stands guard for the day they are eased.
+ * Remarks on bounds that do nothing: whatever is mixed keeps them, or what they are measured per cannot be there. A
+ * bound that only the other bounds keep idle is not told of: it stands guard for the day they are eased.
  */
 record IdleRemarks(Brief brief, CompiledBrief compiled) {
 
@@ -41,11 +41,12 @@ record IdleRemarks(Brief brief, CompiledBrief compiled) {
     private Optional<Remark> remark(Row row, OfBound of) {
         var bound = of.bound();
         if (measuresNothing(bound)) {
-            return Optional.of(Words.on(
-                    bound,
-                    "\"" + bound.name() + "\" measures nothing: there can be no "
-                            + (bound.per() == null ? "" : bound.per().name())
-                            + " in a blend to measure it per. It is always met. Let something of that in, or drop it."));
+            return Optional.of(
+                    Words.on(
+                            bound,
+                            "\"" + bound.name() + "\" measures nothing: there can be no "
+                                    + (bound.per() == null ? "" : bound.per().name())
+                                    + " in a blend to measure it per. It is always met. Let something of that in, or drop it."));
         }
         var limit = of.side() == Side.MIN ? bound.min() : bound.max();
         if (of.side() == Side.FIXED || limit == null || !cannotBeMissed(row)) {

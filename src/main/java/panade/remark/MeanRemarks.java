@@ -20,7 +20,9 @@ import panade.quantity.Dimension;
 import panade.quantity.Unit;
 import panade.remark.Range.Ends;
 
-/** Remarks on scores of a part that are measured over the whole batch, where the part's own mean is meant nearly always. */
+/**
+ * Remarks on scores of a part that are measured over the whole batch, where the part's own mean is meant nearly always.
+ */
 record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
 
     List<Remark> all() {
@@ -52,7 +54,8 @@ record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
 
     private static String reach(Ends ends) {
         return ends.areKnown()
-                ? ": under the other bounds it can be from " + Words.number(ends.least().orElseThrow()) + " to "
+                ? ": under the other bounds it can be from "
+                        + Words.number(ends.least().orElseThrow()) + " to "
                         + Words.number(ends.most().orElseThrow())
                 : "";
     }

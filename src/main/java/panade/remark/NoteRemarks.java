@@ -17,8 +17,8 @@ final class NoteRemarks {
     private static final BigFraction HUNDRED = BigFraction.of(100);
 
     /** How notes state a ceiling; common practice, no source. */
-    private static final Pattern CEILING = Pattern.compile(
-            "(?i)\\b(?:at most|up to|no more than|not (?:above|over|more than)|max(?:imum)?\\.?|limit)"
+    private static final Pattern CEILING =
+            Pattern.compile("(?i)\\b(?:at most|up to|no more than|not (?:above|over|more than)|max(?:imum)?\\.?|limit)"
                     + "(?: (?:use|usage|level|dose|of|is|at|be))*:? ?(\\d{1,3}(?:\\.\\d{1,4})?) ?%");
 
     private NoteRemarks() {}
@@ -55,7 +55,8 @@ final class NoteRemarks {
         return Optional.of(new Remark(
                 ingredient.origin(),
                 "The note of \"" + ingredient.id() + "\" says \"" + match.group() + "\", " + stated
-                        + ". A blend may hold more than its supplier or a law allows. Write \"maxUse\": \"" + match.group(1)
+                        + ". A blend may hold more than its supplier or a law allows. Write \"maxUse\": \""
+                        + match.group(1)
                         + " %\" if the note holds for this use."));
     }
 }

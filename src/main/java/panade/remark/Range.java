@@ -34,8 +34,8 @@ record Range(Planner planner, CompiledBrief compiled) {
     }
 
     /**
-     * Of one form per another: a linear program in amounts for each unit of the other (Charnes and Cooper, Naval Research
-     * Logistics Quarterly 9, 1962).
+     * Of one form per another: a linear program in amounts for each unit of the other (Charnes and Cooper, Naval
+     * Research Logistics Quarterly 9, 1962).
      */
     Ends ofRatio(Map<Integer, BigFraction> form, Map<Integer, BigFraction> per, List<Row> without) {
         int scale = compiled.columns().size();

@@ -13,15 +13,17 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 
 /**
- * Remarks on stages that are as wet as what carries their water can be: the cheapest blend goes there, since water costs
- * next to nothing, and a lot that holds a little less then weeps.
+ * Remarks on stages that are as wet as what carries their water can be: the cheapest blend goes there, since water
+ * costs next to nothing, and a lot that holds a little less then weeps.
  */
 final class WetRemarks {
     private WetRemarks() {}
 
     static List<Remark> of(Planner planner, Brief brief) {
         var carriers = brief.bounds().stream().filter(WetRemarks::isOfCarriers).toList();
-        if (carriers.isEmpty() || !brief.practice().rules().isEmpty() || brief.practice().perCooked()) {
+        if (carriers.isEmpty()
+                || !brief.practice().rules().isEmpty()
+                || brief.practice().perCooked()) {
             return List.of();
         }
         return planner.cheapest(brief).map(blend -> of(carriers, blend, brief)).orElse(List.of());

@@ -39,8 +39,10 @@ class BriefRemarksTest {
 
     @Test
     void a_weight_of_a_component_that_a_batch_can_hold_is_not_remarked_on() {
-        assertThat(remarksOnBound("{\"property\": \"PROCNT\", \"min\": \"1 kg\"}")).isEmpty();
-        assertThat(remarksOnBound("{\"ingredient\": \"oil\", \"min\": \"5 g\"}")).isEmpty();
+        assertThat(remarksOnBound("{\"property\": \"PROCNT\", \"min\": \"1 kg\"}"))
+                .isEmpty();
+        assertThat(remarksOnBound("{\"ingredient\": \"oil\", \"min\": \"5 g\"}"))
+                .isEmpty();
     }
 
     // Pea holds 500 mg in 100 g, so 350 mg in a serving of 100 g are 70 % pea.
@@ -63,7 +65,8 @@ class BriefRemarksTest {
     void a_serving_of_another_size_asks_for_another_share() {
         var brief = kitchen.brief(
                 "\"serving\": \"200 g\", \"bounds\": [{\"ingredient\": \"oil\", \"min\": \"1 oz/serving\"}]");
-        var bound = SmallKitchen.run("blend", brief, "--json").json().get("bounds").get(0);
+        var bound =
+                SmallKitchen.run("blend", brief, "--json").json().get("bounds").get(0);
         assertThat(bound.get("value").doubleValue()).isEqualTo(1);
         var blend = SmallKitchen.run("blend", brief, "--json").json().get("blend");
         for (var line : blend) {
@@ -73,14 +76,15 @@ class BriefRemarksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "\"bounds\": [{\"property\": \"NA\", \"max\": \"350 mg/serving\"}]",
-        "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"per\": {\"property\": \"FAT\"}, \"max\": \"3 mg/serving\"}]",
-        "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"max\": \"3,5 mg/serving\"}]",
-        "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"max\": \"3 % /serving\"}]",
-        "\"serving\": \"100 g\", \"stages\": [{\"id\": \"a\", \"ingredients\": [\"oil\"], \"bounds\": [{\"property\": \"FAT\","
-                + " \"max\": \"3 g/serving\"}]}]",
-    })
+    @ValueSource(
+            strings = {
+                "\"bounds\": [{\"property\": \"NA\", \"max\": \"350 mg/serving\"}]",
+                "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"per\": {\"property\": \"FAT\"}, \"max\": \"3 mg/serving\"}]",
+                "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"max\": \"3,5 mg/serving\"}]",
+                "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"max\": \"3 % /serving\"}]",
+                "\"serving\": \"100 g\", \"stages\": [{\"id\": \"a\", \"ingredients\": [\"oil\"], \"bounds\": [{\"property\": \"FAT\","
+                        + " \"max\": \"3 g/serving\"}]}]",
+            })
     void a_limit_a_serving_needs_a_serving_and_the_whole_batch(String fields) {
         var run = SmallKitchen.run("blend", kitchen.brief(fields));
         assertThat(run.status()).isEqualTo(3);
@@ -111,13 +115,14 @@ class BriefRemarksTest {
 
     // No ingredient holds more than 100 g of fat in 100 g, and pea's 500 mg are the most sodium there is.
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{\"property\": \"NA\", \"max\": \"500 mg/100g\"}",
-        "{\"property\": \"NA\", \"min\": \"0 mg/100g\"}",
-        "{\"ingredient\": \"oil\", \"max\": \"10.1 kg\"}",
-        "{\"property\": \"PROCNT\", \"per\": {\"kind\": \"protein\"}, \"min\": \"80 %\"}",
-        "{\"sum\": [{\"ingredient\": \"oil\"}, {\"ingredient\": \"water\"}, {\"ingredient\": \"pea\"}], \"min\": \"99 %\"}",
-    })
+    @ValueSource(
+            strings = {
+                "{\"property\": \"NA\", \"max\": \"500 mg/100g\"}",
+                "{\"property\": \"NA\", \"min\": \"0 mg/100g\"}",
+                "{\"ingredient\": \"oil\", \"max\": \"10.1 kg\"}",
+                "{\"property\": \"PROCNT\", \"per\": {\"kind\": \"protein\"}, \"min\": \"80 %\"}",
+                "{\"sum\": [{\"ingredient\": \"oil\"}, {\"ingredient\": \"water\"}, {\"ingredient\": \"pea\"}], \"min\": \"99 %\"}",
+            })
     void a_bound_that_no_blend_can_miss_is_told(String bound) {
         assertThat(remarksOnBound(bound))
                 .hasSize(1)
@@ -125,24 +130,28 @@ class BriefRemarksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{\"property\": \"NA\", \"max\": \"499 mg/100g\"}",
-        "{\"ingredient\": \"oil\", \"max\": \"9.9 kg\"}",
-        "{\"property\": \"FAT\", \"min\": \"1 %\", \"max\": \"90 %\"}",
-    })
+    @ValueSource(
+            strings = {
+                "{\"property\": \"NA\", \"max\": \"499 mg/100g\"}",
+                "{\"ingredient\": \"oil\", \"max\": \"9.9 kg\"}",
+                "{\"property\": \"FAT\", \"min\": \"1 %\", \"max\": \"90 %\"}",
+            })
     void a_bound_that_a_blend_can_miss_is_not_remarked_on(String bound) {
         assertThat(remarksOnBound(bound)).isEmpty();
     }
 
     @Test
     void a_bound_per_something_that_cannot_be_there_measures_nothing() {
-        var fields = "\"bounds\": [{\"name\": \"chew\", \"property\": \"FAT\", \"per\": {\"kind\": \"protein\"}, \"max\": \"5 %\"}]";
+        var fields =
+                "\"bounds\": [{\"name\": \"chew\", \"property\": \"FAT\", \"per\": {\"kind\": \"protein\"}, \"max\": \"5 %\"}]";
         var brief = kitchen.brief(fields);
-        assertThat(SmallKitchen.run("blend", brief, "--without", "pea", "--json").remarks())
+        assertThat(SmallKitchen.run("blend", brief, "--without", "pea", "--json")
+                        .remarks())
                 .hasSize(1)
-                .allSatisfy(remark -> assertThat(remark)
-                        .startsWith("/bounds/0: \"chew\" measures nothing: there can be no protein"));
-        assertThat(SmallKitchen.run("blend", brief, "--json").remarks()).noneMatch(remark -> remark.contains("nothing:"));
+                .allSatisfy(remark ->
+                        assertThat(remark).startsWith("/bounds/0: \"chew\" measures nothing: there can be no protein"));
+        assertThat(SmallKitchen.run("blend", brief, "--json").remarks())
+                .noneMatch(remark -> remark.contains("nothing:"));
     }
 
     @ParameterizedTest
@@ -155,7 +164,8 @@ class BriefRemarksTest {
                         .startsWith("/ingredients/0: The note of \"pea\"")
                         .contains("\"maxUse\" allows 3 %"));
         kitchen.set("", ceiling(note, "\"2 %\""), SmallKitchen.OIL, SmallKitchen.WATER);
-        assertThat(remarksOnBound("{\"ingredient\": \"oil\", \"min\": \"10 %\"}")).isEmpty();
+        assertThat(remarksOnBound("{\"ingredient\": \"oil\", \"min\": \"10 %\"}"))
+                .isEmpty();
     }
 
     private static String ceiling(String note, String maxUse) {
@@ -171,8 +181,7 @@ class BriefRemarksTest {
                 SmallKitchen.PEA.replace("\"NA\": 500", "\"NA\": 500, \"soak\": 2"),
                 SmallKitchen.OIL,
                 SmallKitchen.WATER);
-        var stage =
-                """
+        var stage = """
                 "stages": [{"id": "soak", "ingredients": ["pea", "water"], "share": {"min": "50 %%"},
                   "bounds": [{"name": "does not weep", "ingredient": "water", "per": {"property": "soak"}, "max": %s}]}],
                 "bounds": [{"property": "PROCNT", "min": "%s"}]""";

@@ -11,8 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What sets, price lists and suppliers' terms say that may not be meant. */
 class DocumentRemarksTest {
-    private static final String SALT =
-            """
+    private static final String SALT = """
             {"id": "salt", "values": {"NA": 39300}, "others": 0, "allergens": []}""";
 
     @TempDir
@@ -27,16 +26,17 @@ class DocumentRemarksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "\"bounds\": [{\"ingredient\": \"salt\", \"max\": \"2 %\"}]",
-        "\"bounds\": [{\"ingredient\": {\"oil\": 1, \"salt\": 2}, \"max\": \"2 %\"}]",
-        "\"bounds\": [{\"property\": \"NA\", \"within\": {\"ingredient\": \"salt\"}, \"max\": \"2 %\"}]",
-        "\"bounds\": [{\"sum\": [{\"ingredient\": [\"salt\"]}, {\"ingredient\": \"oil\"}], \"max\": \"2 %\"}]",
-        "\"stages\": [{\"id\": \"brine\", \"ingredients\": [\"water\", \"salt\"]}]",
-        "\"rules\": [{\"whenUsed\": \"salt\", \"min\": \"1 %\"}]",
-        "\"rules\": [{\"if\": \"oil\", \"then\": [\"salt\", \"pea\"]}]",
-        "\"rules\": [{\"choose\": {\"ingredient\": [\"salt\", \"oil\"]}, \"max\": 2}]",
-    })
+    @ValueSource(
+            strings = {
+                "\"bounds\": [{\"ingredient\": \"salt\", \"max\": \"2 %\"}]",
+                "\"bounds\": [{\"ingredient\": {\"oil\": 1, \"salt\": 2}, \"max\": \"2 %\"}]",
+                "\"bounds\": [{\"property\": \"NA\", \"within\": {\"ingredient\": \"salt\"}, \"max\": \"2 %\"}]",
+                "\"bounds\": [{\"sum\": [{\"ingredient\": [\"salt\"]}, {\"ingredient\": \"oil\"}], \"max\": \"2 %\"}]",
+                "\"stages\": [{\"id\": \"brine\", \"ingredients\": [\"water\", \"salt\"]}]",
+                "\"rules\": [{\"whenUsed\": \"salt\", \"min\": \"1 %\"}]",
+                "\"rules\": [{\"if\": \"oil\", \"then\": [\"salt\", \"pea\"]}]",
+                "\"rules\": [{\"choose\": {\"ingredient\": [\"salt\", \"oil\"]}, \"max\": 2}]",
+            })
     void an_ingredient_that_is_named_and_that_no_list_sells_is_told_where_it_is_named(String fields) {
         var place = fields.substring(1, fields.indexOf('"', 1));
         assertThat(kitchen.remarksOn(fields))
@@ -54,7 +54,8 @@ class DocumentRemarksTest {
 
     @Test
     void an_ingredient_that_is_kept_out_needs_no_price() {
-        assertThat(kitchen.remarksOn("\"avoid\": {\"ingredients\": [\"salt\"]}")).isEmpty();
+        assertThat(kitchen.remarksOn("\"avoid\": {\"ingredients\": [\"salt\"]}"))
+                .isEmpty();
         assertThat(kitchen.remarksOn("\"only\": [\"pea\", \"oil\", \"water\"]")).isEmpty();
     }
 
@@ -118,12 +119,13 @@ class DocumentRemarksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{\"id\": \"salt\", \"values\": {\"NA\": 38758}}",
-        "{\"id\": \"low-sodium salt\", \"values\": {\"NA\": 13000, \"K\": 35000}}",
-        "{\"id\": \"salted cabbage\", \"values\": {\"WATER\": 90, \"NA\": 900}}",
-        "{\"id\": \"herb salt butter\", \"values\": {\"FAT\": 80, \"NA\": 900}}",
-    })
+    @ValueSource(
+            strings = {
+                "{\"id\": \"salt\", \"values\": {\"NA\": 38758}}",
+                "{\"id\": \"low-sodium salt\", \"values\": {\"NA\": 13000, \"K\": 35000}}",
+                "{\"id\": \"salted cabbage\", \"values\": {\"WATER\": 90, \"NA\": 900}}",
+                "{\"id\": \"herb salt butter\", \"values\": {\"FAT\": 80, \"NA\": 900}}",
+            })
     void what_is_right_of_salts_and_salted_food_is_not_remarked_on(String ingredient) {
         kitchen.set("", ingredient);
         assertThat(SmallKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json")
@@ -141,12 +143,13 @@ class DocumentRemarksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{\"FIBTG\": 90, \"CHOCDF\": 68}",
-        "{\"SUGAR\": 70, \"CHOCDF\": 68}",
-        "{\"CHOAVL\": 60, \"FIBTG\": 30, \"CHOCDF\": 68}",
-        "{\"FAT\": 10, \"FASAT\": 6, \"FAMS\": 4, \"FAPU\": 3}",
-    })
+    @ValueSource(
+            strings = {
+                "{\"FIBTG\": 90, \"CHOCDF\": 68}",
+                "{\"SUGAR\": 70, \"CHOCDF\": 68}",
+                "{\"CHOAVL\": 60, \"FIBTG\": 30, \"CHOCDF\": 68}",
+                "{\"FAT\": 10, \"FASAT\": 6, \"FAMS\": 4, \"FAPU\": 3}",
+            })
     void parts_above_their_whole_are_a_fault(String values) {
         kitchen.set("", "{\"id\": \"bran\", \"values\": " + values + "}");
         var run = SmallKitchen.run("check", folder.resolve("ingredients.json").toString());
