@@ -27,7 +27,7 @@ record Range(Planner planner, CompiledBrief compiled) {
     /** Of a form, with some rows left out. */
     Ends of(Map<Integer, BigFraction> form, List<Row> without) {
         var rows = compiled.model().rows().stream()
-                .filter(row -> without.stream().noneMatch(left -> left == row))
+                .filter(row -> !without.contains(row))
                 .toList();
         var model = new LinearModel(compiled.model().columns(), rows);
         return new Ends(least(model, form), least(model, negated(form)).map(BigFraction::negate));
@@ -43,7 +43,7 @@ record Range(Planner planner, CompiledBrief compiled) {
         columns.add(new Column("scale", BigFraction.ZERO));
         var rows = new ArrayList<Row>();
         for (var row : compiled.model().rows()) {
-            if (without.stream().noneMatch(left -> left == row)) {
+            if (!without.contains(row)) {
                 var scaled = new HashMap<>(row.coefficients());
                 scaled.put(scale, row.right().negate());
                 rows.add(new Row(row.name(), scaled, row.sense(), BigFraction.ZERO));

@@ -26,7 +26,10 @@ final class WetRemarks {
                 || brief.practice().perCooked()) {
             return List.of();
         }
-        return planner.cheapest(brief).map(blend -> of(carriers, blend, brief)).orElse(List.of());
+        return planner.cheapest(brief)
+                .found()
+                .map(blend -> of(carriers, blend, brief))
+                .orElse(List.of());
     }
 
     private static List<Remark> of(List<Bound> carriers, Blend blend, Brief brief) {

@@ -59,8 +59,8 @@ class CommandLineTest {
                 .contains("'abc' is not a whole number")
                 .contains("--spread 10%")
                 .doesNotContain("%%");
-        run("", "buy", "constraints/dumpling-filling.json=40lbs");
-        assertThat(err).contains("\"40lbs\" is no weight above zero").doesNotContain("--batch");
+        run("", "buy", "constraints/dumpling-filling.json=40bags");
+        assertThat(err).contains("\"40bags\" is no weight above zero").doesNotContain("--batch");
         run("", "blend", "constraints/dumpling-filling.json", "--prices", "nope.csv");
         assertThat(err).contains("from the folder you are in").doesNotContain("folder of --prices");
         run("", "check", "nowhere/at-all.json");
