@@ -28,7 +28,7 @@ public final class Audit {
     public Audit(Brief brief, Blend blend) {
         this.brief = brief;
         this.blend = blend;
-        this.ledger = new Ledger(brief.composition(), blend);
+        this.ledger = new Ledger(brief, blend);
     }
 
     /** How much there is of a measure in a kilogram of batch, in base units. */
@@ -42,15 +42,12 @@ public final class Audit {
     }
 
     private Optional<BigFraction> valueIn(Bound bound, Unit unit) {
-        var amount = amount(bound.of());
+        var amount = of(bound);
         if (unit.dimension() == Dimension.MASS) {
             return Optional.of(unit.fromBase(amount.multiply(brief.batch().base())));
         }
-        if (bound.per() == null) {
-            return Optional.of(unit.fromBase(amount));
-        }
-        var per = amount(bound.per());
-        return per.signum() == 0 ? Optional.empty() : Optional.of(unit.fromBase(amount.divide(per)));
+        var base = base(bound);
+        return base.signum() == 0 ? Optional.empty() : Optional.of(unit.fromBase(amount.divide(base)));
     }
 
     /**
@@ -66,8 +63,8 @@ public final class Audit {
         if (unit.dimension() == Dimension.MASS) {
             return Optional.of(unit.fromBase(allowed.multiply(brief.batch().base())));
         }
-        var per = bound.per() == null ? BigFraction.ONE : amount(bound.per());
-        return per.signum() == 0 ? Optional.empty() : Optional.of(unit.fromBase(allowed.divide(per)));
+        var base = base(bound);
+        return base.signum() == 0 ? Optional.empty() : Optional.of(unit.fromBase(allowed.divide(base)));
     }
 
     /**
@@ -75,7 +72,7 @@ public final class Audit {
      * is broken.
      */
     public BigFraction slack(Bound bound, Quantity limit, boolean isMin) {
-        var amount = amount(bound.of());
+        var amount = of(bound);
         var allowed = allowed(bound, limit);
         return isMin ? amount.subtract(allowed) : allowed.subtract(amount);
     }
@@ -84,7 +81,22 @@ public final class Audit {
         if (Bound.isAmount(limit)) {
             return limit.base().divide(brief.batch().base());
         }
-        return bound.per() == null ? limit.base() : limit.base().multiply(amount(bound.per()));
+        return limit.base().multiply(base(bound));
+    }
+
+    /** What a bound counts; of the cooked batch, as it was written. */
+    private BigFraction of(Bound bound) {
+        var written = bound.written();
+        return written == null ? ledger.of(bound.of()) : ledger.cooked(written.of());
+    }
+
+    /** How much there is of what a bound is relative to: the whole batch, raw or cooked, where nothing else is. */
+    private BigFraction base(Bound bound) {
+        var written = bound.written();
+        if (written != null) {
+            return written.per() == null ? ledger.cookedWhole() : ledger.cooked(written.per());
+        }
+        return bound.per() == null ? BigFraction.ONE : ledger.of(bound.per());
     }
 
     /** Share of the batch's weight bought under an offer, before trimming. */

@@ -3,8 +3,11 @@ package panade.audit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
+import panade.domain.Brief;
 import panade.domain.Composition;
 import panade.domain.Measure;
 import panade.domain.OfferId;
@@ -15,12 +18,15 @@ import panade.domain.OfferId;
  */
 final class Ledger {
     private final Composition composition;
+    private final CookedValues cooking;
     private final List<Blend.Line> lines;
     private final Map<String, BigFraction> byIngredient = new HashMap<>();
     private final Map<OfferId, BigFraction> byOffer = new HashMap<>();
 
-    Ledger(Composition composition, Blend blend) {
-        this.composition = composition;
+    Ledger(Brief brief, Blend blend) {
+        this.composition = brief.composition();
+        this.cooking =
+                new CookedValues(brief.set(), composition, brief.practice().cookingLoss());
         this.lines = blend.lines();
         for (var line : lines) {
             byIngredient.merge(line.use().ingredient(), line.share(), BigFraction::add);
@@ -51,32 +57,52 @@ final class Ledger {
 
     /** How much there is of a measure, in base units. */
     BigFraction of(Measure measure) {
-        return measure.parts().stream().map(this::of).reduce(BigFraction.ZERO, BigFraction::add);
+        return total(measure, this::raw);
     }
 
-    private BigFraction of(Measure.Part part) {
+    /** How much of a measure of the raw batch is left after cooking, in base units. */
+    BigFraction cooked(Measure measure) {
+        return total(measure, this::cooked);
+    }
+
+    /** What the whole batch weighs after cooking. */
+    BigFraction cookedWhole() {
+        return lines.stream()
+                .map(line -> line.share().multiply(cooking.weight(line.use().ingredient())))
+                .reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    private BigFraction total(Measure measure, BiFunction<Measure.Part, String, BigFraction> perKg) {
         var total = BigFraction.ZERO;
-        for (var line : lines) {
-            var weight = part.ingredients().get(line.use().ingredient());
-            boolean there =
-                    part.stage() == null || part.stage().equals(line.use().stage());
-            if (there && weight != null && weight.signum() != 0) {
-                total = total.add(weight.multiply(line.share()).multiply(perKg(part, line)));
+        for (var part : measure.parts()) {
+            for (var line : lines) {
+                var id = line.use().ingredient();
+                var weight = part.ingredients().getOrDefault(id, BigFraction.ZERO);
+                boolean there =
+                        part.stage() == null || part.stage().equals(line.use().stage());
+                if (there && weight.signum() != 0) {
+                    total = total.add(weight.multiply(line.share()).multiply(perKg.apply(part, id)));
+                }
             }
         }
         return total;
     }
 
     /** One where plain mass is counted. */
-    private BigFraction perKg(Measure.Part part, Blend.Line line) {
-        if (part.properties().isEmpty()) {
-            return BigFraction.ONE;
-        }
+    private BigFraction raw(Measure.Part part, String id) {
+        return part.properties().isEmpty()
+                ? BigFraction.ONE
+                : counted(part, property -> composition.base(id, property).orElseThrow());
+    }
+
+    private BigFraction cooked(Measure.Part part, String id) {
+        return part.properties().isEmpty() ? cooking.weight(id) : counted(part, property -> cooking.held(id, property));
+    }
+
+    private static BigFraction counted(Measure.Part part, Function<String, BigFraction> held) {
         var content = BigFraction.ZERO;
-        for (var counted : part.properties().entrySet()) {
-            var held =
-                    composition.base(line.use().ingredient(), counted.getKey()).orElseThrow();
-            content = content.add(counted.getValue().multiply(held));
+        for (var property : part.properties().entrySet()) {
+            content = content.add(property.getValue().multiply(held.apply(property.getKey())));
         }
         return content;
     }

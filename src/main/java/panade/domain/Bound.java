@@ -19,6 +19,7 @@ import panade.quantity.Unit;
  * @param max the ceiling; null when there is none
  * @param state {@code raw}, or {@code cooked} for a bound that holds after the cooking loss
  * @param origin where it was written
+ * @param written what a bound on the cooked batch was written on; null for one on the raw batch
  */
 public record Bound(
         LimitKind kind,
@@ -29,7 +30,29 @@ public record Bound(
         @Nullable Quantity min,
         @Nullable Quantity max,
         String state,
-        Origin origin) {
+        Origin origin,
+        @Nullable Written written) {
+
+    /**
+     * What a bound on the cooked batch was written on, before it was put into terms of the raw one.
+     *
+     * @param per null for the whole cooked batch
+     */
+    public record Written(Measure of, @Nullable Measure per) {}
+
+    /** A bound on the raw batch, or on a cooked one that is still to be put into its terms. */
+    public Bound(
+            LimitKind kind,
+            String name,
+            String path,
+            Measure of,
+            @Nullable Measure per,
+            @Nullable Quantity min,
+            @Nullable Quantity max,
+            String state,
+            Origin origin) {
+        this(kind, name, path, of, per, min, max, state, origin, null);
+    }
 
     /** What people read: the name, but ingredients' names and not their ids where no brief gave one. */
     public String title() {
@@ -58,7 +81,7 @@ public record Bound(
 
     /** The same bound with other limits. */
     public Bound withLimits(@Nullable Quantity least, @Nullable Quantity most) {
-        return new Bound(kind, name, path, of, per, least, most, state, origin);
+        return new Bound(kind, name, path, of, per, least, most, state, origin, written);
     }
 
     /**

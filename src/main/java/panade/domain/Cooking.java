@@ -91,6 +91,7 @@ public record Cooking(Map<String, BigFraction> lose, IngredientSet set) {
                 bound.min(),
                 bound.max(),
                 bound.state(),
-                bound.origin());
+                bound.origin(),
+                new Bound.Written(bound.of(), bound.per()));
     }
 }

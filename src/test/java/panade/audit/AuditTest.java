@@ -140,6 +140,19 @@ class AuditTest {
     }
 
     @Test
+    void a_share_of_the_cooked_batch_is_measured_so_beside_a_weight() throws IOException {
+        // beans are 78 %, half of it water, of which a tenth is lost: (78 - 3.9) / 96.08 = 77.12 % of the cooked batch
+        var bound = """
+                {"name": "cooked beans", "ingredient": "bean", "state": "cooked", "min": "%s", "max": "9 kg"}""";
+        var cooking = """
+                "cooking": {"lose": {"WATER": "10 %"}},
+                """;
+        assertThat(faults(brief(cooking, bound.formatted("77.2 %")), right()))
+                .containsExactly("breaks \"cooked beans\"");
+        assertThat(faults(brief(cooking, bound.formatted("77.1 %")), right())).isEmpty();
+    }
+
+    @Test
     void what_is_used_is_used_as_much_as_asked() throws IOException {
         var brief = rules("{\"whenUsed\": \"gum\", \"min\": \"3 %\"}");
         assertThat(faults(brief, right())).containsExactly("uses less of gum than 3 %");
