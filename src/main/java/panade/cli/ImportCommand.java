@@ -35,7 +35,11 @@ import picocli.CommandLine.Spec;
 /** Takes spreadsheets and open food-composition data into an ingredient set. */
 @Command(
         name = "import",
-        description = "Take a spreadsheet or an open food-composition download as ingredients or prices.",
+        description = {
+            "Take a spreadsheet or an open food-composition download as ingredients or prices.",
+            "A quote replaces the rows of its own suppliers in the price list. Rows that cannot be taken are listed, the"
+                    + " rest is taken, and the exit status is 3."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {
@@ -70,6 +74,13 @@ final class ImportCommand implements Callable<Integer> {
 
     @Option(names = "--columns", paramLabel = "FILE", description = "The same from a file, one a line.")
     private @Nullable Path columnFile;
+
+    @Option(
+            names = "--trait",
+            paramLabel = "HEADING",
+            description = "Take a column as a score or measure of your own, such as bite or \"gel strength (g)\", and"
+                    + " declare it in the set; repeatable.")
+    private final List<String> traits = new ArrayList<>();
 
     @Option(names = "--sheet", paramLabel = "NAME", description = "Take this sheet of the workbook alone.")
     private @Nullable String sheet;
@@ -133,7 +144,7 @@ final class ImportCommand implements Callable<Integer> {
         var kept = writes ? write(intake) : List.<Path>of();
         out.print(json ? ImportExport.of(intake, writes) : TextRenderer.render(ImportReport.of(intake, writes)));
         kept.forEach(old -> err.println(PlainText.line("As it was before: " + old)));
-        return intake.isRefused() ? ExitStatus.DOCUMENT : ExitStatus.DONE;
+        return intake.isRefused() || !intake.untaken().isEmpty() ? ExitStatus.DOCUMENT : ExitStatus.DONE;
     }
 
     private Request request() {
@@ -143,6 +154,7 @@ final class ImportCommand implements Callable<Integer> {
                 Objects.requireNonNull(set),
                 columns(),
                 sheet,
+                traits,
                 only,
                 usual(),
                 name == null ? Slug.of(baseName(source)) : Slug.of(name),

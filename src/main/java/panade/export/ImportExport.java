@@ -26,6 +26,7 @@ public final class ImportExport {
             document.changes().forEach(change -> changes.add(node(change)));
             files.add(node);
         });
+        intake.untaken().forEach(result.putArray("notTaken")::add);
         intake.notes().forEach(result.putArray("notes")::add);
         intake.unsaid().forEach(result.putArray("allergensNotKnown")::add);
         return JsonExport.print(result);

@@ -91,7 +91,7 @@ public record Beginning(
 
     /** The price list. */
     public String prices() {
-        return PriceTable.csv(items.stream()
+        return PriceRows.csv(items.stream()
                 .map(item -> List.of(item.id(), item.supplier(), item.price(), item.per(), "", "", "", currency, ""))
                 .toList());
     }

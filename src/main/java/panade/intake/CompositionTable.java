@@ -60,7 +60,7 @@ final class CompositionTable {
             var heading = table.headings().get(i);
             boolean known = valueColumns.containsKey(i) || isOurs(heading.toLowerCase(Locale.ROOT));
             if (!known && !heading.isBlank()) {
-                names.add("\"" + heading + "\"" + meant(heading));
+                names.add("\"" + heading + "\"" + meant(heading, isNumeric(i)));
             }
         }
         return names;
@@ -74,7 +74,7 @@ final class CompositionTable {
                 || heading.equals("others");
     }
 
-    private String meant(String heading) {
+    private String meant(String heading, boolean numeric) {
         var near = Problem.unknown(new Origin("", 0, 0, ""), "", heading, properties.keySet(), "")
                 .advice();
         var title = properties.values().stream()
@@ -85,7 +85,19 @@ final class CompositionTable {
         if (title.isPresent()) {
             return ": is it --column \"" + heading + "=" + title.get().id() + "\"?";
         }
-        return near.size() > 1 ? ": " + near.get(1).replace("Did", "did") : "";
+        var slip = near.size() > 1 ? ": " + near.get(1).replace("Did", "did") : "";
+        return numeric
+                ? slip + (slip.isEmpty() ? ": " : " Or ") + "a score of your own? Say --trait \"" + heading + "\""
+                : slip;
+    }
+
+    /** Whether numbers stand in a column and nothing else. */
+    private boolean isNumeric(int column) {
+        var texts = table.rows().stream()
+                .map(row -> row.at(column).text().strip())
+                .filter(text -> !text.isEmpty())
+                .toList();
+        return !texts.isEmpty() && texts.stream().allMatch(text -> Decimal.parse(text).isPresent());
     }
 
     /**

@@ -31,6 +31,7 @@ public final class Importing {
     private final Spreadsheets spreadsheets;
     private final Faults faults = new Faults();
     private final List<String> notes = new ArrayList<>();
+    private final List<Problem> untaken = new ArrayList<>();
     private final String shown;
     private final Path setFile;
 
@@ -71,8 +72,15 @@ public final class Importing {
         }
         prices(tables, set).ifPresent(files::add);
         return faults.none()
-                ? new Reading.Accepted<>(new Intake(files, notes, unsaid(merge, set), request.differing()))
+                ? new Reading.Accepted<>(new Intake(files, notes, texts(untaken), unsaid(merge, set), request.differing()))
                 : rejected();
+    }
+
+    private static List<String> texts(List<Problem> problems) {
+        return problems.stream()
+                .map(problem -> problem.origin().place() + ": " + problem.what() + ". "
+                        + String.join(" ", problem.advice()))
+                .toList();
     }
 
     private Reading<Intake> rejected() {
@@ -195,7 +203,13 @@ public final class Importing {
             merge.addAbout(about);
             properties.putAll(Tables.declared(about, known));
         });
-        tables.stream().filter(Tables::isComposition).forEach(table -> composition(table, properties, merge));
+        var composed = tables.stream().filter(Tables::isComposition).toList();
+        if (!request.traits().isEmpty()) {
+            var own = new OwnTraits(request.traits(), shown, faults).declared(composed, properties.keySet());
+            merge.addAbout(own);
+            properties.putAll(Tables.declared(own, known));
+        }
+        composed.forEach(table -> composition(table, properties, merge));
     }
 
     private void composition(Table table, Map<String, Property> properties, SetMerge merge) {
@@ -237,22 +251,43 @@ public final class Importing {
     }
 
     private Optional<Document> prices(List<Table> tables, IngredientSet set) {
-        var rows = new ArrayList<List<String>>();
-        tables.stream().filter(Tables::isPrices).forEach(table -> {
-            var reader = new PriceTable(table, request.usual(), set, faults);
-            rows.addAll(reader.read());
-            reader.notTaken().forEach(column -> notes.add("Column not taken: " + column + "."));
-        });
-        if (rows.isEmpty() || !faults.none()) {
+        var quote = Quote.EMPTY;
+        for (var table : tables) {
+            if (Tables.isPrices(table)) {
+                var reader = new PriceTable(table, request.usual(), set, faults);
+                quote = quote.and(reader.read());
+                reader.notTaken().forEach(column -> notes.add("Column not taken: " + column + "."));
+            }
+        }
+        if (quote.rows().isEmpty()) {
+            quote.untaken().forEach(faults::add);
             return Optional.empty();
         }
+        untaken.addAll(quote.untaken());
+        return faults.none() ? list(quote, set) : Optional.empty();
+    }
+
+    /** The price list as it would be, other suppliers' rows as they are. */
+    private Optional<Document> list(Quote quote, IngredientSet set) {
         var file = request.set().resolve("prices-" + request.name() + ".csv");
         boolean exists = Files.exists(file);
         var old = exists ? oldRows(file) : List.<List<String>>of();
-        var changes = PriceTable.changes(old, rows);
-        var text = PriceTable.csv(request.differing() == Differing.KEPT ? PriceTable.joined(old, rows) : rows);
+        boolean kept = request.differing() == Differing.KEPT;
+        var replaced = PriceRows.replaced(old, quote);
+        var changes = PriceRows.changes(old, replaced);
+        var text = PriceRows.csv(kept ? PriceRows.joined(old, quote) : replaced);
         accepted(Documents.pricesOf(text, file.toString(), set));
+        var spared = PriceRows.spared(old, quote);
+        if (!spared.isEmpty()) {
+            notes.add("Nothing of " + String.join(", ", doubtful(quote))
+                    + " was removed, because a row of theirs could not be taken. As they were: "
+                    + String.join(", ", spared) + ".");
+        }
         return exists && changes.isEmpty() ? Optional.empty() : Optional.of(new Document(file, text, exists, changes));
+    }
+
+    private static List<String> doubtful(Quote quote) {
+        return quote.suppliers().stream().filter(quote::isDoubtful).sorted().toList();
     }
 
     private List<List<String>> oldRows(Path file) {

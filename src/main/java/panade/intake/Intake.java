@@ -8,13 +8,20 @@ import java.util.List;
  *
  * @param files documents to write
  * @param notes what was not taken, and why
+ * @param untaken rows of a quote that could not be taken: where, why, and what was expected
  * @param unsaid allergens: names of ingredients for which nobody says what they carry
  * @param differing what becomes of differences
  */
-public record Intake(List<Document> files, List<String> notes, List<String> unsaid, Request.Differing differing) {
+public record Intake(
+        List<Document> files,
+        List<String> notes,
+        List<String> untaken,
+        List<String> unsaid,
+        Request.Differing differing) {
     public Intake {
         files = List.copyOf(files);
         notes = List.copyOf(notes);
+        untaken = List.copyOf(untaken);
         unsaid = List.copyOf(unsaid);
     }
 

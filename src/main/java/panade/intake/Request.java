@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param set the folder of the ingredient set
  * @param columns what the table's columns are
  * @param sheet the one sheet that is wanted; null for all that can be read
+ * @param traits headings of columns that are scores or measures of one's own
  * @param only which foods of a download
  * @param usual what prices mean that have no such column: {@code supplier}, {@code per}, {@code currency}
  * @param name of the price list, without {@code prices-}
@@ -22,11 +23,13 @@ public record Request(
         Path set,
         Columns columns,
         @Nullable String sheet,
+        List<String> traits,
         List<String> only,
         Map<String, String> usual,
         String name,
         Differing differing) {
     public Request {
+        traits = List.copyOf(traits);
         only = List.copyOf(only);
         usual = Map.copyOf(usual);
     }

@@ -43,6 +43,10 @@ public final class ImportReport {
             blocks.add(new Heading(file.file() + ": " + words(file)));
             blocks.add(isPlain(file) ? additions(file) : differences(file));
         });
+        if (!intake.untaken().isEmpty()) {
+            blocks.add(new Heading("Not taken"));
+            blocks.add(new Points(intake.untaken()));
+        }
         if (!intake.notes().isEmpty()) {
             blocks.add(new Heading("Left out"));
             blocks.add(new Points(intake.notes()));
@@ -77,10 +81,12 @@ public final class ImportReport {
         if (intake.isRefused()) {
             return "Nothing was written.";
         }
+        int untaken = intake.untaken().size();
+        var but = untaken == 0 ? "" : " but for " + untaken + (untaken == 1 ? " row" : " rows");
         if (intake.toWrite().isEmpty()) {
-            return "Nothing to write: all of it is there already, or stays as it is.";
+            return "Nothing to write" + but + ": all of it is there already, or stays as it is.";
         }
-        return done ? "Taken in." : "This would be taken in; nothing was written.";
+        return done ? "Taken in" + but + "." : "This would be taken in" + but + "; nothing was written.";
     }
 
     private static String words(Document file) {

@@ -96,7 +96,7 @@ class FoodDataCentralTest {
 
     private Reading<Intake> read(Path file, List<String> only) {
         return Importing.of(
-                new Request(file, folder, Columns.OURS, null, only, Map.of(), "x", Differing.REFUSED),
+                new Request(file, folder, Columns.OURS, null, List.of(), only, Map.of(), "x", Differing.REFUSED),
                 new PoiSpreadsheets());
     }
 
