@@ -97,7 +97,8 @@ final class CompositionTable {
                 .map(row -> row.at(column).text().strip())
                 .filter(text -> !text.isEmpty())
                 .toList();
-        return !texts.isEmpty() && texts.stream().allMatch(text -> Decimal.parse(text).isPresent());
+        return !texts.isEmpty()
+                && texts.stream().allMatch(text -> Decimal.parse(text).isPresent());
     }
 
     /**

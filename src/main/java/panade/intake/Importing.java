@@ -72,14 +72,15 @@ public final class Importing {
         }
         prices(tables, set).ifPresent(files::add);
         return faults.none()
-                ? new Reading.Accepted<>(new Intake(files, notes, texts(untaken), unsaid(merge, set), request.differing()))
+                ? new Reading.Accepted<>(
+                        new Intake(files, notes, texts(untaken), unsaid(merge, set), request.differing()))
                 : rejected();
     }
 
     private static List<String> texts(List<Problem> problems) {
         return problems.stream()
-                .map(problem -> problem.origin().place() + ": " + problem.what() + ". "
-                        + String.join(" ", problem.advice()))
+                .map(problem ->
+                        problem.origin().place() + ": " + problem.what() + ". " + String.join(" ", problem.advice()))
                 .toList();
     }
 

@@ -27,7 +27,8 @@ final class OwnTraits {
         var about = JsonNodeFactory.instance.objectNode();
         about.putObject("assume");
         var traits = about.putObject("traits");
-        var columns = tables.stream().flatMap(table -> table.headings().stream()).toList();
+        var columns =
+                tables.stream().flatMap(table -> table.headings().stream()).toList();
         for (var heading : headings) {
             if (!columns.contains(heading)) {
                 faults.add(Problem.unknown(

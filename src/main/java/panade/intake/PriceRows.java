@@ -50,8 +50,8 @@ final class PriceRows {
     }
 
     /**
-     * A list with a quote's rows in place of those of the same suppliers, and all others as they are. Of a supplier with
-     * a row that could not be taken none is removed: it may be the one that was meant.
+     * A list with a quote's rows in place of those of the same suppliers, and all others as they are. Of a supplier
+     * with a row that could not be taken none is removed: it may be the one that was meant.
      */
     static List<List<String>> replaced(List<List<String>> before, Quote quote) {
         var fresh = byOffer(quote.rows());

@@ -1,4 +1,5 @@
 package panade.intake;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -66,8 +67,7 @@ final class PriceTable {
         var doubtful = new LinkedHashSet<String>();
         for (var row : table.rows()) {
             var found = new Faults();
-            var cells =
-                    COLUMNS.stream().map(column -> cell(row, column, found)).toList();
+            var cells = COLUMNS.stream().map(column -> cell(row, column, found)).toList();
             if (found.none()) {
                 check(row, cells, found);
             }

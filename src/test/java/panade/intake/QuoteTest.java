@@ -62,7 +62,9 @@ class QuoteTest {
         var before = Files.readString(list);
         quote("ingredient,supplier,price,per\nsoy,Mill,1.2,kg\n");
         assertThat(take()).isEqualTo(3);
-        assertThat(out).contains("Nothing was written.", "soy from Mill", "oil from Mill").doesNotContain("Port");
+        assertThat(out)
+                .contains("Nothing was written.", "soy from Mill", "oil from Mill")
+                .doesNotContain("Port");
         assertThat(list).hasContent(before);
         quote("ingredient,supplier,price,per\nsoy,Mill,1.1,kg\noil,Mill,2.40,kg\n");
         assertThat(take()).isZero();
@@ -118,12 +120,19 @@ class QuoteTest {
                 .contains("Column not taken: \"bite\"")
                 .contains("a score of your own? Say --trait \"bite\"")
                 .contains("--trait \"set strength (g)\"");
-        assertThat(take("--trait", "bite", "--trait", "set strength (g)", "--update")).isZero();
+        assertThat(take("--trait", "bite", "--trait", "set strength (g)", "--update"))
+                .isZero();
         var set = JsonMapper.shared().readTree(Files.readString(folder.resolve("ingredients.json")));
         assertThat(set.get("traits").get("bite").isObject()).isTrue();
-        assertThat(set.get("traits").get("set strength").get("unit").stringValue()).isEqualTo("g");
-        assertThat(set.get("ingredients").get(1).get("values").get("bite").decimalValue()).isEqualByComparingTo("6.5");
-        assertThat(set.get("ingredients").get(3).get("values").get("set strength").decimalValue())
+        assertThat(set.get("traits").get("set strength").get("unit").stringValue())
+                .isEqualTo("g");
+        assertThat(set.get("ingredients").get(1).get("values").get("bite").decimalValue())
+                .isEqualByComparingTo("6.5");
+        assertThat(set.get("ingredients")
+                        .get(3)
+                        .get("values")
+                        .get("set strength")
+                        .decimalValue())
                 .isEqualByComparingTo("90");
         assertThat(out).doesNotContain("Column not taken");
     }
@@ -140,8 +149,8 @@ class QuoteTest {
     }
 
     private int take(String... more) {
-        var words = new ArrayList<>(
-                List.of("import", folder.resolve("list.csv").toString(), "--into", folder.toString()));
+        var words =
+                new ArrayList<>(List.of("import", folder.resolve("list.csv").toString(), "--into", folder.toString()));
         words.addAll(List.of(more));
         var printed = new StringWriter();
         var told = new StringWriter();

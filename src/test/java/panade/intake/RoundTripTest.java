@@ -79,7 +79,8 @@ class RoundTripTest {
                 List.of(PantrySheets.ingredients(set), PantrySheets.traits(set), PantrySheets.prices(offers, "USD")));
         var spreadsheets = new PoiSpreadsheets();
         var file = Files.write(folder.resolve("pantry.xlsx"), spreadsheets.write(book));
-        var request = new Request(file, into, Columns.OURS, null, List.of(), List.of(), Map.of(), "back", Differing.REFUSED);
+        var request =
+                new Request(file, into, Columns.OURS, null, List.of(), List.of(), Map.of(), "back", Differing.REFUSED);
         var intake = accepted(Importing.of(request, spreadsheets));
         var text = new HashMap<String, String>();
         intake.files().forEach(each -> text.put(each.file().getFileName().toString(), each.text()));
