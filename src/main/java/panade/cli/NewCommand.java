@@ -5,18 +5,23 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import panade.cli.Dialogue.Answer;
 import panade.document.Documents;
 import panade.document.Overrides;
 import panade.document.Reading;
 import panade.document.WholeFile;
 import panade.domain.Brief;
+import panade.domain.IngredientSet;
 import panade.intake.Beginning;
 import panade.intake.Slug;
+import panade.render.PlainText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -51,14 +56,48 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        var reader = in.get();
+        var draft = new AnswerDraft(folder);
         try {
-            var dialogue = new Dialogue(in.get(), out);
-            return write(
-                    new Interview(dialogue, name -> Files.exists(set(name)), name -> Files.exists(brief(name))).hold());
+            var dialogue = new Dialogue(reader, out, earlier(reader, draft), draft::keep);
+            var beginning = new Interview(dialogue, this::pantry, name -> Files.exists(brief(name))).hold();
+            int status = write(beginning);
+            draft.delete();
+            return status;
         } catch (Dialogue.Ended e) {
-            err.println("The answers ended before the questions did; nothing was written.");
+            err.println("The answers ended before the questions did; nothing was written"
+                    + (draft.isKept()
+                            ? " but the answers: " + PlainText.line(draft.file().toString())
+                                    + ". panade new goes on from there."
+                            : "."));
             return ExitStatus.USAGE;
         }
+    }
+
+    /** Answers of another day, if somebody wants to go on from there. */
+    private List<Answer> earlier(BufferedReader reader, AnswerDraft draft) {
+        var answers = draft.read();
+        if (answers.isEmpty()) {
+            return answers;
+        }
+        var last = answers.get(answers.size() - 1);
+        out.println("There are " + answers.size() + " answers from another time, the last to \""
+                + PlainText.line(last.question().strip()) + "\".");
+        boolean wanted = new Dialogue(reader, out, List.of(), given -> {}).agrees("Go on from there?", "yes");
+        return wanted ? answers : List.of();
+    }
+
+    private Optional<IngredientSet> pantry(String name) {
+        if (!Files.exists(set(name))) {
+            return Optional.empty();
+        }
+        var reading = Documents.text(set(name)) instanceof Reading.Accepted<String> text
+                ? Documents.setOf(text.value(), set(name).toString())
+                : null;
+        if (reading instanceof Reading.Accepted<IngredientSet> accepted) {
+            return Optional.of(accepted.value());
+        }
+        throw Slip.in(spec, set(name) + " is there already and cannot be used as it is: panade check tells why.");
     }
 
     private Path set(String pantry) {
@@ -70,33 +109,50 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private int write(Beginning beginning) {
-        var kitchen = Slug.of(beginning.pantry());
         var set = set(beginning.pantry());
         var prices = set.resolveSibling("prices-today.csv");
         var brief = brief(beginning.product());
-        var there = Stream.of(set, prices, brief).filter(Files::exists).findFirst();
-        if (there.isPresent()) {
-            throw Slip.in(
-                    spec,
-                    there.get() + " is already there, and nothing was written. Give the pantry or the product"
-                            + " another name, or add to what is there with an editor or panade import.");
+        if (Files.exists(brief)) {
+            throw Slip.in(spec, brief + " is already there, and nothing was written. Give the product another name.");
         }
-        var up = "../ingredient-sets/" + kitchen + "/";
+        var written = new ArrayList<Path>();
+        var lists = new ArrayList<String>();
         try {
-            put(set, beginning.set());
-            put(prices, beginning.prices());
-            put(brief, beginning.brief(up + "ingredients.json", up + "prices-today.csv"));
+            if (!Files.exists(set) || !beginning.items().isEmpty()) {
+                put(set, Files.exists(set) ? beginning.addedTo(Files.readString(set)) : beginning.set(), written);
+                put(prices, beginning.prices(Files.exists(prices) ? Files.readString(prices) : ""), written);
+            }
+            var up = "../ingredient-sets/" + Slug.of(beginning.pantry()) + "/";
+            lists.addAll(lists(Objects.requireNonNull(set.toAbsolutePath().getParent())).stream()
+                    .map(up::concat)
+                    .toList());
+            put(brief, beginning.brief(up + "ingredients.json", lists), written);
         } catch (IOException e) {
             throw Slip.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
         }
         out.println();
-        Stream.of(set, prices, brief).forEach(file -> out.println("Written: " + file));
+        if (lists.size() > 1) {
+            out.println(PlainText.line("These price lists count together; take those that do not out of the brief: "
+                    + String.join(", ", lists)));
+        }
+        written.forEach(file -> out.println(PlainText.line("Written: " + file)));
         return checked(brief);
     }
 
-    private static void put(Path file, String text) throws IOException {
+    /** The pantry's price lists, which count together. */
+    private static List<String> lists(Path pantry) throws IOException {
+        try (var files = Files.list(pantry)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.startsWith("prices-") && name.endsWith(".csv"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static void put(Path file, String text, List<Path> written) throws IOException {
         Files.createDirectories(Objects.requireNonNull(file.toAbsolutePath().getParent()));
         WholeFile.write(file, text);
+        written.add(file);
     }
 
     private int checked(Path brief) {
@@ -104,7 +160,7 @@ final class NewCommand implements Callable<Integer> {
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             return ProblemPrinter.print(rejected.problems(), err);
         }
-        out.println("Next: panade blend " + brief);
+        out.println(PlainText.line("Next: panade blend " + brief));
         return ExitStatus.DONE;
     }
 }

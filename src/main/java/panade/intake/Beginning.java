@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.quantity.Decimal;
@@ -15,6 +16,10 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param pantry its title
  * @param product the brief's title
+ * @param items what is to be in the pantry and is not there yet
+ * @param scores traits of somebody's own, name by name with what they are out of
+ * @param only ids that may go in; empty for all of the pantry
+ * @param stages parts that are mixed on their own
  * @param target a price per weight; empty for none
  */
 public record Beginning(
@@ -23,31 +28,38 @@ public record Beginning(
         String currency,
         String batch,
         List<Item> items,
+        Map<String, String> scores,
+        List<String> only,
         List<Wish> wishes,
+        List<Part> stages,
         String target) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     public Beginning {
         items = List.copyOf(items);
+        scores = Map.copyOf(scores);
+        only = List.copyOf(only);
         wishes = List.copyOf(wishes);
+        stages = List.copyOf(stages);
     }
 
     /**
      * Something in the pantry.
      *
-     * @param values by tagname; what is not known is not there
-     * @param allergens as typed, with commas between; null when nobody knows
-     * @param price money for a weight
+     * @param values by tagname or score; what is not known is not there
+     * @param allergens null when nobody knows
+     * @param offers at what prices it can be had; none where nobody knows one
      */
     public record Item(
             String name,
             Map<String, BigDecimal> values,
             @Nullable List<String> allergens,
-            String supplier,
-            String price,
-            String per) {
+            List<String> kinds,
+            List<Price> offers) {
         public Item {
             values = Map.copyOf(values);
+            kinds = List.copyOf(kinds);
+            offers = List.copyOf(offers);
         }
 
         /** What documents call it. */
@@ -57,18 +69,43 @@ public record Beginning(
     }
 
     /**
+     * An offer.
+     *
+     * @param item the ingredient's id
+     * @param price money for a weight
+     */
+    public record Price(String item, String supplier, String price, String per) {}
+
+    /**
      * A number that the product must keep.
      *
-     * @param selector {@code property} or {@code ingredient}
+     * @param selector {@code property}, {@code kind} or {@code ingredient}
+     * @param within the kind whose mean it is; empty for all of the batch
      * @param least with its unit; empty for none
      * @param most with its unit; empty for none
      */
-    public record Wish(String selector, String of, String name, String least, String most) {}
+    public record Wish(String selector, String of, String name, String within, String least, String most) {}
 
-    /** The ingredient set. */
+    /**
+     * A part that is mixed on its own.
+     *
+     * @param members ids of what goes into it
+     * @param shared ids of those that go into the rest as well
+     */
+    public record Part(String name, List<String> members, List<String> shared, String least, String most) {
+        public Part {
+            members = List.copyOf(members);
+            shared = List.copyOf(shared);
+        }
+    }
+
+    /** A new ingredient set. */
     public String set() {
         var text = new StringBuilder("{\n");
         text.append("  ").append(Json.field("title", NODES.stringNode(pantry))).append(",\n");
+        if (!scores.isEmpty()) {
+            text.append("  ").append(Json.field("traits", traits())).append(",\n");
+        }
         text.append("  \"ingredients\": [\n    ");
         text.append(String.join(
                 ",\n    ",
@@ -76,8 +113,24 @@ public record Beginning(
         return text.append("\n  ]\n}\n").toString();
     }
 
+    /** A set that is there already, with what is new in it; comments and layout stay as they are. */
+    public String addedTo(String set) {
+        var merge = new SetMerge(set, true, false);
+        items.forEach(item -> merge.add(new IngredientDraft(item.id(), ingredient(item), Map.of())));
+        return merge.text();
+    }
+
+    private ObjectNode traits() {
+        var traits = NODES.objectNode();
+        scores.forEach((name, title) -> traits.putObject(name).put("title", title));
+        return traits;
+    }
+
     private static ObjectNode ingredient(Item item) {
         var json = NODES.objectNode().put("id", item.id()).put("name", item.name());
+        if (!item.kinds().isEmpty()) {
+            item.kinds().forEach(json.putArray("kinds")::add);
+        }
         var allergens = item.allergens();
         if (allergens != null) {
             allergens.forEach(json.putArray("allergens")::add);
@@ -89,49 +142,25 @@ public record Beginning(
         return json;
     }
 
-    /** The price list. */
-    public String prices() {
-        return PriceRows.csv(items.stream()
-                .map(item -> List.of(item.id(), item.supplier(), item.price(), item.per(), "", "", "", currency, ""))
-                .toList());
+    /** The price list: those of a list that is there already, and the new ones. */
+    public String prices(String before) {
+        var rows = items.stream()
+                .flatMap(item -> item.offers().stream())
+                .map(offer ->
+                        List.of(offer.item(), offer.supplier(), offer.price(), offer.per(), "", "", "", currency, ""))
+                .toList();
+        var old = before.isEmpty() ? List.<List<String>>of() : CsvGrid.offers(before);
+        return PriceRows.csv(PriceRows.joined(old, new Quote(rows, List.of(), Set.of())));
     }
 
     /**
      * The brief.
      *
      * @param set the ingredient set's path from the brief
-     * @param prices the price list's path from the brief
+     * @param prices the price lists' paths from the brief
      */
-    public String brief(String set, String prices) {
-        var json = NODES.objectNode().put("title", product).put("ingredients", set);
-        json.putArray("prices").add(prices);
-        json.put("currency", currency).put("batch", batch);
-        if (!target.isEmpty()) {
-            json.put("target", target);
-        }
-        var lines = json.properties().stream()
-                .map(field -> Json.field(field.getKey(), field.getValue()))
-                .toList();
-        var bounds = wishes.stream().map(wish -> Json.text(bound(wish))).toList();
-        var list = bounds.isEmpty() ? "[]" : "[\n    " + String.join(",\n    ", bounds) + "\n  ]";
-        return "{\n  " + String.join(",\n  ", lines) + ",\n  \"bounds\": " + list + "\n}\n";
-    }
-
-    private static ObjectNode bound(Wish wish) {
-        var json = NODES.objectNode();
-        if (!wish.name().isEmpty()) {
-            json.put("name", wish.name());
-        }
-        json.put(wish.selector(), wish.of());
-        putUnlessEmpty(json, "min", wish.least());
-        putUnlessEmpty(json, "max", wish.most());
-        return json;
-    }
-
-    private static void putUnlessEmpty(ObjectNode json, String field, String text) {
-        if (!text.isEmpty()) {
-            json.put(field, text);
-        }
+    public String brief(String set, List<String> prices) {
+        return new BeginningBrief(this).text(set, prices);
     }
 
     /** A number of at least nothing, as it may stand in a set. */

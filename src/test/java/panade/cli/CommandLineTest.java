@@ -163,11 +163,11 @@ class CommandLineTest {
         Files.writeString(brief, "mine");
         run(ANSWERS, "new", folder.toString());
         assertThat(brief).hasContent("mine");
-        assertThat(out).contains("is already there");
+        assertThat(out).contains("nothing that is already there");
         var empty = folder.resolve("empty");
         assertThat(run("my pantry\nmince\n", "new", empty.toString())).isEqualTo(2);
-        assertThat(err).contains("nothing was written");
-        assertThat(empty).doesNotExist();
+        assertThat(err).contains("nothing was written but the answers");
+        assertThat(empty.toFile().list()).containsExactly("panade-new.draft");
     }
 
     /**
@@ -211,6 +211,9 @@ class CommandLineTest {
                     "85/20 kg",
                     "",
                     "", // the last
+                    "",
+                    "",
+                    "", // no other suppliers, kinds or scores
                     "60",
                     "",
                     "14",
@@ -227,6 +230,7 @@ class CommandLineTest {
                     "",
                     "5",
                     "",
+                    "", // no part on its own
                     "2/lb",
                     ""));
 

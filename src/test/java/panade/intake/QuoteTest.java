@@ -73,8 +73,14 @@ class QuoteTest {
 
     @Test
     void oneUnknownItemDoesNotRefuseTheWholeQuote() throws IOException {
-        quote("ingredient,supplier,price,per,pack\nsoyy,Mill,1.2,kg,\nwater,Mill,0.01,kg,\noil,Mill,2.6,kg,\n"
-                + "oil,Mill,2.5,kg,big\nwater,Mill,\"0,02\",kg,\n");
+        quote("""
+                ingredient,supplier,price,per,pack
+                soyy,Mill,1.2,kg,
+                water,Mill,0.01,kg,
+                oil,Mill,2.6,kg,
+                oil,Mill,2.5,kg,big
+                water,Mill,"0,02",kg,
+                """);
         assertThat(take("--update")).isEqualTo(3);
         assertThat(out)
                 .contains("Taken in but for 3 rows")
