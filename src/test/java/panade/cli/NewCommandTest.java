@@ -184,9 +184,11 @@ class NewCommandTest {
         return set.get("ingredients").get(index);
     }
 
-    @SafeVarargs
-    private int answer(List<String>... answers) {
-        var lines = Arrays.stream(answers).flatMap(List::stream).toList();
+    private int answer(List<?>... answers) {
+        var lines = Arrays.stream(answers)
+                .flatMap(List::stream)
+                .map(String::valueOf)
+                .toList();
         return run(lines.isEmpty() ? "" : String.join("\n", lines) + "\n", "new", folder.toString());
     }
 
