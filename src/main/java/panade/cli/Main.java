@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import panade.document.Problem;
 import panade.domain.Origin;
 import panade.plan.Engines;
+import panade.render.PlainText;
 import panade.render.TextRenderer;
 import panade.report.Glossary;
 import panade.solver.Solver;
@@ -115,16 +116,25 @@ public final class Main implements Callable<Integer> {
 
     private int run(Reader in, String... arguments) {
         int status;
+        var solver = new WatchedSolver(new OrToolsSolver(), line);
         try {
-            var commands = commandLine(in, engines(new WatchedSolver(new OrToolsSolver(), line)), arguments);
+            var commands = commandLine(in, engines(solver), arguments);
             status = arguments.length == 0 ? usage(commands, err) : commands.execute(arguments);
         } catch (VirtualMachineError | LinkageError | RuntimeException fault) {
             status = faults.print(fault);
+        }
+        if (solver.isAsked()) {
+            OrToolsSolver.missing().ifPresent(this::tellEngine);
         }
         line.end();
         out.flush();
         err.flush();
         return status;
+    }
+
+    private void tellEngine(String fault) {
+        err.println(PlainText.message("Answered by the exact simplex alone, which is as right but slower: " + fault
+                + ". Searches for whole numbers (rules, weights on a scale, packs) find nothing without them."));
     }
 
     /** The commands as they are documented: none of them is to be run. */

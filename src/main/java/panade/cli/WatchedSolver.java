@@ -17,6 +17,11 @@ final class WatchedSolver implements Solver {
         this.progress = progress;
     }
 
+    /** Whether it was asked for anything. */
+    boolean isAsked() {
+        return solved.get() > 0;
+    }
+
     @Override
     public String name() {
         return solver.name();

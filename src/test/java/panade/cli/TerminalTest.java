@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +54,28 @@ class TerminalTest {
     void aReaderWhoHasEnoughIsNotComplainedTo() throws Exception {
         var told = run("sh", "-c", "{ " + java("--explain") + "; echo status $? >&2; } | true");
         assertThat(told).isEqualTo("status 0\n");
+    }
+
+    @Test
+    void withoutNativeLibrariesTheExactSimplexAnswersTheSameAndSaysSo() throws Exception {
+        var blend = "blend constraints/dumpling-filling.json --json";
+        var nowhere = folder.resolve("file/cache");
+        Files.createFile(folder.resolve("file"));
+        var without = java(blend)
+                .replace("'-cp'", "'-Dpanade.cache=" + nowhere + "' '-Djava.io.tmpdir=" + nowhere + "' '-cp'");
+        var cost = "\"perKg\":[^,]*";
+        assertThat(first(cost, run("sh", "-c", without + " 2>/dev/null")))
+                .isEqualTo(first(cost, run("sh", "-c", java(blend))));
+        assertThat(run("sh", "-c", without + " 2>&1 >/dev/null")).startsWith("Answered by the exact simplex alone");
+    }
+
+    private static String first(String pattern, String text) {
+        return Pattern.compile(pattern)
+                .matcher(text.replace(" ", ""))
+                .results()
+                .map(MatchResult::group)
+                .findFirst()
+                .orElse("nothing like that in: " + text);
     }
 
     private static List<String> lines(String text) {

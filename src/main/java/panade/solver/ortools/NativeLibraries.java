@@ -1,6 +1,7 @@
 package panade.solver.ortools;
 
 import com.google.ortools.Loader;
+import com.google.ortools.linearsolver.MPSolver;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -21,27 +22,40 @@ final class NativeLibraries {
     }
 
     private static Optional<String> load(Surroundings surroundings) {
+        var uncached = fromCache(surroundings);
         try {
-            if (!loadedFromCache(surroundings)) {
+            if (uncached.isPresent()) {
                 Loader.loadNativeLibraries();
             }
+            tryOut();
             return Optional.empty();
         } catch (LinkageError | RuntimeException e) {
-            return Optional.of("the native libraries could not be loaded: " + e.getMessage());
+            return Optional.of("the native libraries could not be loaded (" + uncached.orElse(e.toString()) + ")");
         }
     }
 
-    /** On Linux the libraries find each other in their folder; elsewhere that is not known to hold. */
-    private static boolean loadedFromCache(Surroundings surroundings) {
+    /** The library's own loader may fail without a word; what is not there shows with the first call. */
+    private static void tryOut() {
+        var solver = MPSolver.createSolver("GLOP");
+        if (solver != null) {
+            solver.delete();
+        }
+    }
+
+    /**
+     * Loads them from the cache, or tells why not. On Linux the libraries find each other in their folder; elsewhere
+     * that is not known to hold.
+     */
+    private static Optional<String> fromCache(Surroundings surroundings) {
         if (!surroundings.isLinux()) {
-            return false;
+            return Optional.of("there is no cache on this system");
         }
         try {
             System.load(unpacked(surroundings).resolve(ENTRY).toString());
-            return true;
+            return Optional.empty();
         } catch (IOException | LinkageError | RuntimeException e) {
             // Whatever is wrong with the cache, the library's own loader may still manage.
-            return false;
+            return Optional.of(e.toString());
         }
     }
 

@@ -1,12 +1,18 @@
 package panade.solver.ortools;
 
 import java.time.Duration;
+import java.util.Optional;
 import panade.model.LinearModel;
 import panade.solver.Solver;
 import panade.solver.SolverAnswer;
 
 /** Stands at the border to native code: lets only vetted models over it, and turns every failure into an answer. */
 public final class OrToolsSolver implements Solver {
+    /** Why no engine in native code answers on this machine; empty where they do. */
+    public static Optional<String> missing() {
+        return NativeLibraries.fault();
+    }
+
     @Override
     public String name() {
         return "GLOP";
