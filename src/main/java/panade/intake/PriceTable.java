@@ -5,10 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.Documents;
 import panade.document.Problem;
 import panade.document.Reading;
+import panade.domain.Ingredient;
 import panade.domain.IngredientSet;
 import panade.domain.Offer;
 import panade.domain.Origin;
@@ -24,6 +26,7 @@ final class PriceTable {
     private final IngredientSet set;
     private final Faults faults;
     private final Map<String, Integer> headings;
+    private final Map<String, List<String>> byName;
 
     /**
      * A table of prices.
@@ -36,6 +39,10 @@ final class PriceTable {
         this.set = set;
         this.faults = faults;
         this.headings = table.byHeading();
+        this.byName = set.ingredients().values().stream()
+                .collect(Collectors.groupingBy(
+                        ingredient -> ingredient.name().toLowerCase(Locale.ROOT),
+                        Collectors.mapping(Ingredient::id, Collectors.toList())));
     }
 
     /** Columns that mean nothing here. */
@@ -119,11 +126,9 @@ final class PriceTable {
         if (set.ingredients().containsKey(text)) {
             return text;
         }
-        var named = set.ingredients().values().stream()
-                .filter(ingredient -> ingredient.name().equalsIgnoreCase(text))
-                .toList();
+        var named = byName.getOrDefault(text.toLowerCase(Locale.ROOT), List.of());
         if (named.size() == 1) {
-            return named.get(0).id();
+            return named.get(0);
         }
         if (!text.isEmpty()) {
             found.add(Problem.unknown(
