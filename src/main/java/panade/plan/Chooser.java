@@ -14,6 +14,7 @@ import panade.certify.Prover;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
+import panade.compile.CompiledBrief;
 import panade.compile.CompiledChoice;
 import panade.compile.Extent;
 import panade.compile.RuleCompiler;
@@ -44,6 +45,8 @@ final class Chooser implements Choosing {
     private final BigFraction rate;
     private final Prover prover;
     private final MixedSolver search;
+    private final int patience;
+    private final int longPatience;
 
     /**
      * A chooser.
@@ -51,9 +54,16 @@ final class Chooser implements Choosing {
      * @param rate money given for each cooked kilogram; zero for none
      */
     Chooser(Prover prover, MixedSolver search, BigFraction rate) {
+        this(prover, search, rate, PATIENCE, LONG_PATIENCE);
+    }
+
+    /** A chooser that looks at so many sets of choices at most, with a blend in hand and without one. */
+    Chooser(Prover prover, MixedSolver search, BigFraction rate, int patience, int longPatience) {
         this.rate = rate;
         this.prover = prover;
         this.search = search;
+        this.patience = patience;
+        this.longPatience = longPatience;
     }
 
     /**
@@ -67,7 +77,8 @@ final class Chooser implements Choosing {
     /** The best choice; empty when it is proved that there is none. */
     Optional<Chosen> choose(Brief brief) {
         var compiled = BriefCompiler.compile(brief, rate);
-        var choice = RuleCompiler.compile(brief, compiled, new ProvedExtent(compiled, prover));
+        var extent = new ProvedExtent(compiled, prover);
+        var choice = RuleCompiler.compile(brief, compiled, extent);
         var model = choice.model();
         var answer = search.solve(model, LIMIT);
         var proof = proof(model, answer);
@@ -76,11 +87,28 @@ final class Chooser implements Choosing {
             return none(proof, bound);
         }
         var point = proof.best().get();
-        var claim = answer instanceof Found found ? Decimal.of(found.bound()) : null;
+        var claim = answer instanceof Found found ? perKg(brief, compiled, extent, Decimal.of(found.bound())) : null;
         boolean closed = bound.equals(model.relaxed().costAt(point));
         return Optional.of(new Chosen(
                 settled(brief, choice, model.rounded(point)),
-                new Choice(search.name(), bound, closed, proof.looked(), claim)));
+                new Choice(search.name(), perKg(brief, compiled, extent, bound), closed, proof.looked(), claim)));
+    }
+
+    /**
+     * A bound on costs as they are counted. Per cooked kilogram, what a raw one costs at least, beyond the rate for
+     * what it weighs cooked, is shared by the least that can be; no price is negative, so no cost is.
+     */
+    private BigFraction perKg(Brief brief, CompiledBrief compiled, Extent extent, BigFraction bound) {
+        var cooked = brief.practice().cookedWeight();
+        if (rate.signum() == 0 || cooked == null) {
+            return bound;
+        }
+        if (bound.signum() >= 0) {
+            return rate;
+        }
+        var weight = extent.least(BriefCompiler.form(compiled, brief, cooked));
+        var told = weight.signum() > 0 ? rate.add(bound.divide(weight)) : BigFraction.ZERO;
+        return told.signum() > 0 ? told : BigFraction.ZERO;
     }
 
     /** The cheapest point of a model, after branching. */
@@ -99,7 +127,7 @@ final class Chooser implements Choosing {
 
     private Branching.Proof proof(MixedModel model, MixedAnswer answer) {
         var known = answer instanceof Found found ? held(model, found.values()) : null;
-        return Branching.prove(model, known, prover, known == null ? LONG_PATIENCE : PATIENCE);
+        return Branching.prove(model, known, prover, known == null ? longPatience : patience);
     }
 
     private static Optional<Chosen> none(Branching.Proof proof, @Nullable BigFraction bound) {
@@ -164,6 +192,6 @@ final class Chooser implements Choosing {
         var known = answer instanceof Found found ? held(model, found.values()) : null;
         return known != null
                 ? Optional.of(known)
-                : Branching.prove(model, null, prover, LONG_PATIENCE).best();
+                : Branching.prove(model, null, prover, longPatience).best();
     }
 }

@@ -66,6 +66,22 @@ class CookedSidesTest {
                 .isEqualTo(BigFraction.of(2, 5));
     }
 
+    @Test
+    void what_a_choice_can_cost_at_least_is_told_per_cooked_kilogram() throws IOException {
+        // with bean at 3, (1 + 2 b) / ((1 + b) / 2) is least where b is least: a trace, .0001
+        Files.writeString(folder.resolve("prices.csv"), "ingredient,supplier,price,per\nbroth,a,1,kg\nbean,a,3,kg\n");
+        var blended = (Blended) PLANNER.plan(brief("\"max\": \"90 %\"", """
+                "costBasis": "cooked",
+                "rules": [{"choose": {"ingredient": ["broth", "bean"]}, "min": 2}],
+                """));
+        var cost = BigFraction.of(20_004, 10_001);
+        assertThat(blended.blend().costPerKg()).isEqualTo(cost);
+        var choice = Objects.requireNonNull(blended.choice());
+        assertThat(choice.closed()).isTrue();
+        assertThat(choice.bound()).isEqualTo(cost);
+        assertThat(choice.gap(cost)).isEqualTo(BigFraction.ZERO);
+    }
+
     private static Limit limit(Blended blended) {
         return blended.explanation().limits().stream()
                 .filter(limit -> limit.path().equals("/bounds/0"))
@@ -78,11 +94,15 @@ class CookedSidesTest {
     }
 
     private Brief brief(String limits) throws IOException {
+        return brief(limits, "");
+    }
+
+    private Brief brief(String limits, String more) throws IOException {
         var file = Files.writeString(folder.resolve("brief.json"), """
                 {"title": "two", "ingredients": "set.json", "prices": ["prices.csv"], "currency": "USD",
-                 "batch": "10 kg", "cooking": {"lose": {"WATER": "50 %%"}},
+                 "batch": "10 kg", %s "cooking": {"lose": {"WATER": "50 %%"}},
                  "bounds": [{"ingredient": "bean", "state": "cooked", %s}]}
-                """.formatted(limits));
+                """.formatted(more, limits));
         var reading = Documents.readBrief(file, Overrides.NONE);
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             throw new AssertionError(rejected.problems().toString());
