@@ -119,8 +119,8 @@ final class NewCommand implements Callable<Integer> {
         var lists = new ArrayList<String>();
         try {
             if (!Files.exists(set) || !beginning.items().isEmpty()) {
-                put(set, Files.exists(set) ? beginning.addedTo(Files.readString(set)) : beginning.set(), written);
-                put(prices, beginning.prices(Files.exists(prices) ? Files.readString(prices) : ""), written);
+                put(set, Files.exists(set) ? beginning.addedTo(text(set)) : beginning.set(), written);
+                put(prices, beginning.prices(before(prices)), written);
             }
             var up = "../ingredient-sets/" + Slug.of(beginning.pantry()) + "/";
             lists.addAll(lists(Objects.requireNonNull(set.toAbsolutePath().getParent())).stream()
@@ -137,6 +137,24 @@ final class NewCommand implements Callable<Integer> {
         }
         written.forEach(file -> out.println(PlainText.line("Written: " + file)));
         return checked(brief);
+    }
+
+    /** A price list as it is; refused where that cannot be read, so that nothing of it is lost. */
+    private String before(Path prices) throws IOException {
+        if (!Files.exists(prices)) {
+            return "";
+        }
+        if (!Documents.check(prices).problems().isEmpty()) {
+            throw Slip.in(spec, prices + " cannot be used as it is: panade check tells why.");
+        }
+        return text(prices);
+    }
+
+    private static String text(Path file) throws IOException {
+        if (Documents.text(file) instanceof Reading.Accepted<String> text) {
+            return text.value();
+        }
+        throw new IOException(file + " cannot be read");
     }
 
     /** The pantry's price lists, which count together. */

@@ -149,7 +149,7 @@ public record Beginning(
                 .map(offer ->
                         List.of(offer.item(), offer.supplier(), offer.price(), offer.per(), "", "", "", currency, ""))
                 .toList();
-        var old = before.isEmpty() ? List.<List<String>>of() : CsvGrid.offers(before);
+        var old = before.isEmpty() ? List.<List<String>>of() : CsvGrid.offers(before, "", new Faults());
         return PriceRows.csv(PriceRows.joined(old, new Quote(rows, List.of(), Set.of())));
     }
 

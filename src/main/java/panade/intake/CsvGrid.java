@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -63,26 +64,22 @@ final class CsvGrid {
         return guarded ? cell.substring(1) : cell;
     }
 
-    /** The rows of one of our own price lists, in the order of its usual columns. */
-    static List<List<String>> offers(String text) {
-        var rows = new ArrayList<List<String>>();
-        var separator = CsvSeparator.of(text);
-        try (var parser = CSVParser.parse(
-                text.substring(separator.start()),
-                CSVFormat.RFC4180
-                        .builder()
-                        .setDelimiter(separator.sign())
-                        .setHeader()
-                        .setSkipHeaderRecord(true)
-                        .get())) {
-            for (var row : parser) {
-                rows.add(PriceTable.COLUMNS.stream()
-                        .map(column -> row.isSet(column) ? row.get(column).strip() : "")
-                        .toList());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return rows;
+    /** The rows of one of our own price lists, in the order of its usual columns; none where it cannot be read. */
+    static List<List<String>> offers(String text, String shown, Faults faults) {
+        return of(text, shown, faults)
+                .flatMap(grid -> Table.under(shown, grid, Set.of("ingredient", "price"), Columns.OURS))
+                .map(CsvGrid::offers)
+                .orElse(List.of());
+    }
+
+    private static List<List<String>> offers(Table table) {
+        var columns = table.byHeading();
+        return table.rows().stream()
+                .map(row -> PriceTable.COLUMNS.stream()
+                        .map(column -> Optional.ofNullable(columns.get(column))
+                                .map(found -> row.at(found).text().strip())
+                                .orElse(""))
+                        .toList())
+                .toList();
     }
 }

@@ -277,7 +277,9 @@ public final class Importing {
         var replaced = PriceRows.replaced(old, quote);
         var changes = PriceRows.changes(old, replaced);
         var text = PriceRows.csv(kept ? PriceRows.joined(old, quote) : replaced);
-        accepted(Documents.pricesOf(text, file.toString(), set));
+        if (faults.none()) {
+            accepted(Documents.pricesOf(text, file.toString(), set));
+        }
         var spared = PriceRows.spared(old, quote);
         if (!spared.isEmpty()) {
             notes.add("Nothing of " + String.join(", ", doubtful(quote))
@@ -293,7 +295,7 @@ public final class Importing {
 
     private List<List<String>> oldRows(Path file) {
         var text = accepted(Documents.text(file));
-        return text == null ? List.of() : CsvGrid.offers(text);
+        return text == null ? List.of() : CsvGrid.offers(text, file.toString(), faults);
     }
 
     private static List<String> unsaid(SetMerge merge, IngredientSet set) {

@@ -58,6 +58,36 @@ class QuoteTest {
     }
 
     @Test
+    void tablesAsSpreadsheetProgramsSaveThemAreReadAlike() throws IOException {
+        for (var separator : List.of(";", "\t", ",")) {
+            pantry();
+            var saved = Files.readString(list).replace("\n", ",,\n").replace("oil,Mill", ",,,,,,\n\noil,Mill");
+            Files.writeString(list, "\uFEFF" + separated(saved, separator));
+            var quote =
+                    "\uFEFFingredient,supplier,price,per,,\n\n,,,,,\nsoy,Mill,1.2,kg,,\nwater,Mill,0.01,kg,,\n,,,,,\n";
+            quote(separated(quote, separator));
+            assertThat(take("--update")).as(out + err).isZero();
+            assertThat(Files.readString(list).lines().map(line -> line.replaceAll(",.*", "")))
+                    .as(separator)
+                    .containsExactly("ingredient", "oil", "soy", "soy", "water", "water");
+            assertThat(Files.readString(list)).contains("oil,Port,2,kg,,,,,first", "soy,Mill,1.2,kg");
+        }
+    }
+
+    @Test
+    void aListThatCannotBeReadIsToldAndStays() throws IOException {
+        Files.writeString(list, "ingredient,supplier,price,per\n\"soy,Mill,1.1,kg\n");
+        quote("ingredient,supplier,price,per\nsoy,Mill,1.2,kg\n");
+        assertThat(take("--update")).isEqualTo(3);
+        assertThat(err).contains("prices-list.csv: A quote in it is not closed");
+        assertThat(Files.readString(list)).contains("1.1");
+    }
+
+    private static String separated(String text, String separator) {
+        return text.replace(",", separator);
+    }
+
+    @Test
     void whatWouldChangeIsShownFirstAndOnlyThat() throws IOException {
         var before = Files.readString(list);
         quote("ingredient,supplier,price,per\nsoy,Mill,1.2,kg\n");
