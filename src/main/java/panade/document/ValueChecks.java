@@ -90,7 +90,15 @@ record ValueChecks(Brief brief, Problems problems) {
         problems.add(
                 bound.origin(),
                 "The bound \"" + bound.name() + "\" needs values that nobody states: " + each,
-                "Expected them in the ingredient set; to count them as 0, write " + assumption(needed) + ".");
+                "Expected them in the ingredient set; to count them as 0, write " + assumption(needed) + "."
+                        + contradicted(missing.keySet()));
+    }
+
+    /** Where "others" would have said it, had the ingredient not stated something that cannot be without it. */
+    private String contradicted(Set<String> ingredients) {
+        boolean any = ingredients.stream()
+                .anyMatch(id -> brief.set().ingredient(id).othersAreZero());
+        return any ? " (\"others\": 0 does not say so where a part is stated: fat where there is saturated fat.)" : "";
     }
 
     private String assumption(Set<String> needed) {

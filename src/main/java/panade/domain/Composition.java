@@ -7,8 +7,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What each ingredient holds of each property, with the set's and the brief's assumptions applied. A stated value wins,
- * then a sum, then what the trait says of what does not state it, then {@code "others": 0}, which speaks of this
- * ingredient, and last what the brief or the set says to assume of any.
+ * then a sum that the set declares, then what follows from stated values by definition ({@link Derivation}), then what
+ * the trait says of what does not state it, then {@code "others": 0}, which speaks of this ingredient, and last what the
+ * brief or the set says to assume of any. {@code "others": 0} covers traits too, but no component that cannot be nothing
+ * because of what is stated: fat where saturated fat is, energy where there is protein.
  */
 public final class Composition {
     private final IngredientSet set;
@@ -36,9 +38,14 @@ public final class Composition {
         }
         var property = set.property(propertyId);
         var summed = property.sum().isEmpty() ? Optional.<BigFraction>empty() : sum(ingredientId, property);
-        return summed.or(() -> Optional.ofNullable(property.absent()))
+        return summed.or(() -> derived(ingredient, property)).or(() -> unstated(ingredient, property));
+    }
+
+    /** What an unstated property counts as: none, or what is assumed. */
+    private Optional<BigFraction> unstated(Ingredient ingredient, Property property) {
+        return Optional.ofNullable(property.absent())
                 .or(() -> coveredByOthers(ingredient, property))
-                .or(() -> Optional.ofNullable(assume.get(propertyId)));
+                .or(() -> Optional.ofNullable(assume.get(property.id())));
     }
 
     /**
@@ -50,7 +57,37 @@ public final class Composition {
         return set.ingredient(ingredientId).values().containsKey(propertyId)
                 || property.absent() != null
                 || assume.containsKey(propertyId)
+                || definition(ingredientId, propertyId).isPresent()
                 || property.sum().keySet().stream().anyMatch(part -> isGiven(ingredientId, part));
+    }
+
+    private Optional<BigFraction> derived(Ingredient ingredient, Property property) {
+        return property.sum().isEmpty()
+                ? terms(ingredient, property.id()).map(terms -> Derivation.value(terms, part -> given(ingredient, part)))
+                : Optional.empty();
+    }
+
+    private Optional<Map<String, BigFraction>> terms(Ingredient ingredient, String propertyId) {
+        return Derivation.of(propertyId).stream()
+                .flatMap(each -> each.terms(ingredient.values(), part -> given(ingredient, part)).stream())
+                .findFirst();
+    }
+
+    /** A number that is not worked out from others. */
+    private Optional<BigFraction> given(Ingredient ingredient, String propertyId) {
+        return Optional.ofNullable(ingredient.values().get(propertyId))
+                .or(() -> unstated(ingredient, set.property(propertyId)));
+    }
+
+    /**
+     * The stated or assumed components that an unstated one follows from by its definition, each with its weight; empty
+     * when it is stated, summed by the set, assumed or not known.
+     */
+    public Optional<Map<String, BigFraction>> definition(String ingredientId, String propertyId) {
+        var ingredient = set.ingredient(ingredientId);
+        boolean open = !ingredient.values().containsKey(propertyId)
+                && set.property(propertyId).sum().isEmpty();
+        return open ? terms(ingredient, propertyId) : Optional.empty();
     }
 
     /** The property per kilogram of ingredient, in the base unit of its dimension; empty when it is unknown. */
@@ -72,7 +109,9 @@ public final class Composition {
     }
 
     private static Optional<BigFraction> coveredByOthers(Ingredient ingredient, Property property) {
-        boolean covered = ingredient.othersAreZero() && property.sum().isEmpty();
+        boolean covered = ingredient.othersAreZero()
+                && property.sum().isEmpty()
+                && !Derivation.isContradicted(property.id(), ingredient.values());
         return covered ? Optional.of(BigFraction.ZERO) : Optional.empty();
     }
 }

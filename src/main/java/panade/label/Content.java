@@ -60,7 +60,20 @@ interface Content {
                     tagname -> composition.stated(ingredient.id(), tagname).isPresent();
             return sums.stream()
                     .filter(sum -> sum.keySet().stream().allMatch(known))
-                    .findFirst();
+                    .findFirst()
+                    .map(sum -> inStated(sum, ingredient, composition));
+        }
+
+        /** The same with what follows from other components in their terms, so that each counts, and varies, once. */
+        private static Map<String, BigFraction> inStated(
+                Map<String, BigFraction> sum, Ingredient ingredient, Composition composition) {
+            var terms = new HashMap<String, BigFraction>();
+            sum.forEach((tagname, weight) -> composition
+                    .definition(ingredient.id(), tagname)
+                    .orElse(Map.of(tagname, BigFraction.ONE))
+                    .forEach((part, share) -> terms.merge(part, share.multiply(weight), BigFraction::add)));
+            terms.values().removeIf(weight -> weight.signum() == 0);
+            return Map.copyOf(terms);
         }
 
         @Override

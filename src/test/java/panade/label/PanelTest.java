@@ -83,6 +83,17 @@ class PanelTest {
         assertThat(salt.per100gText()).isEqualTo("0.17 g");
     }
 
+    /** By hand: 76 g of carbohydrate at 4 and 17 are 304 kcal and 1292 kJ; "others" does not make it none. */
+    @Test
+    void a_syrup_that_states_its_total_carbohydrate_has_it() throws IOException {
+        var syrup = "{\"id\": \"syrup\", \"values\": {\"WATER\": 24, \"CHOCDF\": 76, \"SUGAR\": 6}, \"others\": 0}";
+        var panel = LabelKitchen.of(folder, List.of(syrup), "").panel(Map.of("syrup", "1"), PanelRequest.of(Format.EU));
+        assertThat(LabelKitchen.row(panel, "CHOAVL").per100gText()).isEqualTo("76 g");
+        assertThat(LabelKitchen.row(panel, "SUGAR").per100gText()).isEqualTo("6.0 g");
+        assertThat(LabelKitchen.row(panel, "ENERC").per100gText()).isEqualTo("304 kcal");
+        assertThat(LabelKitchen.row(panel, "ENERC kJ").per100gText()).isEqualTo("1292 kJ");
+    }
+
     @Test
     void without_a_serving_only_100_g_are_told() throws IOException {
         var panel = LabelKitchen.of(folder, List.of(BEEF), "").panel(Map.of("beef", "1"), PanelRequest.of(Format.US));
