@@ -32,11 +32,14 @@ final class LabellingReader {
 
     Labelling read(Fields ingredient) {
         return new Labelling(
-                ingredient.get("madeOf").map(node -> expect.texts(node, PARTS)).orElse(List.of()).stream()
-                        .map(TextNode::text)
-                        .toList(),
+                ingredient.get("madeOf").map(this::parts).orElse(null),
                 byTagname(ingredient.get("energyFactors"), FACTORS, this::factor),
-                byTagname(ingredient.get("digestibility"), DIGESTED, this::digested));
+                byTagname(ingredient.get("digestibility"), DIGESTED, this::digested),
+                new LabelMarksReader(problems).read(ingredient));
+    }
+
+    private List<String> parts(Node node) {
+        return expect.texts(node, PARTS).stream().map(TextNode::text).toList();
     }
 
     /** Reads one value. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import panade.domain.Remark;
 import panade.label.Allergens.Carried;
+import panade.label.Caution;
 import panade.label.Compliance;
 import panade.label.Panel;
 import panade.label.Panel.Row;
@@ -41,6 +42,13 @@ public final class PanelExport {
         allergens.set("named", carried(panel.allergens().named()));
         allergens.set("others", carried(panel.allergens().others()));
         allergens.set("unknownFor", LabelExport.texts(panel.allergens().unknownFor()));
+        allergens.set(
+                "unclear",
+                list(panel.allergens().strange().stream()
+                        .map(each -> NODES.objectNode()
+                                .put("ingredient", each.ingredient())
+                                .put("word", each.word()))
+                        .toList()));
         result.set("allergens", allergens);
         result.set(
                 "proteinQuality",
@@ -50,13 +58,15 @@ public final class PanelExport {
                 "compliance",
                 list(panel.compliance().stream().map(PanelExport::compliance).toList()));
         result.set("notes", LabelExport.texts(panel.notes()));
-        result.set(
-                "cautions",
-                list(panel.cautions().stream()
-                        .map(caution ->
-                                NODES.objectNode().put("text", caution.text()).put("source", caution.source()))
-                        .toList()));
+        result.set("stillNeeded", sourced(panel.stillNeeded()));
+        result.set("cautions", sourced(panel.cautions()));
         return result;
+    }
+
+    private static ArrayNode sourced(List<Caution> cautions) {
+        return list(cautions.stream()
+                .map(caution -> NODES.objectNode().put("text", caution.text()).put("source", caution.source()))
+                .toList());
     }
 
     private static ObjectNode row(Row row) {

@@ -19,16 +19,30 @@ final class Cautions {
     private static final List<Caution> COMMON = List.of(
             new Caution(
                     "Raw or cooked, a moist plant mince needs time and temperature control: hold it at 41 F (5 C) or"
-                            + " below, or hot at 135 F (57 C) or above.",
-                    "FDA Food Code 2022, 3-501.16"),
+                            + " below, or hot at 135 F (57 C) or above; made from ingredients at room temperature, it is to be"
+                            + " at 41 F within 4 hours.",
+                    "FDA Food Code 2022, 3-501.14(B) and 3-501.16"),
             new Caution(
-                    "Ready to eat and kept cold it is used or thrown away within 7 days, the day of making counted as"
-                            + " the first, or frozen; this is not a shelf-life study.",
+                    "Soak dry minces in cold water: spores of Bacillus cereus survive extrusion and grow in the warm.",
+                    "Acta Vet. Brno 94 (2025) 317, which found it in all of 11 plant-based products; extrusion from memory"),
+            new Caution(
+                    "A date: at most 7 days, the day of making counted as the first; fewer unless a laboratory says more; never"
+                            + " later than the oldest ingredient's own date; or freeze. The 7 days are a ceiling for ready-to-eat"
+                            + " food held over 24 hours, and this is raw; they are not a shelf-life study.",
                     "FDA Food Code 2022, 3-501.17"),
+            new Caution(
+                    "Who packs tubs for sale in other places needs a food-safety plan, not the retail code; film and vacuum"
+                            + " packs in a kitchen need a plan of their own.",
+                    "21 CFR 117; FDA Food Code 2022, 3-502.12 (both from memory)"),
             new Caution(
                     "Allergens are those that the ingredient set states. Mind cross-contact in the kitchen and what"
                             + " suppliers say on their own labels; \"may contain\" is no substitute for clean work.",
                     "21 USC 343(w); FDA Food Code 2022, 3-302.11"));
+
+    private static final Caution GLUTEN = new Caution(
+            "Wheat-free is not gluten-free: that claim wants less than 20 ppm of gluten, and none from rye, barley or their"
+                    + " crosses either.",
+            "21 CFR 101.91(a)(1) and (3)");
 
     /** By a word in the label name or the id: identity and limits of use in the two laws. */
     private static final Map<String, Caution> ADDITIVES = Map.ofEntries(
@@ -79,6 +93,10 @@ final class Cautions {
         var cautions = new LinkedHashSet<Caution>();
         cautions.add(DRAFT);
         cautions.addAll(COMMON);
+        if (allergens.format() == Format.US
+                && allergens.named().stream().noneMatch(each -> each.name().equals("wheat"))) {
+            cautions.add(GLUTEN);
+        }
         if (!allergens.unknownFor().isEmpty()) {
             cautions.add(new Caution(
                     "Allergens are not known for " + String.join(", ", allergens.unknownFor())

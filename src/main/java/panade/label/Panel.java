@@ -22,6 +22,7 @@ import panade.quantity.Quantity;
  * @param protein how good the protein is
  * @param compliance how far declared figures are from what the law tolerates; empty when no ingredient states a spread
  * @param notes how the figures were worked out
+ * @param stillNeeded what a finished label says beyond this
  * @param cautions what to mind
  */
 public record Panel(
@@ -35,6 +36,7 @@ public record Panel(
         ProteinQuality protein,
         List<Compliance> compliance,
         List<String> notes,
+        List<Caution> stillNeeded,
         List<Caution> cautions) {
     /** What is printed in place of a figure that cannot be worked out. */
     public static final String NOT_KNOWN = "not known";
@@ -43,6 +45,7 @@ public record Panel(
         rows = List.copyOf(rows);
         compliance = List.copyOf(compliance);
         notes = List.copyOf(notes);
+        stillNeeded = List.copyOf(stillNeeded);
         cautions = List.copyOf(cautions);
     }
 
@@ -91,17 +94,20 @@ public record Panel(
         var serving = request.serving() == null ? brief.practice().serving() : request.serving();
         var allergens = Allergens.of(brief, blend, request.format());
         var protein = ProteinQuality.of(brief, blend);
+        var rows = new PanelRows(brief, blend, request, serving, protein).rows();
+        var statement = Statement.of(brief, blend, request.format(), request.tail());
         return new Panel(
                 brief.title(),
                 request,
                 serving,
                 servings(serving, request.pack()),
-                new PanelRows(brief, blend, request, serving, protein).rows(),
-                Statement.of(brief, blend, request.format(), request.tail()),
+                rows,
+                statement,
                 allergens,
                 protein,
                 new ComplianceRows(brief, blend, serving).of(request),
                 PanelNotes.of(brief, blend, request),
+                new StillNeeded(brief, blend, request, statement, rows).list(),
                 Cautions.of(brief, blend, allergens));
     }
 

@@ -3,23 +3,21 @@ package panade.label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
 
 /** Words how the figures of a panel were worked out. */
 final class PanelNotes {
-    private static final String SERVING =
-            "A serving goes by the reference amount: for meat substitutes without sauce 85 g cooked, 110 g uncooked, 55 g as"
-                    + " sausage, 21 CFR 101.12(b) (from memory); one piece of 67 % to under 200 % of it is one serving,"
-                    + " 101.9(b)(2)(i).";
-
     private PanelNotes() {}
 
     static List<String> of(Brief brief, Blend blend, PanelRequest request) {
         var notes = new ArrayList<String>();
         notes.add("Amounts are of the mix as weighed in, raw; rounded once, halves up.");
         if (request.format() == Format.US) {
-            notes.add(SERVING);
+            notes.add(ReferenceAmount.note(
+                    request.serving() == null ? brief.practice().serving() : request.serving()));
             notes.add("Calories: " + request.energy().words() + ".");
             notes.addAll(others(brief, blend, request.energy()));
             notes.add("% Daily Value from the amounts before rounding, 21 CFR 101.9(c)(8) and (9).");
@@ -30,11 +28,32 @@ final class PanelNotes {
             notes.add("Salt is sodium times 2.5. Rounding by the Commission's guidance of December 2012.");
             notes.add("% is of the reference intake of an average adult (8400 kJ/2000 kcal), Annex XIII.");
         }
+        notes.addAll(FibreNotes.of(brief, blend, request.format()));
+        ownEnergy(brief, blend).ifPresent(notes::add);
         var silent = minorUnstated(brief, blend, request);
         if (!silent.isEmpty()) {
             notes.add("Counted as none in the energy where an ingredient does not state it: " + silent + ".");
         }
         return notes;
+    }
+
+    /** Why the set's own energy, which the blend is told with, is another figure. */
+    private static Optional<String> ownEnergy(Brief brief, Blend blend) {
+        var own = Amount.of(Content.of("ENERC"), brief, blend).per100g();
+        var sum = brief.set().property("ENERC").sum();
+        var how = sum.isEmpty()
+                ? "as its ingredients state it"
+                : "the sum it declares, kcal per gram: "
+                        + String.join(
+                                ", ",
+                                sum.keySet().stream()
+                                        .sorted()
+                                        .map(part -> part + " " + UsRounding.figure(sum.getOrDefault(part, BigFraction.ZERO)))
+                                        .toList());
+        return Optional.ofNullable(own)
+                .map(kcal -> "The ingredient set's own energy (ENERC) is " + UsRounding.figure(kcal)
+                        + " kcal per 100 g, " + how + "; the label counts by the law's factors, so it may print another"
+                        + " figure.");
     }
 
     /** What the other ways of counting come to, where the set says enough for them. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -40,8 +41,10 @@ public record Statement(List<Name> names, int minor, String clause) {
      * @param share of the batch
      * @param words the name as printed, with brackets and, where the law asks, its allergens in capitals
      * @param ingredients ids of what goes under that name
+     * @param hasParts whether what it is made of is stated
      */
-    public record Name(String label, BigFraction share, String words, List<String> ingredients) {
+    public record Name(
+            String label, BigFraction share, String words, List<String> ingredients, boolean hasParts) {
         public Name {
             ingredients = List.copyOf(ingredients);
         }
@@ -53,12 +56,17 @@ public record Statement(List<Name> names, int minor, String clause) {
      * @param tail names at this share or less are gathered at the end; null to gather none
      */
     static Statement of(Brief brief, Blend blend, Format format, @Nullable Quantity tail) {
+        return of(brief, blend, format, tail, ingredient -> PrintedName.of(ingredient, format));
+    }
+
+    private static Statement of(
+            Brief brief, Blend blend, Format format, @Nullable Quantity tail, Function<Ingredient, String> labels) {
         Map<String, BigFraction> shares = new LinkedHashMap<>();
         Map<String, Set<Ingredient>> under = new LinkedHashMap<>();
         Amount.shares(brief, blend).forEach((ingredient, share) -> {
-            shares.merge(ingredient.label(), share, BigFraction::add);
-            under.computeIfAbsent(ingredient.label(), label -> new LinkedHashSet<>())
-                    .add(ingredient);
+            var label = labels.apply(ingredient);
+            shares.merge(label, share, BigFraction::add);
+            under.computeIfAbsent(label, each -> new LinkedHashSet<>()).add(ingredient);
         });
         var names = new ArrayList<Name>();
         shares.forEach((label, share) -> names.add(name(label, share, under.getOrDefault(label, Set.of()), format)));
@@ -70,9 +78,9 @@ public record Statement(List<Name> names, int minor, String clause) {
         return new Statement(names, minor, minor > 0 && tail != null ? clause(tail, format) : "");
     }
 
-    /** The names that a blend has on its label, in their order. */
+    /** The names that a blend has on its label, in their order, as the ingredient set calls them under any law. */
     public static List<String> names(Brief brief, Blend blend) {
-        return of(brief, blend, Format.US, null).labels();
+        return of(brief, blend, Format.US, null, Ingredient::label).labels();
     }
 
     private static int gathered(List<Name> names, Quantity tail, Format format) {
@@ -94,13 +102,15 @@ public record Statement(List<Name> names, int minor, String clause) {
 
     private static Name name(String label, BigFraction share, Set<Ingredient> under, Format format) {
         var parts = new LinkedHashSet<String>();
-        under.forEach(ingredient -> parts.addAll(ingredient.labelling().madeOf()));
-        var words = parts.isEmpty() ? label : label + " (" + String.join(", ", parts) + ")";
+        under.forEach(ingredient -> parts.addAll(ingredient.labelling().parts()));
+        var printed = PrintedName.withClass(label, under, format);
+        var words = parts.isEmpty() ? printed : printed + " (" + String.join(", ", parts) + ")";
         return new Name(
                 label,
                 share,
                 format == Format.EU ? emphasised(words, under) : words,
-                under.stream().map(Ingredient::id).toList());
+                under.stream().map(Ingredient::id).toList(),
+                !parts.isEmpty());
     }
 
     /** Allergens stand out in capitals; those that the name does not tell follow in brackets (Article 21(1)). */

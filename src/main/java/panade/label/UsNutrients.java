@@ -59,7 +59,7 @@ final class UsNutrients {
         lines.add(line("NA", "Sodium", 0, "mg", Content.of("NA"), UsRounding.SODIUM)
                 .daily("2300", UsRounding.PERCENT));
         lines.add(macro("CHOCDF", "Total Carbohydrate", 0, CARBOHYDRATE, UsRounding.CARBOHYDRATE, "275"));
-        lines.add(macro("FIBTG", "Dietary Fiber", 1, Content.of("FIBTG"), UsRounding.CARBOHYDRATE, "28"));
+        lines.add(macro("FIBTG", "Dietary Fiber", 1, new CountedFibre(), UsRounding.CARBOHYDRATE, "28"));
         lines.add(line("SUGAR", "Total Sugars", 1, "g", Content.of("SUGAR"), UsRounding.CARBOHYDRATE));
         lines.add(macro("SUGAD", "Added Sugars", 2, Content.of("SUGAD"), UsRounding.CARBOHYDRATE, "50"));
         lines.add(macro("PROCNT", "Protein", 0, Content.of("PROCNT"), UsRounding.CARBOHYDRATE, "50"));

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Remark;
 import panade.label.Allergens.Carried;
+import panade.label.Caution;
 import panade.label.Panel;
 import panade.label.Panel.Row;
 import panade.label.ProteinQuality.Missing;
@@ -56,11 +57,17 @@ public final class PanelReport {
         blocks.add(new Points(
                 List.of(words(panel.protein().pdcaas()), words(panel.protein().diaas()))));
         blocks.addAll(ComplianceTable.of(panel.compliance()));
+        blocks.add(new Heading("What a finished label still needs"));
+        blocks.add(new Points(sourced(panel.stillNeeded())));
         blocks.add(new Heading("Mind"));
-        blocks.add(new Points(panel.cautions().stream()
-                .map(caution -> caution.text() + " [" + caution.source() + "]")
-                .toList()));
+        blocks.add(new Points(sourced(panel.cautions())));
         return Remarks.under(new ReportDocument(title, blocks), remarks);
+    }
+
+    private static List<String> sourced(List<Caution> cautions) {
+        return cautions.stream()
+                .map(caution -> caution.text() + " [" + caution.source() + "]")
+                .toList();
     }
 
     /** No label is drafted while an allergen's word means nothing to the law. */

@@ -47,11 +47,14 @@ final class LabelSheets {
         return List.of(Cell.prose(allergen), Cell.prose(carrier), Cell.prose(law));
     }
 
-    /** What to mind, and who says so. */
+    /** What is still needed and what to mind, and who says so. */
     static Sheet cautions(Panel panel) {
         var sheet = new SheetDraft("Cautions", 90, 50);
-        sheet.title("What to mind");
-        sheet.head("Caution", "Source");
+        sheet.title("What a finished label still needs, and what to mind");
+        sheet.head("Still needed", "Source");
+        panel.stillNeeded().forEach(need -> sheet.add(Cell.prose(need.text()), Cell.prose(need.source())));
+        sheet.add(Cell.BLANK);
+        sheet.add(Cell.heading("Caution"), Cell.heading("Source"));
         panel.cautions().forEach(caution -> sheet.add(Cell.prose(caution.text()), Cell.prose(caution.source())));
         return sheet.finish();
     }

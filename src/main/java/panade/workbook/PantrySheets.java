@@ -89,7 +89,7 @@ public final class PantrySheets {
                         variantOf == null ? "" : variantOf,
                         ingredient.othersAreZero() ? "0" : "",
                         ingredient.note(),
-                        WordList.written(ingredient.labelling().madeOf()),
+                        WordList.written(ingredient.labelling().parts()),
                         pairs(ingredient.labelling().energyFactors(), ""),
                         pairs(percent(ingredient.labelling().digestibility()), "%"))
                 .map(Cell::text)
