@@ -8,15 +8,23 @@ import panade.domain.Brief;
 
 /** The usual cautions; local codes and licensed practice decide. */
 public final class Cautions {
+    private static final String COLD = "Cold: soak in cold water (spores of Bacillus cereus survive extrusion), and have the"
+            + " mix at 41 F (5 C) or below within 4 hours, as food made from ingredients at room temperature (FDA Food Code"
+            + " 2022, 3-501.14(B) and 3-501.16).";
+
+    private static final String TIME = "Time: at most 7 days, the day of making counted as the first; fewer unless a laboratory"
+            + " says more; never later than the oldest ingredient's own date; or freeze. The 7 days are a ceiling for"
+            + " ready-to-eat food held over 24 hours (3-501.17), and this is raw. Who packs for other shops falls under 21 CFR"
+            + " 117; film and vacuum packs in a kitchen under 3-502.12. This is not a shelf-life study.";
+
     private Cautions() {}
 
     /** What to mind about a blend. */
     public static List<String> of(Brief brief, Blend blend) {
         var cautions = new ArrayList<>(brief.notes());
         cautions.add(allergens(brief, blend));
-        cautions.add(
-                "Keep the mix cold: 41 F (5 C) or below, used within 7 days of making, or frozen (FDA Food Code 2022,"
-                        + " 3-501.16 and 3-501.17). This is not a shelf-life study.");
+        cautions.add(COLD);
+        cautions.add(TIME);
         cautions.add("Use limits, label and safety: this is arithmetic on the values you gave. Local codes and a"
                 + " licensed reviewer decide.");
         return cautions;
@@ -26,8 +34,10 @@ public final class Cautions {
     public static List<String> atTheBench(Brief brief, Blend blend) {
         return List.of(
                 allergens(brief, blend) + " Wash hands, bowls and scoops between products.",
-                "Keep cold: 41 F (5 C) or below. Use by ____________ (made + 6 days, the day of making counts as the"
-                        + " first of 7) or freeze (FDA Food Code 2022, 3-501.17).",
+                "Keep cold: soak in cold water, and at 41 F (5 C) or below within 4 hours of mixing. Use by ____________, at"
+                        + " most made + 6 days (the day of making counts as the first of 7), fewer unless a laboratory says"
+                        + " more, never later than the oldest ingredient's own date; or freeze (FDA Food Code 2022,"
+                        + " 3-501.14(B) and 3-501.17).",
                 "Note lots and real weights as you go. Local codes and your own plan decide.");
     }
 
