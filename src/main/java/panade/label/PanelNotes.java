@@ -29,7 +29,7 @@ final class PanelNotes {
             notes.add("% is of the reference intake of an average adult (8400 kJ/2000 kcal), Annex XIII.");
         }
         notes.addAll(FibreNotes.of(brief, blend, request.format()));
-        ownEnergy(brief, blend).ifPresent(notes::add);
+        ownEnergy(brief, blend, request).ifPresent(notes::add);
         var silent = minorUnstated(brief, blend, request);
         if (!silent.isEmpty()) {
             notes.add("Counted as none in the energy where an ingredient does not state it: " + silent + ".");
@@ -37,8 +37,10 @@ final class PanelNotes {
         return notes;
     }
 
-    /** Why the set's own energy, which the blend is told with, is another figure. */
-    private static Optional<String> ownEnergy(Brief brief, Blend blend) {
+    /** Why the set's own energy, which the blend is told with, is another figure; empty when it is the same. */
+    private static Optional<String> ownEnergy(Brief brief, Blend blend, PanelRequest request) {
+        var law = request.format() == Format.US ? request.energy().energy() : Energy.EU_KILOCALORIES;
+        var printed = Amount.of(law, brief, blend).per100g();
         var own = Amount.of(Content.of("ENERC"), brief, blend).per100g();
         var sum = brief.set().property("ENERC").sum();
         var how = sum.isEmpty()
@@ -51,9 +53,10 @@ final class PanelNotes {
                                         .map(part -> part + " " + UsRounding.figure(sum.getOrDefault(part, BigFraction.ZERO)))
                                         .toList());
         return Optional.ofNullable(own)
+                .filter(kcal -> !kcal.equals(printed))
                 .map(kcal -> "The ingredient set's own energy (ENERC) is " + UsRounding.figure(kcal)
-                        + " kcal per 100 g, " + how + "; the label counts by the law's factors, so it may print another"
-                        + " figure.");
+                        + " kcal per 100 g, " + how + "; the label counts by the law's factors, "
+                        + (printed == null ? "which need values that are not known." : UsRounding.figure(printed) + "."));
     }
 
     /** What the other ways of counting come to, where the set says enough for them. */
