@@ -1,6 +1,7 @@
 package panade.document;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -160,8 +161,11 @@ final class IngredientReader {
 
     private Set<String> allergens(String id, Node node) {
         var words = new LinkedHashSet<String>();
-        for (var text : expect.texts(node, "a list of texts, such as [\"soy\"]")) {
-            var read = AllergenWords.read(text.text());
+        var texts = expect.texts(node, "a list of texts, such as [\"soy\"]");
+        for (var text : texts) {
+            var all = AllergenWords.read(text.text());
+            // None, and something beside it: one of the two is wrong.
+            var read = all.isEmpty() && texts.size() > 1 ? List.of(text.text()) : all;
             words.addAll(read);
             AllergenWords.unknown(Set.copyOf(read)).stream()
                     .map(word -> new StrangeAllergen(text.origin(), id, word))

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.Problem;
+import panade.domain.AllergenWords;
 import panade.domain.Origin;
 import panade.domain.Property;
 import panade.intake.Table.Row;
@@ -20,10 +21,17 @@ import tools.jackson.databind.node.ObjectNode;
 /** Reads ingredients from a table that has a row for each and a column for each property. */
 final class CompositionTable {
     private static final List<String> TEXTS =
-            List.of("name", "label", "maxuse", "usable", "variantof", "note", "source");
+            List.of("name", "label", "maxuse", "usable", "variantof", "note", "source", "fibre");
     private static final List<String> LISTS = List.of("kinds", "allergens", "madeof");
     /** Figures by tagname, such as {@code PROCNT 3.47; FAT 8.37}. */
     private static final List<String> PAIRS = List.of("energyfactors", "digestibility");
+
+    /** Columns of what stands in an object of the set's, with the object's name and the field's. */
+    private static final Map<String, List<String>> MARKS = Map.of(
+            "labelus", List.of("labelIn", "us"),
+            "labeleu", List.of("labelIn", "eu"),
+            "additiveclass", List.of("additive", "class"),
+            "additivenumber", List.of("additive", "number"));
 
     private static final Map<String, String> SPELT =
             Map.of("maxuse", "maxUse", "variantof", "variantOf", "madeof", "madeOf", "energyfactors", "energyFactors");
@@ -70,6 +78,8 @@ final class CompositionTable {
         return TEXTS.contains(heading)
                 || LISTS.contains(heading)
                 || PAIRS.contains(heading)
+                || MARKS.containsKey(heading)
+                || heading.equals("colours")
                 || heading.equals("id")
                 || heading.equals("others");
     }
@@ -127,6 +137,8 @@ final class CompositionTable {
         TEXTS.forEach(name -> putText(row, name, json, origins));
         LISTS.forEach(name -> putList(row, name, json, origins));
         PAIRS.forEach(name -> putPairs(row, name, json, origins));
+        MARKS.forEach((name, path) -> putMark(row, name, path, json, origins));
+        putColours(row, json, origins);
         var values = NODES.objectNode();
         var spread = NODES.objectNode();
         valueColumns.forEach(
@@ -156,14 +168,42 @@ final class CompositionTable {
         }
     }
 
+    private void putMark(
+            Row row, String heading, List<String> path, ObjectNode json, Map<String, Origin> origins) {
+        var text = text(row, heading);
+        if (!text.isEmpty()) {
+            json.withObjectProperty(path.get(0)).put(path.get(1), text);
+            var origin = row.origin(headings.getOrDefault(heading, 0));
+            origins.put("/" + path.get(0), origin);
+            origins.put("/" + path.get(0) + "/" + path.get(1), origin);
+        }
+    }
+
+    /** "yes" is true; what is neither yes nor no is left for the reader of sets to refuse. */
+    private void putColours(Row row, ObjectNode json, Map<String, Origin> origins) {
+        var text = text(row, "colours").toLowerCase(Locale.ROOT);
+        if (text.equals("yes") || text.equals("true")) {
+            json.put("colours", true);
+        } else if (!text.isEmpty() && !text.equals("no") && !text.equals("false")) {
+            json.put("colours", text);
+            origins.put("/colours", row.origin(headings.getOrDefault("colours", 0)));
+        }
+    }
+
     private void putList(Row row, String heading, ObjectNode json, Map<String, Origin> origins) {
         var text = text(row, heading);
         if (!text.isEmpty()) {
             var field = SPELT.getOrDefault(heading, heading);
             var list = json.putArray(field);
-            WordList.read(text).forEach(list::add);
+            words(field, text).forEach(list::add);
             origins.put("/" + field, row.origin(headings.getOrDefault(heading, 0)));
         }
+    }
+
+    /** Allergens are split at commas as well: no law's list has a word with one in it. */
+    private static List<String> words(String field, String text) {
+        var words = WordList.read(text);
+        return field.equals("allergens") && words.size() == 1 ? AllergenWords.read(words.get(0)) : words;
     }
 
     private void putPairs(Row row, String heading, ObjectNode json, Map<String, Origin> origins) {

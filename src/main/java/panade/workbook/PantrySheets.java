@@ -2,10 +2,11 @@ package panade.workbook;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +41,13 @@ public final class PantrySheets {
             "note",
             "madeOf",
             "energyFactors",
-            "digestibility");
+            "digestibility",
+            "labelUs",
+            "labelEu",
+            "additiveClass",
+            "additiveNumber",
+            "fibre",
+            "colours");
 
     private PantrySheets() {}
 
@@ -78,20 +85,28 @@ public final class PantrySheets {
         var maxUse = ingredient.maxUse();
         var usable = ingredient.usable();
         var variantOf = ingredient.variantOf();
+        var marks = ingredient.labelling().marks();
+        var additive = marks.additive();
         return Stream.of(
                         ingredient.id(),
                         ingredient.name(),
                         ingredient.label(),
                         WordList.written(ingredient.kinds()),
-                        allergens(ingredient.allergens()),
+                        words(ingredient.allergens()),
                         maxUse == null ? "" : maxUse.text(),
                         usable.equals(BigFraction.ONE) ? "" : exactly(usable.multiply(100)) + " %",
                         variantOf == null ? "" : variantOf,
                         ingredient.othersAreZero() ? "0" : "",
                         ingredient.note(),
-                        WordList.written(ingredient.labelling().parts()),
+                        words(ingredient.labelling().madeOf()),
                         pairs(ingredient.labelling().energyFactors(), ""),
-                        pairs(percent(ingredient.labelling().digestibility()), "%"))
+                        pairs(percent(ingredient.labelling().digestibility()), "%"),
+                        marks.names().getOrDefault("us", ""),
+                        marks.names().getOrDefault("eu", ""),
+                        additive == null ? "" : additive.category(),
+                        additive == null ? "" : additive.number(),
+                        Objects.requireNonNullElse(marks.fibre(), ""),
+                        marks.colours() ? "yes" : "")
                 .map(Cell::text)
                 .toList();
     }
@@ -109,8 +124,9 @@ public final class PantrySheets {
         return percent;
     }
 
-    private static String allergens(@Nullable Set<String> allergens) {
-        return allergens == null ? "" : allergens.isEmpty() ? WordList.NONE : WordList.written(allergens);
+    /** Nothing where it is not known, and the word for none where there is none. */
+    private static String words(@Nullable Collection<String> words) {
+        return words == null ? "" : words.isEmpty() ? WordList.NONE : WordList.written(words);
     }
 
     /** A number to be changed; as text where a spreadsheet would not keep all of its digits. */
