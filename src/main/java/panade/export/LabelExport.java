@@ -20,6 +20,7 @@ final class LabelExport {
         var allergens = NODES.objectNode();
         allergens.set("added", texts(change.allergensAdded()));
         allergens.set("gone", texts(change.allergensGone()));
+        allergens.set("notKnown", texts(change.allergensNotKnown()));
         var figures = NODES.arrayNode();
         change.figures()
                 .forEach(figure -> figures.add(NODES.objectNode()

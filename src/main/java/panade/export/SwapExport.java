@@ -77,6 +77,11 @@ public final class SwapExport {
         var node = NODES.objectNode();
         node.set("added", difference(then, first));
         node.set("removed", difference(first, then));
+        node.set(
+                "notKnown",
+                difference(
+                        Allergens.notKnown(after.brief(), after.blend()),
+                        Allergens.notKnown(before.brief(), before.blend())));
         return node;
     }
 

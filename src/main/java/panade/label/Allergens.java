@@ -107,6 +107,15 @@ public record Allergens(
         return all;
     }
 
+    /** Names of a blend's ingredients whose allergens are not stated, or in a word that no law's list knows. */
+    public static Set<String> notKnown(Brief brief, Blend blend) {
+        var names = new TreeSet<String>();
+        Amount.shares(brief, blend).keySet().stream()
+                .filter(each -> each.allergens() == null || !StrangeAllergen.of(each).isEmpty())
+                .forEach(each -> names.add(each.name()));
+        return names;
+    }
+
     /** Allergens that a blend's ingredients are said to carry, in the ingredient set's own words. */
     public static Set<String> stated(Brief brief, Blend blend) {
         var all = new TreeSet<String>();
@@ -153,10 +162,16 @@ public record Allergens(
                 : open();
     }
 
-    /** What is not known. */
-    private String open() {
+    /** Ingredients of which nobody can tell what they carry. */
+    List<String> notKnown() {
         var open = new LinkedHashSet<>(unknownFor);
         strange.forEach(each -> open.add(each.ingredient()));
+        return List.copyOf(open);
+    }
+
+    /** What is not known. */
+    private String open() {
+        var open = notKnown();
         var few = open.stream().limit(FEW).toList();
         var rest = open.size() > FEW ? " and " + (open.size() - FEW) + " more" : "";
         return "Which allergens there are is not known: nobody says it of " + String.join("; ", few) + rest + ".";

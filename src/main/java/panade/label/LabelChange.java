@@ -13,6 +13,7 @@ import panade.label.Panel.Row;
  * @param reordered whether the names that stay change their order
  * @param allergensAdded allergens that must be named now
  * @param allergensGone allergens that need not be named any more
+ * @param allergensNotKnown ingredients new with the change of which nobody can tell what they carry
  * @param figures lines of the panel that print something else
  */
 public record LabelChange(
@@ -21,12 +22,14 @@ public record LabelChange(
         boolean reordered,
         List<String> allergensAdded,
         List<String> allergensGone,
+        List<String> allergensNotKnown,
         List<Figure> figures) {
     public LabelChange {
         added = List.copyOf(added);
         gone = List.copyOf(gone);
         allergensAdded = List.copyOf(allergensAdded);
         allergensGone = List.copyOf(allergensGone);
+        allergensNotKnown = List.copyOf(allergensNotKnown);
         figures = List.copyOf(figures);
     }
 
@@ -43,6 +46,7 @@ public record LabelChange(
                 !common(was, is).equals(common(is, was)),
                 without(allergens(after), allergens(before)),
                 without(allergens(before), allergens(after)),
+                without(after.allergens().notKnown(), before.allergens().notKnown()),
                 figures(before, after));
     }
 
@@ -78,8 +82,8 @@ public record LabelChange(
         return added.isEmpty() && gone.isEmpty() && !reordered;
     }
 
-    /** Whether the same allergens are named. */
+    /** Whether the same allergens are named, and none may hide in what nobody states. */
     public boolean keepsAllergens() {
-        return allergensAdded.isEmpty() && allergensGone.isEmpty();
+        return allergensAdded.isEmpty() && allergensGone.isEmpty() && allergensNotKnown.isEmpty();
     }
 }

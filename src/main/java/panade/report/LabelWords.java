@@ -36,6 +36,7 @@ final class LabelWords {
         var words = new ArrayList<String>();
         add(words, "allergens added ", change.allergensAdded());
         add(words, "allergens gone ", change.allergensGone());
+        add(words, "allergens not known for ", change.allergensNotKnown());
         return String.join("; ", words);
     }
 

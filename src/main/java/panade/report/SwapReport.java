@@ -149,10 +149,13 @@ public final class SwapReport {
         added.removeAll(was);
         var removed = new TreeSet<>(was);
         removed.removeAll(is);
+        var open = Allergens.notKnown(after.brief(), after.blend());
+        var rest = open.isEmpty() ? "." : "; not known for " + String.join("; ", open) + ".";
         if (added.isEmpty() && removed.isEmpty()) {
-            return "Allergens stay the same: " + (is.isEmpty() ? "none stated" : String.join(", ", is)) + ".";
+            var stay = open.isEmpty() ? "Allergens stay the same: " : "Allergens stated stay the same: ";
+            return stay + (is.isEmpty() ? "none stated" : String.join(", ", is)) + rest;
         }
-        return "Allergens added: " + listed(added) + "; gone: " + listed(removed) + ".";
+        return "Allergens added: " + listed(added) + "; gone: " + listed(removed) + rest;
     }
 
     private static String listed(Set<String> names) {
@@ -195,7 +198,10 @@ public final class SwapReport {
     private String added(Blended blended) {
         var added = new TreeSet<>(Allergens.stated(blended.brief(), blended.blend()));
         added.removeAll(Allergens.stated(before.brief(), before.blend()));
-        return added.isEmpty() ? "" : "adds " + String.join(", ", added);
+        var open = new TreeSet<>(Allergens.notKnown(blended.brief(), blended.blend()));
+        open.removeAll(Allergens.notKnown(before.brief(), before.blend()));
+        var words = added.isEmpty() ? "" : "adds " + String.join(", ", added);
+        return open.isEmpty() ? words : words + (words.isEmpty() ? "" : "; ") + "allergens not known";
     }
 
     private static String failure(StandIn standIn) {

@@ -15,7 +15,9 @@ class LabelChangeTest {
             "{\"id\": \"water\", \"values\": {}, \"others\": 0, \"allergens\": []}",
             "{\"id\": \"oil\", \"values\": {\"FAT\": 100}, \"others\": 0, \"allergens\": []}",
             "{\"id\": \"soy\", \"values\": {\"PROCNT\": 50, \"FAT\": 2}, \"others\": 0, \"allergens\": [\"soy\"]}",
-            "{\"id\": \"pea\", \"values\": {\"PROCNT\": 50, \"FAT\": 2}, \"others\": 0, \"allergens\": []}");
+            "{\"id\": \"pea\", \"values\": {\"PROCNT\": 50, \"FAT\": 2}, \"others\": 0, \"allergens\": []}",
+            "{\"id\": \"bean\", \"values\": {\"PROCNT\": 50, \"FAT\": 2}, \"others\": 0}",
+            "{\"id\": \"slip\", \"values\": {\"PROCNT\": 50, \"FAT\": 2}, \"others\": 0, \"allergens\": [\"soi\"]}");
 
     @TempDir
     private Path folder;
@@ -34,6 +36,19 @@ class LabelChangeTest {
         assertThat(change.reordered()).isFalse();
         assertThat(change.allergensGone()).containsExactly("soy");
         assertThat(change.figures()).isEmpty();
+    }
+
+    /** Nobody says what the bean carries: that must not read as if nothing changed. */
+    @Test
+    void what_states_no_allergens_keeps_none() throws IOException {
+        for (var id : List.of("bean", "slip")) {
+            var change = change(Map.of("water", "70", "pea", "30"), Map.of("water", "70", id, "30"));
+            assertThat(change.keepsAllergens()).isFalse();
+            assertThat(change.allergensNotKnown()).containsExactly(id);
+        }
+        assertThat(change(Map.of("water", "70", "bean", "30"), Map.of("water", "60", "bean", "40"))
+                        .keepsAllergens())
+                .isTrue();
     }
 
     @Test
