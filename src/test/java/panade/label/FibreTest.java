@@ -62,7 +62,7 @@ class FibreTest {
         var panel = panel(Format.EU, Map.of("water", "92", "bran", "5", "gum", "2", "husk", "1"));
         assertThat(LabelKitchen.row(panel, "FIBTG").per100g()).isEqualTo(Decimal.of("4.6"));
         assertThat(LabelKitchen.row(panel, "CHOAVL").per100g()).isEqualTo(Decimal.of("1"));
-        assertThat(String.join(" ", panel.notes())).contains("Annex I, point 12", "methylcellulose, psyllium husk");
+        assertThat(String.join(" ", panel.notes())).contains("Annex I, point 12", "2.6 g per 100 g", "methylcellulose", "psyllium husk");
     }
 
     @Test
