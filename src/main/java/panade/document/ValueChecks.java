@@ -91,7 +91,15 @@ record ValueChecks(Brief brief, Problems problems) {
                 bound.origin(),
                 "The bound \"" + bound.name() + "\" needs values that nobody states: " + each,
                 "Expected them in the ingredient set; to count them as 0, write " + assumption(needed) + "."
-                        + contradicted(missing.keySet()));
+                        + contradicted(missing.keySet()) + energy(needed));
+    }
+
+    /** Laws and tables count energy differently, so nothing follows from the rest by itself. */
+    private static String energy(Set<String> needed) {
+        return needed.contains("ENERC")
+                ? " Energy may be a sum of the set's own: \"traits\": {\"ENERC\": {\"sum\": {\"PROCNT\": 4, \"FAT\": 9, \"CHOAVL\":"
+                        + " 4, \"FIBTG\": 2}}}."
+                : "";
     }
 
     /** Where "others" would have said it, had the ingredient not stated something that cannot be without it. */

@@ -90,6 +90,18 @@ class CompositionTest {
                 .isEqualTo(refused);
     }
 
+    @Test
+    void a_bound_on_what_cannot_be_none_says_why_others_is_not_enough() throws IOException {
+        composition("\"FASAT\": 6", ", \"others\": 0");
+        Files.writeString(
+                folder.resolve("brief.json"),
+                "{\"ingredients\": \"set.json\", \"prices\": [\"prices.csv\"], \"batch\": \"1 kg\", \"bounds\":"
+                        + " [{\"property\": \"FAT\", \"min\": \"5 %\"}, {\"property\": \"ENERC\", \"max\": \"300 kcal/100g\"}]}");
+        var rejected = (Reading.Rejected<Brief>) Documents.readBrief(folder.resolve("brief.json"), Overrides.NONE);
+        assertThat(rejected.problems()).hasSize(2).allMatch(problem -> problem.text().contains("\"others\": 0 does not"));
+        assertThat(rejected.problems().get(1).text()).contains("ENERC of \"food\"", "\"sum\"");
+    }
+
     /** Without "others" nothing is none, but what is stated still adds up. */
     @Test
     void a_definition_holds_without_others_as_well() throws IOException {

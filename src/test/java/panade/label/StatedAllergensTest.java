@@ -42,6 +42,22 @@ class StatedAllergensTest {
     }
 
     @Test
+    void a_slip_in_what_is_avoided_keeps_out_what_it_was_meant_for_and_says_so() throws IOException {
+        var avoid = "\"avoid\": {\"allergens\": [\"soi\"]}, ";
+        var brief = LabelKitchen.of(folder, List.of(WATER, SAUCE), avoid).brief();
+        assertThat(brief.candidates()).containsExactly("water");
+        assertThat(brief.remarks().toString()).contains("brief.json", "\"soi\"", "what carries \"soy\" is kept out");
+    }
+
+    @Test
+    void none_and_something_beside_it_is_told() throws IOException {
+        var both = "{\"id\": \"paste\", \"values\": {}, \"allergens\": [\"none\", \"soy\"]}";
+        assertThat(panel(Format.US, WATER, both).allergens().strange())
+                .extracting(Allergens.Strange::word)
+                .containsExactly("none");
+    }
+
+    @Test
     void who_avoids_gluten_gets_no_wheat() throws IOException {
         var avoid = "\"avoid\": {\"allergens\": [\"gluten, milk\"]}, ";
         var brief = LabelKitchen.of(folder, List.of(WATER, SAUCE), avoid).brief();
