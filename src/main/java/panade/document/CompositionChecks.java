@@ -19,14 +19,13 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
         checkPart("FASAT", "FAT");
         checkPart("FATRN", "FAT");
         checkPart("SUGAR", "CHOAVL");
-        checkPart("SUGAR", "CHOCDF");
-        checkSugarLeft();
         checkPart("SUGAD", "SUGAR");
         checkPart("SUGAR", "CHOCDF");
         checkPart("FIBTG", "CHOCDF");
         checkPart("STARCH", "CHOCDF");
         checkParts("FAT", "FASAT", "FAMS", "FAPU", "FATRN");
         checkParts("CHOCDF", "CHOAVL", "FIBTG");
+        checkParts("CHOCDF", "SUGAR", "FIBTG");
     }
 
     private void checkTotal() {
@@ -77,22 +76,6 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
                             part + " of " + text(less) + " is above " + whole + " of " + text(more),
                             "Expected " + part + " as a part of " + whole + ", so " + text(more) + " or less."));
         }
-    }
-
-    /** Sugar is what is left of the carbohydrate without fibre, or a part of it. */
-    private void checkSugarLeft() {
-        if (!values.keySet().containsAll(List.of("SUGAR", "CHOCDF", "FIBTG")) || values.containsKey("CHOAVL")) {
-            return;
-        }
-        var left = sum(List.of("CHOCDF")).subtract(sum(List.of("FIBTG")));
-        boolean tooMuch = sum(List.of("SUGAR")).subtract(left).subtract(BigFraction.ONE).signum() > 0;
-        node.field("SUGAR")
-                .filter(field -> tooMuch)
-                .ifPresent(field -> problems.add(
-                        field.value().origin(),
-                        "SUGAR of " + text(sum(List.of("SUGAR"))) + " is above the " + text(left)
-                                + " that CHOCDF leaves beside FIBTG",
-                        "Expected SUGAR as a part of CHOCDF without FIBTG, with 1 g for rounding."));
     }
 
     private static String text(BigFraction value) {

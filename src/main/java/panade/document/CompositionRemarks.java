@@ -25,6 +25,8 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
     /** Food in 100 g from which on something called salt is salted food, in g; common practice, no source. */
     private static final BigFraction FOOD = BigFraction.of(30);
 
+    private static final String OPEN = "is not known, at least ";
+
     private static final int DIGITS = 6;
 
     /** An amount below which a gram more or less of rounding explains it. */
@@ -65,28 +67,29 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
         }
     }
 
-    /** Components that follow from others, and are taken as 0 because the ingredient does not state them. */
-    void checkTakenAsNothing() {
+    /** Components that cannot be 0, though {@code "others": 0} would have it so: they follow, or are not known. */
+    void checkLeftOpen() {
         var taken = new ArrayList<String>();
-        var available = value("CHOCDF").subtract(value("FIBTG"));
-        add(taken, "CHOAVL", available, "CHOCDF less FIBTG");
-        add(taken, "CHOCDF", value("CHOAVL").add(value("FIBTG")), "CHOAVL and FIBTG");
-        add(taken, "FAT", sum("FASAT", "FAMS", "FAPU", "FATRN"), "its fatty acids");
-        add(taken, "SUGAR", value("SUGAD"), "SUGAD");
-        add(taken, "NA", value("NACL").multiply(SODIUM_IN_SALT).divide(BigFraction.of(1000)), "NACL");
+        if (values.containsKey("CHOCDF")) {
+            add(taken, "CHOAVL", value("CHOCDF").subtract(value("FIBTG")), "counts as ", "from CHOCDF less FIBTG");
+        } else {
+            add(taken, "CHOAVL", value("SUGAR"), OPEN, "by SUGAR");
+        }
+        add(taken, "FAT", sum("FASAT", "FAMS", "FAPU", "FATRN"), OPEN, "by its fatty acids");
+        add(taken, "SUGAR", value("SUGAD"), OPEN, "by SUGAD");
+        add(taken, "NA", value("NACL").multiply(SODIUM_IN_SALT).divide(BigFraction.of(1000)), OPEN, "by NACL");
         if (!taken.isEmpty()) {
             problems.remark(
                     node.origin(),
-                    "\"others\": 0 takes as 0 what follows from other values: " + String.join("; ", taken)
-                            + ". Bounds and sums count 0 for it. Write it out.");
+                    "\"others\": 0 cannot make 0 what other values show to be more: " + String.join("; ", taken)
+                            + ". Write it out.");
         }
     }
 
-    private void add(List<String> taken, String component, BigFraction follows, String from) {
+    private void add(List<String> taken, String component, BigFraction follows, String how, String from) {
         boolean stated = values.containsKey(component);
-        boolean fromOther = !component.equals("CHOAVL") || values.containsKey("CHOCDF");
-        if (!stated && fromOther && follows.signum() > 0) {
-            taken.add(component + " (" + text(follows) + " from " + from + ")");
+        if (!stated && follows.signum() > 0) {
+            taken.add(component + " " + how + text(follows) + ", " + from);
         }
     }
 

@@ -116,7 +116,7 @@ final class IngredientReader {
             remarks.checkSalt();
         }
         if (fields.get("others").isPresent()) {
-            remarks.checkTakenAsNothing();
+            remarks.checkLeftOpen();
         }
     }
 

@@ -159,11 +159,11 @@ class DocumentRemarksTest {
 
     // Carbohydrate 68 with 3 of it fibre leaves 65 available.
     @Test
-    void a_component_that_follows_from_others_and_is_taken_as_nothing_is_told() {
+    void a_component_that_follows_from_others_is_told_where_others_would_make_it_nothing() {
         kitchen.set("", "{\"id\": \"syrup\", \"values\": {\"CHOCDF\": 68, \"FIBTG\": 3}, \"others\": 0}");
         assertThat(SmallKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json")
                         .remarks())
                 .hasSize(1)
-                .allSatisfy(remark -> assertThat(remark).contains("CHOAVL (65 from CHOCDF less FIBTG)"));
+                .allSatisfy(remark -> assertThat(remark).contains("CHOAVL counts as 65, from CHOCDF less FIBTG"));
     }
 }
