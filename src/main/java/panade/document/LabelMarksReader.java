@@ -86,7 +86,8 @@ final class LabelMarksReader {
     }
 
     private boolean isTrue(Node node) {
-        if (node instanceof WordNode word && (word.word().equals("true") || word.word().equals("false"))) {
+        if (node instanceof WordNode word
+                && (word.word().equals("true") || word.word().equals("false"))) {
             return word.word().equals("true");
         }
         expect.refuse(node, "true where it is there for its colour as well, as paprika is");

@@ -104,8 +104,8 @@ record ValueChecks(Brief brief, Problems problems) {
 
     /** Where "others" would have said it, had the ingredient not stated something that cannot be without it. */
     private String contradicted(Set<String> ingredients) {
-        boolean any = ingredients.stream()
-                .anyMatch(id -> brief.set().ingredient(id).othersAreZero());
+        boolean any =
+                ingredients.stream().anyMatch(id -> brief.set().ingredient(id).othersAreZero());
         return any ? " (\"others\": 0 does not say so where a part is stated: fat where there is saturated fat.)" : "";
     }
 

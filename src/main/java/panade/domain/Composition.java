@@ -8,9 +8,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * What each ingredient holds of each property, with the set's and the brief's assumptions applied. A stated value wins,
  * then a sum that the set declares, then what follows from stated values by definition ({@link Derivation}), then what
- * the trait says of what does not state it, then {@code "others": 0}, which speaks of this ingredient, and last what the
- * brief or the set says to assume of any. {@code "others": 0} covers traits too, but no component that cannot be nothing
- * because of what is stated: fat where saturated fat is, energy where there is protein.
+ * the trait says of what does not state it, then {@code "others": 0}, which speaks of this ingredient, and last what
+ * the brief or the set says to assume of any. {@code "others": 0} covers traits too, but no component that cannot be
+ * nothing because of what is stated: fat where saturated fat is, energy where there is protein.
  */
 public final class Composition {
     private final IngredientSet set;
@@ -63,7 +63,8 @@ public final class Composition {
 
     private Optional<BigFraction> derived(Ingredient ingredient, Property property) {
         return property.sum().isEmpty()
-                ? terms(ingredient, property.id()).map(terms -> Derivation.value(terms, part -> given(ingredient, part)))
+                ? terms(ingredient, property.id())
+                        .map(terms -> Derivation.value(terms, part -> given(ingredient, part)))
                 : Optional.empty();
     }
 

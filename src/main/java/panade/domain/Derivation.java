@@ -29,7 +29,9 @@ record Derivation(String component, Optional<String> whole, List<String> parts) 
             sum("AAS", "MET", "CYS"),
             sum("AAA", "PHE", "TYR"));
 
-    /** What cannot be nothing where one of these is stated above zero: a whole with a part, or the same told otherwise. */
+    /**
+     * What cannot be nothing where one of these is stated above zero: a whole with a part, or the same told otherwise.
+     */
     private static final Map<String, Set<String>> EVIDENCE = evidence("""
             CHOAVL: SUGAR SUGAD STARCH GLUS FRUS SUCS LACS MALS CHOCSM CHOAVLDF
             CHOCDF: SUGAR SUGAD STARCH GLUS FRUS SUCS LACS MALS CHOCSM CHOAVLDF STARES FIBSOL FIBINS
@@ -85,16 +87,15 @@ record Derivation(String component, Optional<String> whole, List<String> parts) 
     }
 
     /**
-     * Weights of the parts it is made of, none when more is taken away than there is, which is a matter of rounding; empty
-     * when it cannot be worked out.
+     * Weights of the parts it is made of, none when more is taken away than there is, which is a matter of rounding;
+     * empty when it cannot be worked out.
      *
      * @param stated what the ingredient itself states
      * @param known a component's number as stated, assumed or taken as none
      */
     Optional<Map<String, BigFraction>> terms(
             Map<String, BigFraction> stated, Function<String, Optional<BigFraction>> known) {
-        boolean begins = whole.map(stated::containsKey)
-                .orElse(parts.stream().anyMatch(stated::containsKey));
+        boolean begins = whole.map(stated::containsKey).orElse(parts.stream().anyMatch(stated::containsKey));
         if (!begins || parts.stream().anyMatch(part -> known.apply(part).isEmpty())) {
             return Optional.empty();
         }

@@ -11,8 +11,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Isolated and synthetic fibres, and whether the United States let a label count them as dietary fiber. Fibre that is
- * intrinsic and intact in a plant always counts; of the others those that 21 CFR 101.9(c)(6)(i) lists, and those that FDA
- * intends to add to that list and lets be declared meanwhile.
+ * intrinsic and intact in a plant always counts; of the others those that 21 CFR 101.9(c)(6)(i) lists, and those that
+ * FDA intends to add to that list and lets be declared meanwhile.
  *
  * @param name what an ingredient set calls it
  * @param counts whether it counts
@@ -55,7 +55,10 @@ public record IsolatedFibre(String name, boolean counts, String source, List<Str
                             polydextrose
                             resistant maltodextrin: resistant dextrin
                             """),
-                    of(true, "FDA's answer to a petition, March 2019, pending rulemaking", "cross-linked phosphorylated RS4"),
+                    of(
+                            true,
+                            "FDA's answer to a petition, March 2019, pending rulemaking",
+                            "cross-linked phosphorylated RS4"),
                     of(true, "FDA's answer to a petition, January 2020, pending rulemaking", """
                             glucomannan: konjac, konjac flour, konjac gum
                             """),
@@ -96,7 +99,8 @@ public record IsolatedFibre(String name, boolean counts, String source, List<Str
 
     /** Names that an ingredient set may give. */
     public static List<String> names() {
-        return Stream.concat(Stream.of(INTACT), ALL.stream().map(IsolatedFibre::name)).toList();
+        return Stream.concat(Stream.of(INTACT), ALL.stream().map(IsolatedFibre::name))
+                .toList();
     }
 
     /** The one that has that name or word; empty for fibre that is intact. */
@@ -116,8 +120,8 @@ public record IsolatedFibre(String name, boolean counts, String source, List<Str
     }
 
     /**
-     * What the fibre of an ingredient is: as its {@code fibre} says or, without that, as its name does where it is mostly
-     * fibre; empty for fibre that is intact in its plant.
+     * What the fibre of an ingredient is: as its {@code fibre} says or, without that, as its name does where it is
+     * mostly fibre; empty for fibre that is intact in its plant.
      */
     public static Optional<IsolatedFibre> of(Ingredient ingredient) {
         var marked = ingredient.labelling().marks().fibre();

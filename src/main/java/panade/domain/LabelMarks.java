@@ -7,13 +7,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a law says of an ingredient on a label, as the ingredient set states it.
  *
- * @param names its name by the law of the United States ({@code us}) or the Union ({@code eu}) where that is not its label
+ * @param names its name by the law of the United States ({@code us}) or the Union ({@code eu}) where that is not its
+ *     label
  * @param additive the class and number that the Union wants of an additive; null when it is none, or nobody says
  * @param fibre what isolated fibre its fibre is, {@link IsolatedFibre#INTACT} for none; null when nobody says
  * @param colours whether it is there for its colour as well, as paprika is
  */
 public record LabelMarks(
-        Map<String, String> names, @Nullable Additive additive, @Nullable String fibre, boolean colours) {
+        Map<String, String> names,
+        @Nullable Additive additive,
+        @Nullable String fibre,
+        boolean colours) {
     /** Nothing said. */
     public static final LabelMarks NONE = new LabelMarks(Map.of(), null, null, false);
 

@@ -168,8 +168,7 @@ final class CompositionTable {
         }
     }
 
-    private void putMark(
-            Row row, String heading, List<String> path, ObjectNode json, Map<String, Origin> origins) {
+    private void putMark(Row row, String heading, List<String> path, ObjectNode json, Map<String, Origin> origins) {
         var text = text(row, heading);
         if (!text.isEmpty()) {
             json.withObjectProperty(path.get(0)).put(path.get(1), text);

@@ -111,7 +111,8 @@ public record Allergens(
     public static Set<String> notKnown(Brief brief, Blend blend) {
         var names = new TreeSet<String>();
         Amount.shares(brief, blend).keySet().stream()
-                .filter(each -> each.allergens() == null || !StrangeAllergen.of(each).isEmpty())
+                .filter(each ->
+                        each.allergens() == null || !StrangeAllergen.of(each).isEmpty())
                 .forEach(each -> names.add(each.name()));
         return names;
     }

@@ -8,9 +8,9 @@ import panade.domain.Ingredient;
 import panade.domain.IsolatedFibre;
 
 /**
- * Fibre that a label in the United States may declare: all that is intact in its plant, and of isolated fibres those that
- * 21 CFR 101.9(c)(6)(i) and FDA's guidance let count. What does not count stays in total carbohydrate, (c)(6), and with
- * it in the calories.
+ * Fibre that a label in the United States may declare: all that is intact in its plant, and of isolated fibres those
+ * that 21 CFR 101.9(c)(6)(i) and FDA's guidance let count. What does not count stays in total carbohydrate, (c)(6), and
+ * with it in the calories.
  */
 record CountedFibre() implements Content {
     private static final Content FIBRE = Content.of("FIBTG");

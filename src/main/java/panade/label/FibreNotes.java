@@ -32,7 +32,8 @@ final class FibreNotes {
         var notes = new ArrayList<String>();
         var out = grams(fibre -> !fibre.counts());
         if (!out.isEmpty()) {
-            notes.add("Dietary Fiber leaves out " + words(out) + ": isolated fibre that neither 21 CFR 101.9(c)(6)(i) nor FDA's"
+            notes.add("Dietary Fiber leaves out " + words(out)
+                    + ": isolated fibre that neither 21 CFR 101.9(c)(6)(i) nor FDA's"
                     + " guidance lists. It stays in Total Carbohydrate, and so in the calories.");
         }
         var pending = grams(fibre -> fibre.counts() && fibre.source().contains("pending"));

@@ -50,13 +50,16 @@ final class PanelNotes {
                                 ", ",
                                 sum.keySet().stream()
                                         .sorted()
-                                        .map(part -> part + " " + UsRounding.figure(sum.getOrDefault(part, BigFraction.ZERO)))
+                                        .map(part -> part + " "
+                                                + UsRounding.figure(sum.getOrDefault(part, BigFraction.ZERO)))
                                         .toList());
         return Optional.ofNullable(own)
                 .filter(kcal -> !kcal.equals(printed))
                 .map(kcal -> "The ingredient set's own energy (ENERC) is " + UsRounding.figure(kcal)
                         + " kcal per 100 g, " + how + "; the label counts by the law's factors, "
-                        + (printed == null ? "which need values that are not known." : UsRounding.figure(printed) + "."));
+                        + (printed == null
+                                ? "which need values that are not known."
+                                : UsRounding.figure(printed) + "."));
     }
 
     /** What the other ways of counting come to, where the set says enough for them. */

@@ -17,7 +17,15 @@ import panade.domain.LabelMarks.Additive;
 final class PrintedName {
     /** Words that stand for several spices or herbs. */
     private static final Set<String> COLLECTIVE = Set.of(
-            "spice", "spices", "spice(s)", "herb", "herbs", "herb(s)", "mixed herbs", "mixed spices", "spices and herbs",
+            "spice",
+            "spices",
+            "spice(s)",
+            "herb",
+            "herbs",
+            "herb(s)",
+            "mixed herbs",
+            "mixed spices",
+            "spices and herbs",
             "herbs and spices");
 
     /** 21 CFR 101.22(a)(2): paprika, turmeric, saffron or other spices which are also colors. */
@@ -26,7 +34,8 @@ final class PrintedName {
     /** Names that are not those of the Union's law, each with what it has (from memory). */
     private static final Map<String, String> NOT_IN_THE_UNION = Map.of(
             "canola", "rapeseed oil",
-            "color", "the name of a colouring food, such as beetroot juice concentrate, or \"colour:\" and the additive",
+            "color",
+                    "the name of a colouring food, such as beetroot juice concentrate, or \"colour:\" and the additive",
             "monosodium glutamate", "flavour enhancer: monosodium glutamate");
 
     /** Additives by words in their names, with the number of the Union's list (from memory). */
@@ -55,9 +64,31 @@ final class PrintedName {
 
     /** Words that tell a food of several ingredients (common practice, no source). */
     private static final List<String> COMPOUND = List.of(
-            "sauce", "paste", "miso", "stock", "broth", "bouillon", "seasoning", "marinade", "margarine", "mayonnaise",
-            "ketchup", "bread", "breadcrumbs", "crumbs", "salted", "pickled", "brined", "curry", "kimchi", "tofu", "noodles",
-            "dressing", "relish", "sausage", "cheese");
+            "sauce",
+            "paste",
+            "miso",
+            "stock",
+            "broth",
+            "bouillon",
+            "seasoning",
+            "marinade",
+            "margarine",
+            "mayonnaise",
+            "ketchup",
+            "bread",
+            "breadcrumbs",
+            "crumbs",
+            "salted",
+            "pickled",
+            "brined",
+            "curry",
+            "kimchi",
+            "tofu",
+            "noodles",
+            "dressing",
+            "relish",
+            "sausage",
+            "cheese");
 
     private static final List<String> SINGLE = List.of("tomato paste", "sesame paste", "garlic paste", "almond paste");
 

@@ -7,8 +7,8 @@ import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 
 /**
- * Amounts customarily eaten at one time, by which a serving in the United States goes: 21 CFR 101.12(b), meat substitutes
- * (from memory).
+ * Amounts customarily eaten at one time, by which a serving in the United States goes: 21 CFR 101.12(b), meat
+ * substitutes (from memory).
  *
  * @param name of the category
  * @param grams as it is sold

@@ -43,8 +43,7 @@ public record Statement(List<Name> names, int minor, String clause) {
      * @param ingredients ids of what goes under that name
      * @param hasParts whether what it is made of is stated
      */
-    public record Name(
-            String label, BigFraction share, String words, List<String> ingredients, boolean hasParts) {
+    public record Name(String label, BigFraction share, String words, List<String> ingredients, boolean hasParts) {
         public Name {
             ingredients = List.copyOf(ingredients);
         }

@@ -43,8 +43,8 @@ record StillNeeded(Brief brief, Blend blend, PanelRequest request, Statement sta
                 serving == null
                         ? new Caution("A serving, in a household measure and in grams.", "21 CFR 101.9(b)(5) and (7)")
                         : new Caution(
-                                "The serving in a household measure before its grams, such as 1/2 cup (" + serving.text()
-                                        + "): measure how much that is.",
+                                "The serving in a household measure before its grams, such as 1/2 cup ("
+                                        + serving.text() + "): measure how much that is.",
                                 "21 CFR 101.9(b)(5)"));
         if (request.pack() == null) {
             needs.add(new Caution("Servings in a package: say --pack.", "21 CFR 101.9(b)(8)"));
@@ -92,21 +92,27 @@ record StillNeeded(Brief brief, Blend blend, PanelRequest request, Statement sta
     private void addKinds(List<Caution> needs, String source) {
         ingredients().forEach(ingredient -> {
             var stated = ingredient.allergens();
-            for (var word : stated == null ? List.<String>of() : stated.stream().sorted().toList()) {
+            for (var word : stated == null
+                    ? List.<String>of()
+                    : stated.stream().sorted().toList()) {
                 AllergenGroup.of(word)
                         .filter(group -> group != AllergenGroup.WHEAT && group.isGeneral(word))
                         .filter(group -> AllergenNames.wantsKinds(group, request.format()))
                         .ifPresent(group -> needs.add(new Caution(
-                                "Which " + word + " " + ingredient.name() + " carries: the law wants the kind named.", source)));
+                                "Which " + word + " " + ingredient.name() + " carries: the law wants the kind named.",
+                                source)));
             }
         });
     }
 
     private void addNames(List<Caution> needs) {
         for (var name : statement.names()) {
-            if (PrintedName.isCollective(name.label()) && name.share().subtract(SPICES).signum() > 0 && !name.hasParts()) {
+            if (PrintedName.isCollective(name.label())
+                    && name.share().subtract(SPICES).signum() > 0
+                    && !name.hasParts()) {
                 needs.add(new Caution(
-                        "Each of the " + name.label() + " by its own name: one word for all is for 2 % at most, and they make "
+                        "Each of the " + name.label()
+                                + " by its own name: one word for all is for 2 % at most, and they make "
                                 + percent(name) + ".",
                         "Annex VII, Part B"));
             }
@@ -117,10 +123,11 @@ record StillNeeded(Brief brief, Blend blend, PanelRequest request, Statement sta
         }
         var seen = new ArrayList<String>();
         ingredients().filter(ingredient -> !seen.contains(ingredient.label())).forEach(ingredient -> {
-            PrintedName.unclassed(ingredient).ifPresent(number -> needs.add(new Caution(
-                    "The class of " + ingredient.label() + " (" + number
-                            + ") before its name, such as \"stabiliser\": \"additive\" in the ingredient set.",
-                    "Annex VII, Part C")));
+            PrintedName.unclassed(ingredient)
+                    .ifPresent(number -> needs.add(new Caution(
+                            "The class of " + ingredient.label() + " (" + number
+                                    + ") before its name, such as \"stabiliser\": \"additive\" in the ingredient set.",
+                            "Annex VII, Part C")));
             seen.add(ingredient.label());
         });
     }
@@ -134,7 +141,8 @@ record StillNeeded(Brief brief, Blend blend, PanelRequest request, Statement sta
                 .map(name -> name.label() + " " + percent(name))
                 .toList();
         return "In per cent of the mix, the quantity of each ingredient that stands in the name of the food or is set off in"
-                + " words or pictures" + (named.isEmpty() ? "." : " (in the title here: " + String.join(", ", named) + ").");
+                + " words or pictures"
+                + (named.isEmpty() ? "." : " (in the title here: " + String.join(", ", named) + ").");
     }
 
     private static String percent(Name name) {

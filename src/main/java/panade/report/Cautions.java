@@ -8,14 +8,16 @@ import panade.domain.Brief;
 
 /** The usual cautions; local codes and licensed practice decide. */
 public final class Cautions {
-    private static final String COLD = "Cold: soak in cold water (spores of Bacillus cereus survive extrusion), and have the"
-            + " mix at 41 F (5 C) or below within 4 hours, as food made from ingredients at room temperature (FDA Food Code"
-            + " 2022, 3-501.14(B) and 3-501.16).";
+    private static final String COLD =
+            "Cold: soak in cold water (spores of Bacillus cereus survive extrusion), and have the"
+                    + " mix at 41 F (5 C) or below within 4 hours, as food made from ingredients at room temperature (FDA Food Code"
+                    + " 2022, 3-501.14(B) and 3-501.16).";
 
-    private static final String TIME = "Time: at most 7 days, the day of making counted as the first; fewer unless a laboratory"
-            + " says more; never later than the oldest ingredient's own date; or freeze. The 7 days are a ceiling for"
-            + " ready-to-eat food held over 24 hours (3-501.17), and this is raw. Who packs for other shops falls under 21 CFR"
-            + " 117; film and vacuum packs in a kitchen under 3-502.12. This is not a shelf-life study.";
+    private static final String TIME =
+            "Time: at most 7 days, the day of making counted as the first; fewer unless a laboratory"
+                    + " says more; never later than the oldest ingredient's own date; or freeze. The 7 days are a ceiling for"
+                    + " ready-to-eat food held over 24 hours (3-501.17), and this is raw. Who packs for other shops falls under 21 CFR"
+                    + " 117; film and vacuum packs in a kitchen under 3-502.12. This is not a shelf-life study.";
 
     private Cautions() {}
 

@@ -32,8 +32,9 @@ public final class HoldingsTable {
         blocks.add(new Heading("What the blend holds"));
         blocks.add(new Table(COLUMNS, rows));
         if (rows.stream().anyMatch(row -> row.contains("ENERC"))) {
-            blocks.add(new Paragraph("Energy (ENERC) is as the ingredient set counts it. A label counts by its law's own factors,"
-                    + " so \"panade panel\" may print another figure and says why."));
+            blocks.add(new Paragraph(
+                    "Energy (ENERC) is as the ingredient set counts it. A label counts by its law's own factors,"
+                            + " so \"panade panel\" may print another figure and says why."));
         }
         if (!unknown.isEmpty()) {
             blocks.add(new Paragraph("Not known, because an ingredient in the blend does not state it: "

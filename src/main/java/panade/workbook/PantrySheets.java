@@ -2,7 +2,6 @@ package panade.workbook;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -22,7 +22,8 @@ class CompositionTest {
     private Composition composition(String values, String more) throws IOException {
         Files.writeString(
                 folder.resolve("set.json"),
-                "{\"traits\": {\"bite\": {}}, \"ingredients\": [{\"id\": \"food\", \"values\": {" + values + "}" + more + "}]}");
+                "{\"traits\": {\"bite\": {}}, \"ingredients\": [{\"id\": \"food\", \"values\": {" + values + "}" + more
+                        + "}]}");
         Files.writeString(folder.resolve("prices.csv"), "ingredient,supplier,price,per\nfood,anyone,1,kg\n");
         Files.writeString(
                 folder.resolve("brief.json"),
@@ -98,7 +99,9 @@ class CompositionTest {
                 "{\"ingredients\": \"set.json\", \"prices\": [\"prices.csv\"], \"batch\": \"1 kg\", \"bounds\":"
                         + " [{\"property\": \"FAT\", \"min\": \"5 %\"}, {\"property\": \"ENERC\", \"max\": \"300 kcal/100g\"}]}");
         var rejected = (Reading.Rejected<Brief>) Documents.readBrief(folder.resolve("brief.json"), Overrides.NONE);
-        assertThat(rejected.problems()).hasSize(2).allMatch(problem -> problem.text().contains("\"others\": 0 does not"));
+        assertThat(rejected.problems())
+                .hasSize(2)
+                .allMatch(problem -> problem.text().contains("\"others\": 0 does not"));
         assertThat(rejected.problems().get(1).text()).contains("ENERC of \"food\"", "\"sum\"");
     }
 

@@ -40,8 +40,8 @@ class FibreTest {
     }
 
     /**
-     * By hand, per 100 g: bran 5 % of 40 = 2.0 g and husk 1 % of 80 = 0.8 g count, methylcellulose 2 % of 90 = 1.8 g does
-     * not, and stays in the carbohydrate: 5 % of 60 + 1.8 + 0.8 = 5.6 g, 22.4 kcal.
+     * By hand, per 100 g: bran 5 % of 40 = 2.0 g and husk 1 % of 80 = 0.8 g count, methylcellulose 2 % of 90 = 1.8 g
+     * does not, and stays in the carbohydrate: 5 % of 60 + 1.8 + 0.8 = 5.6 g, 22.4 kcal.
      */
     @Test
     void methylcellulose_is_carbohydrate_but_not_dietary_fiber_in_the_states() throws IOException {
@@ -62,7 +62,8 @@ class FibreTest {
         var panel = panel(Format.EU, Map.of("water", "92", "bran", "5", "gum", "2", "husk", "1"));
         assertThat(LabelKitchen.row(panel, "FIBTG").per100g()).isEqualTo(Decimal.of("4.6"));
         assertThat(LabelKitchen.row(panel, "CHOAVL").per100g()).isEqualTo(Decimal.of("1"));
-        assertThat(String.join(" ", panel.notes())).contains("Annex I, point 12", "2.6 g per 100 g", "methylcellulose", "psyllium husk");
+        assertThat(String.join(" ", panel.notes()))
+                .contains("Annex I, point 12", "2.6 g per 100 g", "methylcellulose", "psyllium husk");
     }
 
     @Test
@@ -75,11 +76,14 @@ class FibreTest {
     /** A name tells only of what is mostly fibre, and the set's word goes before the name. */
     @Test
     void the_mark_goes_before_the_name() throws IOException {
-        assertThat(LabelKitchen.row(panel(Format.US, Map.of("gel", "1")), "FIBTG").per100g())
+        assertThat(LabelKitchen.row(panel(Format.US, Map.of("gel", "1")), "FIBTG")
+                        .per100g())
                 .isEqualTo(Decimal.of("0"));
-        assertThat(LabelKitchen.row(panel(Format.US, Map.of("stew", "1")), "FIBTG").per100g())
+        assertThat(LabelKitchen.row(panel(Format.US, Map.of("stew", "1")), "FIBTG")
+                        .per100g())
                 .isEqualTo(Decimal.of("6"));
-        assertThat(LabelKitchen.row(panel(Format.US, Map.of("grown", "1")), "FIBTG").per100g())
+        assertThat(LabelKitchen.row(panel(Format.US, Map.of("grown", "1")), "FIBTG")
+                        .per100g())
                 .isEqualTo(Decimal.of("50"));
     }
 

@@ -14,9 +14,12 @@ import panade.quantity.Quantity;
 /** Names, classes and parts that the laws ask for, and what a finished label still needs; invented. */
 class NamesByLawTest {
     private static final String WATER = "{\"id\": \"water\", \"values\": {}, \"others\": 0, \"allergens\": []}";
-    private static final String OIL = "{\"id\": \"oil\", \"label\": \"canola oil\", \"values\": {}, \"allergens\": []%s}";
-    private static final String GUM = "{\"id\": \"gum\", \"label\": \"methylcellulose\", \"values\": {}, \"allergens\": []%s}";
-    private static final String SPICE = "{\"id\": \"spice\", \"label\": \"spices\", \"values\": {}, \"allergens\": []%s}";
+    private static final String OIL =
+            "{\"id\": \"oil\", \"label\": \"canola oil\", \"values\": {}, \"allergens\": []%s}";
+    private static final String GUM =
+            "{\"id\": \"gum\", \"label\": \"methylcellulose\", \"values\": {}, \"allergens\": []%s}";
+    private static final String SPICE =
+            "{\"id\": \"spice\", \"label\": \"spices\", \"values\": {}, \"allergens\": []%s}";
 
     @TempDir
     private Path folder;
@@ -45,8 +48,7 @@ class NamesByLawTest {
         var marked = GUM.formatted(", \"additive\": {\"class\": \"stabiliser\", \"number\": \"E 461\"}");
         assertThat(panel(Format.EU, WATER, "9", marked, "1").statement().text())
                 .isEqualTo("water, stabiliser: methylcellulose.");
-        assertThat(panel(Format.US, WATER, "9", marked, "1").statement().text())
-                .isEqualTo("water, methylcellulose.");
+        assertThat(panel(Format.US, WATER, "9", marked, "1").statement().text()).isEqualTo("water, methylcellulose.");
         assertThat(needs(panel(Format.EU, WATER, "9", marked, "1"))).doesNotContain("Part C");
         assertThat(needs(panel(Format.EU, WATER, "9", GUM.formatted(""), "1")))
                 .contains("The class of methylcellulose (E 461)", "Part C");
@@ -55,15 +57,15 @@ class NamesByLawTest {
     @Test
     void a_name_by_law_stands_in_its_own_law_only() throws IOException {
         var marked = OIL.formatted(", \"labelIn\": {\"eu\": \"rapeseed oil\"}");
-        assertThat(panel(Format.EU, WATER, "9", marked, "1").statement().text())
-                .isEqualTo("water, rapeseed oil.");
-        assertThat(panel(Format.US, WATER, "9", marked, "1").statement().text())
-                .isEqualTo("water, canola oil.");
+        assertThat(panel(Format.EU, WATER, "9", marked, "1").statement().text()).isEqualTo("water, rapeseed oil.");
+        assertThat(panel(Format.US, WATER, "9", marked, "1").statement().text()).isEqualTo("water, canola oil.");
         assertThat(needs(panel(Format.EU, WATER, "9", OIL.formatted(""), "1")))
                 .contains("Another name for canola oil: rapeseed oil");
     }
 
-    /** Annex VII, Part B: "all spices and herbs not exceeding 2 % by weight of the food" (from memory); exactly 2 % may. */
+    /**
+     * Annex VII, Part B: "all spices and herbs not exceeding 2 % by weight of the food" (from memory); exactly 2 % may.
+     */
     @Test
     void spices_are_one_word_up_to_two_per_cent() throws IOException {
         assertThat(needs(panel(Format.EU, WATER, "98", SPICE.formatted(""), "2")))
@@ -74,8 +76,10 @@ class NamesByLawTest {
         assertThat(needs(panel(Format.EU, WATER, "97.7", named, "2.3"))).doesNotContain("Part B");
     }
 
-    /** 21 CFR 101.22(a)(2): "Paprika, turmeric, and saffron or other spices which are also colors, shall be declared as 'spice
-     * and coloring' unless declared by their common or usual name." */
+    /**
+     * 21 CFR 101.22(a)(2): "Paprika, turmeric, and saffron or other spices which are also colors, shall be declared as
+     * 'spice and coloring' unless declared by their common or usual name."
+     */
     @Test
     void a_spice_that_colours_says_so_unless_it_has_a_name() throws IOException {
         assertThat(panel(Format.US, WATER, "99", SPICE.formatted(", \"colours\": true"), "1")
@@ -83,14 +87,14 @@ class NamesByLawTest {
                         .text())
                 .isEqualTo("water, spice and coloring.");
         var named = "{\"id\": \"red\", \"label\": \"paprika\", \"values\": {}, \"colours\": true}";
-        assertThat(panel(Format.US, WATER, "99", named, "1").statement().text())
-                .isEqualTo("water, paprika.");
+        assertThat(panel(Format.US, WATER, "99", named, "1").statement().text()).isEqualTo("water, paprika.");
     }
 
     /** 21 CFR 101.4(b)(2): the ingredients of an ingredient stand in brackets. */
     @Test
     void what_is_made_of_several_things_is_asked_for() throws IOException {
-        var sauce = "{\"id\": \"sauce\", \"label\": \"soy sauce\", \"values\": {}, \"allergens\": [\"soy\", \"wheat\"]%s}";
+        var sauce =
+                "{\"id\": \"sauce\", \"label\": \"soy sauce\", \"values\": {}, \"allergens\": [\"soy\", \"wheat\"]%s}";
         assertThat(needs(panel(Format.US, WATER, "9", sauce.formatted(""), "1")))
                 .contains("What soy sauce is made of", "101.4(b)(2)");
         for (var parts : List.of(", \"madeOf\": [\"water\", \"soybeans\", \"wheat\", \"salt\"]", ", \"madeOf\": []")) {
@@ -126,10 +130,13 @@ class NamesByLawTest {
                 .contains("55 g: 205 %, not one serving");
     }
 
-    /** By hand: 4 x 20 + 9 x 1 + 4 x 50 = 289 where the set says 269; with fibre at 2 the Union comes to 269 as well. */
+    /**
+     * By hand: 4 x 20 + 9 x 1 + 4 x 50 = 289 where the set says 269; with fibre at 2 the Union comes to 269 as well.
+     */
     @Test
     void the_two_energies_say_why_they_differ() throws IOException {
-        var set = "{\"id\": \"bean\", \"values\": {\"PROCNT\": 20, \"FAT\": 1, \"CHOAVL\": 40, \"FIBTG\": 10, \"ENERC\": 269}}";
+        var set =
+                "{\"id\": \"bean\", \"values\": {\"PROCNT\": 20, \"FAT\": 1, \"CHOAVL\": 40, \"FIBTG\": 10, \"ENERC\": 269}}";
         assertThat(String.join(" ", panel(Format.US, set, "1").notes()))
                 .contains("own energy (ENERC) is 269 kcal", "as its ingredients state it", "law's factors, 289.");
         assertThat(String.join(" ", panel(Format.EU, set, "1").notes())).doesNotContain("ENERC");

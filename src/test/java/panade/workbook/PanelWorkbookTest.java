@@ -231,8 +231,9 @@ class PanelWorkbookTest {
     @ParameterizedTest
     @ValueSource(strings = {"=HYPERLINK('http://example.invalid')", "+1+1", "-1-1", "@SUM(A1)"})
     void names_that_begin_like_a_formula_stay_words(String name) throws IOException {
-        try (var workbook =
-                open("panel", kitchen(name, "\"serving\": \"100 g\",", "other: " + name).toString())) {
+        try (var workbook = open(
+                "panel",
+                kitchen(name, "\"serving\": \"100 g\",", "other: " + name).toString())) {
             var hostile = new ArrayList<Cell>();
             workbook.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> {
                 if (cell.getCellType() == CellType.STRING
