@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict.Optimum;
 import panade.model.MixedModel;
 import panade.model.Unproved;
+import panade.solver.Deadline;
 
 /**
  * Proves what no setting of switches can beat, by branch and bound (Land and Doig, Econometrica 28, 1960) in which
@@ -19,16 +20,18 @@ public final class Branching {
     private final MixedModel model;
     private final Prover prover;
     private final int patience;
+    private final Deadline deadline;
     private final PriorityQueue<Branch> open = new PriorityQueue<>(
             Comparator.comparing(Branch::cost, (a, b) -> a.subtract(b).signum()));
     private @Nullable List<BigFraction> best;
     private @Nullable BigFraction least;
     private int looked;
 
-    private Branching(MixedModel model, Prover prover, int patience) {
+    private Branching(MixedModel model, Prover prover, int patience, Deadline deadline) {
         this.model = model;
         this.prover = prover;
         this.patience = patience;
+        this.deadline = deadline;
     }
 
     /**
@@ -38,16 +41,22 @@ public final class Branching {
      * @param best the cheapest point known; empty when none is
      * @param looked how many branches were looked at
      */
-    public record Proof(@Nullable BigFraction bound, Optional<List<BigFraction>> best, int looked) {}
+    public record Proof(@Nullable BigFraction bound, Optional<List<BigFraction>> best, int looked) {
+        /** Whether it is proved that no point with whole numbers exists. */
+        public boolean isImpossible() {
+            return bound == null;
+        }
+    }
 
     /**
-     * Branches until nothing is open or patience ends.
+     * Branches until nothing is open, patience ends or the time is over.
      *
      * @param known a point that meets the model with whole numbers; null when none is known
      * @param patience how many branches to look at at most
      */
-    public static Proof prove(MixedModel model, @Nullable List<BigFraction> known, Prover prover, int patience) {
-        var branching = new Branching(model, prover, patience);
+    public static Proof prove(
+            MixedModel model, @Nullable List<BigFraction> known, Prover prover, int patience, Deadline deadline) {
+        var branching = new Branching(model, prover, patience, deadline);
         if (known != null) {
             branching.improve(known);
         }
@@ -68,7 +77,7 @@ public final class Branching {
             throw new Unproved("a branch could not be decided");
         }
         weigh(Branch.root(model, optimum.tableau()));
-        while (!open.isEmpty() && looked < patience) {
+        while (!open.isEmpty() && looked < patience && !deadline.isOver()) {
             split(open.remove());
         }
         var bound = open.isEmpty() ? least : lower(open.peek().cost());

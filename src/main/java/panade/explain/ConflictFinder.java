@@ -2,136 +2,206 @@ package panade.explain;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import panade.certify.Prover;
-import panade.certify.Verdict;
 import panade.certify.Verdict.Impossible;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit;
+import panade.explain.Trials.Search;
 import panade.model.LinearModel;
 
 /**
- * Finds irreducible sets of conflicting rows by a deletion filter over the rows that an exact contradiction uses
- * (Chinneck and Dravnieks, ORSA J. on Computing 3, 1991). More sets come from a hitting-set tree (Reiter, Artificial
- * Intelligence 32, 1987). That shares add up to the batch, and are not negative, is never a member.
+ * Finds irreducible sets of demands that cannot hold together. Among bounds alone it is a deletion filter over the rows
+ * that an exact contradiction uses (Chinneck and Dravnieks, ORSA J. on Computing 3, 1991); with rules, halving (Junker,
+ * "QuickXplain", AAAI 2004). More sets come from a hitting-set tree (Reiter, Artificial Intelligence 32, 1987). That
+ * shares add up to the batch, and are not negative, is never a member.
  */
 final class ConflictFinder {
-    /** How many row sets are tried at most when several conflicts are looked for. */
+    /** How many sets of demands are tried at most when several conflicts are looked for. */
     private static final int TRIES = 400;
 
     private final CompiledBrief compiled;
+    private final DemandModels models;
+    private final Trials trials;
+    private final AtomicBoolean open = new AtomicBoolean();
 
-    ConflictFinder(CompiledBrief compiled) {
+    ConflictFinder(CompiledBrief compiled, DemandModels models, Trials trials) {
         this.compiled = compiled;
+        this.models = models;
+        this.trials = trials;
     }
 
-    /** Some irreducible sets of row indices, at most that many, and whether there are no others. */
-    record Found(List<Set<Integer>> sets, boolean complete) {}
+    /** Some irreducible sets, at most that many, and whether it is proved that there are no others. */
+    record Found(List<Set<Demand>> sets, boolean complete) {}
 
-    /** One set, reached from a contradiction that has been proved. */
-    Set<Integer> first(Impossible proof) {
-        return shrunk(support(proof, allRows()));
+    /** Whether demands can hold together. */
+    enum Possible {
+        YES,
+        NO,
+        OPEN
     }
 
-    /** Up to {@code most} sets. */
-    Found all(Impossible proof, int most) {
-        var sets = new ArrayList<Set<Integer>>();
-        var seen = new HashSet<Set<Integer>>();
-        var waiting = new ArrayDeque<Set<Integer>>();
+    /** Whether some question was left open, for want of time, so that sets may be larger than need be. */
+    boolean isOpen() {
+        return open.get();
+    }
+
+    /** Up to {@code most} sets; empty when nothing is in conflict, or it cannot be found in time. */
+    Found all(int most) {
+        var sets = new ArrayList<Set<Demand>>();
+        var seen = new HashSet<Set<Demand>>();
+        var waiting = new ArrayDeque<Set<Demand>>();
         waiting.add(Set.of());
-        sets.add(first(proof));
         int tries = 0;
-        while (!waiting.isEmpty() && sets.size() < most && tries < TRIES) {
+        while (!waiting.isEmpty() && sets.size() < most && tries < TRIES && !trials.isOver()) {
             tries++;
             var removed = waiting.remove();
-            var conflict = avoiding(removed, sets);
-            for (int row : conflict) {
-                var more = new TreeSet<>(removed);
-                more.add(row);
+            for (var demand : avoiding(removed, sets)) {
+                var more = new HashSet<>(removed);
+                more.add(demand);
                 if (seen.add(more)) {
                     waiting.add(more);
                 }
             }
         }
-        return new Found(List.copyOf(sets), waiting.isEmpty());
+        return new Found(List.copyOf(sets), waiting.isEmpty() && !open.get());
     }
 
-    /** A conflict that uses none of the removed rows: a known one if possible, else a new one, else none. */
-    private Set<Integer> avoiding(Set<Integer> removed, List<Set<Integer>> known) {
+    /** A conflict that uses none of the removed demands: a known one if possible, else a new one, else none. */
+    private Set<Demand> avoiding(Set<Demand> removed, List<Set<Demand>> known) {
         var fitting =
                 known.stream().filter(set -> Collections.disjoint(set, removed)).findFirst();
         if (fitting.isPresent()) {
             return fitting.get();
         }
-        var rest = new ArrayList<>(allRows());
-        rest.removeAll(removed);
-        var verdict = verdict(rest);
-        if (!(verdict instanceof Impossible impossible)) {
-            return Set.of();
-        }
-        var fresh = shrunk(support(impossible, rest));
-        known.add(fresh);
-        return fresh;
+        var fresh = within(without(models.all(), removed));
+        fresh.ifPresent(known::add);
+        return fresh.orElse(Set.of());
     }
 
-    private List<Integer> allRows() {
-        var rows = new ArrayList<Integer>();
-        for (int i = 0; i < compiled.rows().size(); i++) {
-            rows.add(i);
-        }
-        return rows;
+    /** The demands less some of them. */
+    static List<Demand> without(List<Demand> all, Collection<Demand> some) {
+        return all.stream().filter(demand -> !some.contains(demand)).toList();
     }
 
-    /** The rows with a multiplier in a contradiction over the listed rows. */
-    private static List<Integer> support(Impossible proof, List<Integer> rows) {
-        var support = new ArrayList<Integer>();
+    /** An irreducible conflict among some demands; empty when they can hold together. */
+    Optional<Set<Demand>> within(List<Demand> held) {
+        var rows = held.stream().filter(Demand.OfRow.class::isInstance).toList();
+        var verdict = trials.prove(models.with(rows).relaxed());
+        if (verdict instanceof Impossible impossible) {
+            return Optional.of(ordered(shrunk(support(impossible, rows))));
+        }
+        var possible = rows.size() == held.size() ? Possible.YES : possible(held);
+        note(possible);
+        return possible == Possible.NO
+                ? Optional.of(ordered(irreducible(List.of(), List.of(), held)))
+                : Optional.empty();
+    }
+
+    /** Whether some demands can hold together; with rules, that they cannot may be the search's own word. */
+    Possible possible(Collection<Demand> held) {
+        var answer = trials.any(models.with(held));
+        if (answer instanceof Search.Found) {
+            return Possible.YES;
+        }
+        return answer instanceof Search.None ? Possible.NO : Possible.OPEN;
+    }
+
+    /** Whether it is proved that some demands cannot hold together. */
+    boolean isProved(Collection<Demand> held) {
+        return trials.least(models.with(held)) instanceof Search.None none && none.proved();
+    }
+
+    private Set<Demand> ordered(Collection<Demand> some) {
+        var members = new LinkedHashSet<Demand>();
+        models.all().stream().filter(some::contains).forEach(members::add);
+        return members;
+    }
+
+    /** The demands whose rows have a multiplier in a contradiction over them; that of the batch comes first. */
+    private List<Demand> support(Impossible proof, List<Demand> held) {
+        var rows = rows(held);
+        var support = new ArrayList<Demand>();
         for (int i = 0; i < rows.size(); i++) {
-            if (proof.multipliers().get(i).signum() != 0) {
-                support.add(rows.get(i));
+            if (proof.multipliers().get(i).signum() != 0 && !models.isBatch(rows.get(i))) {
+                support.add(new Demand.OfRow(rows.get(i)));
             }
         }
         return support;
     }
 
+    /** The model's rows that some demands make up, in its order. */
+    private List<Integer> rows(List<Demand> held) {
+        var rows = new ArrayList<Integer>();
+        for (int row = 0; row < compiled.rows().size(); row++) {
+            if (models.isBatch(row) || held.contains(new Demand.OfRow(row))) {
+                rows.add(row);
+            }
+        }
+        return rows;
+    }
+
     /** Drops rows as long as the rest stays impossible; what remains is irreducible. */
-    private Set<Integer> shrunk(List<Integer> rows) {
+    private List<Demand> shrunk(List<Demand> rows) {
         var kept = new ArrayList<>(rows);
-        for (int row : List.copyOf(rows)) {
-            if (!kept.contains(row) || isBatch(row)) {
+        for (var row : List.copyOf(rows)) {
+            if (!kept.contains(row)) {
                 continue;
             }
             var without = new ArrayList<>(kept);
-            without.remove(Integer.valueOf(row));
-            if (verdict(withBatch(without)) instanceof Impossible impossible) {
-                kept.retainAll(support(impossible, withBatch(without)));
+            without.remove(row);
+            if (Prover.EXACT.prove(linear(without)) instanceof Impossible impossible) {
+                kept.retainAll(support(impossible, without));
             }
         }
-        var members = new LinkedHashSet<Integer>();
-        kept.stream().filter(row -> !isBatch(row)).sorted().forEach(members::add);
-        return members;
+        return kept;
     }
 
-    private boolean isBatch(int row) {
-        return compiled.rows().get(row) instanceof Limit.OfBatch;
-    }
-
-    private List<Integer> withBatch(List<Integer> rows) {
-        var all = new TreeSet<>(rows);
-        allRows().stream().filter(this::isBatch).forEach(all::add);
-        return List.copyOf(all);
+    /** Costs stay, because they keep the pivots from wandering among ties. */
+    private LinearModel linear(List<Demand> rows) {
+        return models.with(rows).relaxed();
     }
 
     /**
-     * Whether the listed rows can hold together. Costs stay, because they keep the pivots from wandering among ties.
+     * The members among some demands, given others that are held anyway. What is open counts as possible, which may
+     * leave a member too many, never one too few.
+     *
+     * @param fresh what was added to those last; while there is none, they are known to hold
      */
-    private Verdict verdict(List<Integer> rows) {
-        var chosen = rows.stream().map(compiled.model().rows()::get).toList();
-        var model = new LinearModel(compiled.model().columns(), chosen);
-        return Prover.EXACT.prove(model);
+    private List<Demand> irreducible(List<Demand> held, List<Demand> fresh, List<Demand> some) {
+        if (!fresh.isEmpty() && isImpossible(held)) {
+            return List.of();
+        }
+        if (some.size() == 1) {
+            return some;
+        }
+        var left = some.subList(0, some.size() / 2);
+        var right = some.subList(some.size() / 2, some.size());
+        var inRight = irreducible(joined(held, left), left, right);
+        var inLeft = irreducible(joined(held, inRight), inRight, left);
+        return joined(inLeft, inRight);
+    }
+
+    private boolean isImpossible(List<Demand> held) {
+        var possible = possible(held);
+        note(possible);
+        return possible == Possible.NO;
+    }
+
+    private void note(Possible possible) {
+        if (possible == Possible.OPEN) {
+            open.set(true);
+        }
+    }
+
+    private static List<Demand> joined(List<Demand> a, List<Demand> b) {
+        return Stream.concat(a.stream(), b.stream()).toList();
     }
 }

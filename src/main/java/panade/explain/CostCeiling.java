@@ -6,25 +6,23 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.certify.Prover;
-import panade.certify.Sensitivity;
-import panade.certify.Sensitivity.Eased;
-import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
+import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.explain.NumberMove.Written;
+import panade.explain.Trials.Search;
+import panade.explain.Trials.Trial;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
-import panade.quantity.Quantity;
 
 /**
  * Finds what must give for the least cost to come down to a ceiling: the ceiling is one more row, and bounds are moved
- * until all rows hold together. Every move told has been solved with.
+ * until all rows and rules hold together. Every move told has been solved with as it is written.
  */
 public final class CostCeiling {
     /** Pairs are looked for among this many bounds, those that get furthest alone. */
@@ -32,117 +30,160 @@ public final class CostCeiling {
 
     private final Brief brief;
     private final CompiledBrief plain;
-    private final CompiledBrief capped;
-    private final Optimum optimum;
-    private final Sensitivity sensitivity;
     private final BigFraction level;
-    private final BigFraction least;
-    private final Prover prover;
+    private final Blend best;
+    private final Trials trials;
+    private final List<Holder> holders = new ArrayList<>();
+    private final List<String> open = new ArrayList<>();
 
     /**
      * The ceiling on a brief whose least cost lies above it.
      *
-     * @param optimum the proved optimum of the brief's own model
-     * @param perKg the ceiling
-     * @param prover proves the models that moves lead to
+     * @param brief as asked, with its rules
+     * @param best its cheapest blend
+     * @param perKg the ceiling, in the basis of the brief
      */
-    public CostCeiling(Brief brief, Optimum optimum, BigFraction perKg, Prover prover) {
-        this.prover = prover;
+    public CostCeiling(Brief brief, Blend best, BigFraction perKg, Trials trials) {
+        this.trials = trials;
         this.brief = brief;
-        this.optimum = optimum;
-        this.sensitivity = new Sensitivity(optimum);
+        this.best = best;
         this.level = perKg;
         this.plain = BriefCompiler.compile(brief);
-        this.least = plain.model().costAt(optimum.point());
-        this.capped = capped(plain, perKg);
+        findHolders();
     }
 
-    private static CompiledBrief capped(CompiledBrief plain, BigFraction perKg) {
+    /** What could not be decided in time. */
+    public List<String> open() {
+        return List.copyOf(open);
+    }
+
+    /** A brief's model with the ceiling as one more row that always holds. */
+    private CompiledBrief capped(Brief some) {
+        boolean cooked = some.practice().perCooked();
+        var compiled = BriefCompiler.compile(some, cooked ? level : BigFraction.ZERO);
         var costs = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < plain.columns().size(); j++) {
-            costs.put(j, plain.model().columns().get(j).cost());
+        for (int j = 0; j < compiled.columns().size(); j++) {
+            costs.put(j, compiled.model().columns().get(j).cost());
         }
-        var rows = new ArrayList<>(plain.model().rows());
-        rows.add(new Row("cost ceiling", costs, Sense.AT_MOST, perKg));
-        var limits = new ArrayList<>(plain.rows());
+        var rows = new ArrayList<>(compiled.model().rows());
+        rows.add(new Row("cost ceiling", costs, Sense.AT_MOST, cooked ? BigFraction.ZERO : level));
+        var limits = new ArrayList<>(compiled.rows());
         limits.add(new Limit.OfBatch());
-        return new CompiledBrief(new LinearModel(plain.model().columns(), rows), plain.columns(), limits);
+        return new CompiledBrief(new LinearModel(compiled.model().columns(), rows), compiled.columns(), limits);
+    }
+
+    /**
+     * A number that holds the cost up.
+     *
+     * @param without the least cost without it
+     */
+    private record Holder(NumberMove number, BigFraction without) {}
+
+    private void findHolders() {
+        for (int row = 0; row < plain.rows().size(); row++) {
+            if (plain.rows().get(row) instanceof Limit.OfBatch) {
+                continue;
+            }
+            var number = new NumberMove(brief, plain, row);
+            if (number.isWritten() && (hasRules() || binds(number))) {
+                tryWithout(number);
+            }
+        }
+    }
+
+    private boolean hasRules() {
+        return !brief.practice().rules().isEmpty();
+    }
+
+    /** By convexity no other row can do anything alone; with rules any may, under another choice. */
+    private boolean binds(NumberMove number) {
+        var used = BigFraction.ZERO;
+        for (var term : number.row().coefficients().entrySet()) {
+            var source = plain.columns().get(term.getKey());
+            for (var line : best.lines()) {
+                if (line.use().equals(source.use())
+                        && line.offer().id().equals(source.offer().id())) {
+                    used = used.add(term.getValue().multiply(line.share()));
+                }
+            }
+        }
+        return used.equals(number.row().right());
+    }
+
+    private void tryWithout(NumberMove number) {
+        var trial = trials.solve(number.dropped(brief));
+        if (!(trial instanceof Trial.Works works) || !(works.least() || reaches(works.costPerKg()))) {
+            open.add("how much \"" + number.name() + "\" alone could bring");
+        } else if (works.costPerKg().subtract(best.costPerKg()).signum() < 0) {
+            holders.add(new Holder(number, works.costPerKg()));
+        }
+    }
+
+    private boolean reaches(BigFraction costPerKg) {
+        return costPerKg.subtract(level).signum() <= 0;
     }
 
     /** Each bound that holds the cost up, moved alone. */
     public List<Move> moves() {
-        return holders().stream().map(this::move).toList();
+        return holders.stream().map(this::move).flatMap(Optional::stream).toList();
     }
 
-    /**
-     * A row whose number, when eased, lowers the cost; by convexity no other row can do anything alone.
-     *
-     * @param number what stands behind the row
-     * @param eased what comes of easing it alone as far as is needed
-     */
-    private record Holder(int row, NumberMove number, Eased eased) {}
-
-    private List<Holder> holders() {
-        var found = new ArrayList<Holder>();
-        for (int row = 0; row < plain.rows().size(); row++) {
-            if (!(plain.rows().get(row) instanceof Limit.OfBatch)) {
-                holder(row).ifPresent(found::add);
-            }
+    private Optional<Move> move(Holder holder) {
+        if (!reaches(holder.without())) {
+            return Optional.of(move(holder.number(), null, holder.without()));
         }
-        return found;
-    }
-
-    private Optional<Holder> holder(int row) {
-        var modelRow = plain.model().rows().get(row);
-        if (!modelRow.activity(optimum.point()).equals(modelRow.right())) {
-            return Optional.empty();
+        var move = least(brief, holder.number())
+                .flatMap(to -> solved(to.in(brief)).map(cost -> move(holder.number(), to, cost)));
+        if (move.isEmpty()) {
+            open.add("which number of \"" + holder.number().name() + "\" is enough alone");
         }
-        return Stream.of(true, false)
-                .filter(up -> modelRow.sense() != (up ? Sense.AT_LEAST : Sense.AT_MOST))
-                .map(up -> sensitivity.easing(row, up, level))
-                .filter(eased -> eased.cost().subtract(least).signum() < 0)
-                .findFirst()
-                .map(eased -> new Holder(row, new NumberMove(brief, plain, row), eased));
+        return move;
     }
 
-    private Move move(Holder holder) {
-        var enough = Optional.of(holder.eased())
-                .filter(Eased::arrived)
-                .map(eased -> new NumberMove(brief, capped, holder.row()).improved(eased.point(), prover))
-                .flatMap(holder.number()::neededAt);
-        var cost = enough.flatMap(number -> cost(holder.number().changed(brief, number)));
-        return cost.map(found -> told(holder.number(), enough.orElseThrow(), found))
-                .orElseGet(() -> told(holder.number(), null, holder.eased().cost()));
+    /** The least that a number must move in a brief for the cost to come down to the ceiling. */
+    private Optional<Written> least(Brief some, NumberMove number) {
+        var capped = capped(some);
+        return number.in(some, capped).flatMap(same -> {
+            var models = new DemandModels(some, capped);
+            var found = LeastMove.find(same, models.without(same.index()), trials);
+            return Optional.ofNullable(found.level()).flatMap(same::written).filter(Written::isMoved);
+        });
     }
 
-    private Optional<BigFraction> cost(Brief changed) {
-        return cost(BriefCompiler.compile(changed).model());
-    }
-
-    private Optional<BigFraction> cost(LinearModel model) {
-        return prover.prove(model) instanceof Optimum found
-                ? Optional.of(model.costAt(found.point()))
+    /** The least cost of a brief, if it is proved to be within the ceiling. */
+    private Optional<BigFraction> solved(Brief changed) {
+        return trials.solve(changed) instanceof Trial.Works works && reaches(works.costPerKg())
+                ? Optional.of(works.costPerKg())
                 : Optional.empty();
     }
 
     /** The two bounds whose joint move, each counted as a part of its own number, is least; empty when no two do. */
     public List<Move> cheapestPair() {
-        var holders = holders().stream()
+        var furthest = holders.stream()
                 .sorted(Comparator.comparing(
-                        holder -> holder.eased().cost(), (a, b) -> a.subtract(b).signum()))
+                        Holder::without, (a, b) -> a.subtract(b).signum()))
                 .limit(PAIRED)
                 .toList();
-        Optional<Pair> best = Optional.empty();
-        for (int i = 0; i < holders.size(); i++) {
-            for (int k = i + 1; k < holders.size(); k++) {
-                best = smaller(best, pair(holders.get(i), holders.get(k)));
+        Optional<Pair> least = Optional.empty();
+        for (int i = 0; i < furthest.size(); i++) {
+            for (int k = i + 1; k < furthest.size(); k++) {
+                least = smaller(
+                        least, pair(furthest.get(i).number(), furthest.get(k).number()));
             }
         }
-        return best.map(this::told).orElse(List.of());
+        return least.map(Pair::moves).orElse(List.of());
     }
 
-    /** Two numbers moved, and the sum of the parts by which they move. */
-    private record Pair(NumberMove first, Quantity one, NumberMove second, Quantity other, BigFraction parts) {}
+    /** Two numbers moved, and the least cost then. */
+    private record Pair(Written one, Written other, BigFraction costPerKg) {
+        BigFraction parts() {
+            return one.part().add(other.part());
+        }
+
+        List<Move> moves() {
+            return List.of(move(one.number(), one, costPerKg), move(other.number(), other, costPerKg));
+        }
+    }
 
     private static Optional<Pair> smaller(Optional<Pair> a, Optional<Pair> b) {
         if (a.isEmpty() || b.isEmpty()) {
@@ -151,43 +192,44 @@ public final class CostCeiling {
         return b.get().parts().subtract(a.get().parts()).signum() < 0 ? b : a;
     }
 
-    private Optional<Pair> pair(Holder a, Holder b) {
-        if (leastWithout(a.row(), b.row()).subtract(level).signum() > 0) {
+    /** Two numbers that both have to move; where one is enough at less, there is no pair. */
+    private Optional<Pair> pair(NumberMove a, NumberMove b) {
+        if (trials.isOver() || solved(b.dropped(a.dropped(brief))).isEmpty()) {
             return Optional.empty();
         }
-        var weights = Map.of(a.row(), weight(a.number()), b.row(), weight(b.number()));
-        var point = new Elastic(capped.model(), prover).leastGiving(weights);
-        var one = point.flatMap(a.number()::neededAt);
-        var other = point.flatMap(b.number()::neededAt);
-        return one.flatMap(left -> other.map(right -> new Pair(
-                a.number(), left, b.number(), right, part(a.number(), left).add(part(b.number(), right)))));
+        return givingLeast(a, b).filter(this::isNotEnough).flatMap(one -> {
+            var changed = one.in(brief);
+            return least(changed, b)
+                    .filter(this::isNotEnough)
+                    .flatMap(other -> solved(other.in(changed)).map(cost -> new Pair(one, other, cost)));
+        });
     }
 
-    private BigFraction leastWithout(int a, int b) {
-        var rows = new ArrayList<>(plain.model().rows());
-        rows.remove(Math.max(a, b));
-        rows.remove(Math.min(a, b));
-        return cost(new LinearModel(plain.model().columns(), rows)).orElseThrow();
+    private boolean isNotEnough(Written alone) {
+        return alone.isMoved() && solved(alone.in(brief)).isEmpty();
     }
 
-    private static BigFraction weight(NumberMove move) {
-        var size = move.number().base().abs();
+    /** The first number's move where both together give way least. */
+    private Optional<Written> givingLeast(NumberMove a, NumberMove b) {
+        var weights = Map.of(a.index(), weight(a), b.index(), weight(b));
+        var answer = trials.least(new DemandModels(brief, capped(brief)).elastic(weights));
+        return answer instanceof Search.Found found ? a.levelAt(found.point()).flatMap(a::written) : Optional.empty();
+    }
+
+    private static BigFraction weight(NumberMove number) {
+        var size = number.level().abs();
         return size.signum() == 0 ? BigFraction.of(1000) : size.reciprocal();
     }
 
-    private static BigFraction part(NumberMove move, Quantity to) {
-        return to.base().subtract(move.number().base()).abs().multiply(weight(move));
-    }
-
-    private List<Move> told(Pair pair) {
-        var changed = pair.second().changed(pair.first().changed(brief, pair.one()), pair.other());
-        return cost(changed)
-                .map(cost -> List.of(told(pair.first(), pair.one(), cost), told(pair.second(), pair.other(), cost)))
-                .orElse(List.of());
-    }
-
-    private static Move told(NumberMove move, @Nullable Quantity to, BigFraction cost) {
-        var from = move.number();
-        return new Move(move.path(), move.name(), from.unit(), from.number(), to == null ? null : to.number(), cost);
+    private static Move move(NumberMove number, @Nullable Written to, BigFraction cost) {
+        var from = to == null ? number.number() : to.from();
+        return new Move(
+                to == null ? number.path() : to.path(),
+                number.name(),
+                from.unit(),
+                from.number(),
+                to == null ? null : to.to().number(),
+                to == null ? null : to.kept(),
+                cost);
     }
 }

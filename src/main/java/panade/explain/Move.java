@@ -2,6 +2,7 @@ package panade.explain;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.quantity.Quantity;
 import panade.quantity.Unit;
 
 /**
@@ -12,6 +13,7 @@ import panade.quantity.Unit;
  * @param unit the numbers' unit
  * @param from the number as it stands
  * @param to the number that is enough; null when not even dropping the bound is
+ * @param kept the other side of a fixed bound of which only one side moves; null elsewhere
  * @param costPerKg the least cost with that number, or with the bound dropped
  */
 public record Move(
@@ -20,4 +22,5 @@ public record Move(
         Unit unit,
         BigFraction from,
         @Nullable BigFraction to,
+        @Nullable Quantity kept,
         BigFraction costPerKg) {}

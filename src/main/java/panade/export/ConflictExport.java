@@ -1,8 +1,11 @@
 package panade.export;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import panade.explain.Conflict.Change;
+import panade.explain.Conflict.Cost;
 import panade.explain.Conflict.Cure;
+import panade.explain.Conflict.Member;
 import panade.plan.Outcome.Conflicted;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -26,11 +29,23 @@ final class ConflictExport {
         });
         result.set("conflicts", sets);
         result.put("allConflicts", conflict.complete());
+        result.put("separateConflicts", conflict.separate());
+        result.put("conflictProved", conflict.proved());
+        var freeing = NODES.arrayNode();
+        conflict.sets().forEach(set -> {
+            var paths = NODES.arrayNode();
+            set.stream().filter(Member::frees).forEach(member -> paths.add(member.path()));
+            freeing.add(paths);
+        });
+        result.set("freeing", freeing);
         result.set("cures", cures(conflict.cures()));
         var combined = NODES.objectNode();
         combined.set("moves", cures(conflict.combined()));
-        JsonExport.put(combined, "costPerKg", conflict.combinedCostPerKg());
+        put(combined, conflict.combinedCost());
         result.set("combined", conflict.combined().isEmpty() ? NODES.nullNode() : combined);
+        var open = NODES.arrayNode();
+        conflict.open().forEach(open::add);
+        result.set("undecided", open);
         result.set("certificate", certificate(outcome));
         return result;
     }
@@ -49,6 +64,11 @@ final class ConflictExport {
             JsonExport.put(node, "from", moves.from());
             JsonExport.put(node, "to", moves.to());
             node.put("unit", moves.unit().symbol());
+            var kept = moves.kept();
+            if (kept != null) {
+                JsonExport.put(node, "kept", kept.number());
+                node.put("keptUnit", kept.unit().symbol());
+            }
         } else if (cure.change() instanceof Change.Drops) {
             node.put("from", "kept");
             node.put("to", "dropped");
@@ -56,8 +76,15 @@ final class ConflictExport {
             node.put("from", "left out");
             node.put("to", "allowed");
         }
-        JsonExport.put(node, "costPerKg", cure.costPerKg());
+        put(node, cure.cost());
         return node;
+    }
+
+    private static void put(ObjectNode node, @Nullable Cost cost) {
+        JsonExport.put(node, "costPerKg", cost == null ? null : cost.perKg());
+        if (cost != null) {
+            node.put("costProved", cost.least());
+        }
     }
 
     private static ObjectNode certificate(Conflicted outcome) {

@@ -36,6 +36,9 @@ public final class ReachExport {
         JsonExport.put(result, "batchKg", batch == null ? null : batch.base());
         result.set("prices", prices(target));
         result.set("atTarget", atTarget(target.atTarget()));
+        var open = NODES.arrayNode();
+        target.open().forEach(open::add);
+        result.set("undecided", open);
         return RemarkExport.print(result, target.best().asked().remarks());
     }
 
@@ -61,6 +64,11 @@ public final class ReachExport {
             JsonExport.put(node, "from", move.from());
             JsonExport.put(node, "to", move.to());
             node.put("unit", move.unit().symbol());
+            var kept = move.kept();
+            if (kept != null) {
+                JsonExport.put(node, "kept", kept.number());
+                node.put("keptUnit", kept.unit().symbol());
+            }
             JsonExport.put(node, "costPerKg", move.costPerKg());
             var label = labels.get(move);
             if (label != null) {

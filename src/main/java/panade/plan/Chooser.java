@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import panade.certify.Branching;
 import panade.certify.Decision;
 import panade.certify.Prover;
-import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
@@ -19,20 +18,26 @@ import panade.compile.CompiledChoice;
 import panade.compile.Extent;
 import panade.compile.RuleCompiler;
 import panade.domain.Brief;
-import panade.explain.Choosing;
+import panade.explain.Trials.Search;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.MixedModel;
 import panade.model.Unproved;
 import panade.quantity.Decimal;
+import panade.solver.Deadline;
 import panade.solver.MixedAnswer;
 import panade.solver.MixedAnswer.Found;
 import panade.solver.MixedAnswer.Infeasible;
 import panade.solver.MixedSolver;
 
 /** Chooses ingredients where rules leave a choice: a search proposes, exact branching proves. */
-final class Chooser implements Choosing {
-    private static final Duration LIMIT = Duration.ofSeconds(60);
+final class Chooser {
+    /** How long a search and its proof may take together; what is open then is told. */
+    static final Duration TIME = Duration.ofSeconds(20);
+
+    /** How much of that the search in binary floating point may have. */
+    private static final Duration SEARCH_TIME = Duration.ofSeconds(8);
+
     /** How many sets of choices are looked at for the proof; what is open then is told. */
     private static final int PATIENCE = 400;
 
@@ -45,6 +50,7 @@ final class Chooser implements Choosing {
     private final BigFraction rate;
     private final Prover prover;
     private final MixedSolver search;
+    private final Deadline deadline;
     private final int patience;
     private final int longPatience;
 
@@ -52,16 +58,19 @@ final class Chooser implements Choosing {
      * A chooser.
      *
      * @param rate money given for each cooked kilogram; zero for none
+     * @param deadline when it has to end with what it has
      */
-    Chooser(Prover prover, MixedSolver search, BigFraction rate) {
-        this(prover, search, rate, PATIENCE, LONG_PATIENCE);
+    Chooser(Prover prover, MixedSolver search, BigFraction rate, Deadline deadline) {
+        this(prover, search, rate, deadline, PATIENCE, LONG_PATIENCE);
     }
 
     /** A chooser that looks at so many sets of choices at most, with a blend in hand and without one. */
-    Chooser(Prover prover, MixedSolver search, BigFraction rate, int patience, int longPatience) {
+    Chooser(
+            Prover prover, MixedSolver search, BigFraction rate, Deadline deadline, int patience, int longPatience) {
         this.rate = rate;
         this.prover = prover;
         this.search = search;
+        this.deadline = deadline;
         this.patience = patience;
         this.longPatience = longPatience;
     }
@@ -80,11 +89,11 @@ final class Chooser implements Choosing {
         var extent = new ProvedExtent(compiled, prover);
         var choice = RuleCompiler.compile(brief, compiled, extent);
         var model = choice.model();
-        var answer = search.solve(model, LIMIT);
+        var answer = search(model);
         var proof = proof(model, answer);
         var bound = proof.bound();
         if (proof.best().isEmpty() || bound == null) {
-            return none(proof, bound);
+            return none(proof);
         }
         var point = proof.best().get();
         var claim = answer instanceof Found found ? perKg(brief, compiled, extent, Decimal.of(found.bound())) : null;
@@ -111,35 +120,67 @@ final class Chooser implements Choosing {
         return told.signum() > 0 ? told : BigFraction.ZERO;
     }
 
-    /** The cheapest point of a model, after branching. */
-    Decision<List<BigFraction>> cheapestPoint(MixedModel model) {
-        var proof = proof(model, search.solve(model, LIMIT));
-        var bound = proof.bound();
-        if (proof.best().isEmpty()) {
-            return bound == null ? new Decision.Impossible<>() : new Decision.Undecided<>(open(proof));
-        }
-        var point = proof.best().get();
-        return model.relaxed().costAt(point).equals(bound)
-                ? new Decision.Found<>(point)
-                : new Decision.Undecided<>(
-                        "after " + proof.looked() + " sets of choices it is not ruled out that another is cheaper");
-    }
-
-    private Branching.Proof proof(MixedModel model, MixedAnswer answer) {
-        var known = answer instanceof Found found ? held(model, found.values()) : null;
-        return Branching.prove(model, known, prover, known == null ? longPatience : patience);
-    }
-
-    private static Optional<Chosen> none(Branching.Proof proof, @Nullable BigFraction bound) {
-        if (bound != null) {
+    private static Optional<Chosen> none(Branching.Proof proof) {
+        if (!proof.isImpossible()) {
             throw new Unproved(open(proof));
         }
         return Optional.empty();
     }
 
     private static String open(Branching.Proof proof) {
-        return "the rules leave so many choices that after " + proof.looked()
-                + " of them no blend was found, nor all were ruled out";
+        return "the rules leave so many choices that within " + TIME.toSeconds() + " s, after " + proof.looked()
+                + " sets of them, no blend was found, nor all were ruled out";
+    }
+
+    /** The cheapest point of a model, after branching. */
+    Decision<List<BigFraction>> cheapestPoint(MixedModel model) {
+        var proof = proof(model, search(model));
+        var bound = proof.bound();
+        if (proof.best().isEmpty()) {
+            return proof.isImpossible() ? new Decision.Impossible<>() : new Decision.Undecided<>(open(proof));
+        }
+        var point = proof.best().get();
+        return model.relaxed().costAt(point).equals(bound)
+                ? new Decision.Found<>(point)
+                : new Decision.Undecided<>("after " + proof.looked() + " sets of choices, within " + TIME.toSeconds()
+                        + " s, it is not ruled out that another is cheaper");
+    }
+
+    /** A point of least cost, proved as far as time and patience go. */
+    Search least(MixedModel model) {
+        var proof = proof(model, search(model));
+        var bound = proof.bound();
+        if (proof.best().isEmpty() || bound == null) {
+            return proof.isImpossible() ? new Search.None(true) : new Search.Open();
+        }
+        var point = proof.best().get();
+        return new Search.Found(point, bound.equals(model.relaxed().costAt(point)));
+    }
+
+    /** Any point; where the search says that there is none, its word is taken. */
+    Search any(MixedModel model) {
+        return found(free(model));
+    }
+
+    /** A point as cheap as the search could find; that none is cheaper, or that there is none, is its own word. */
+    Search found(MixedModel model) {
+        var answer = search(model);
+        if (answer instanceof Infeasible) {
+            return new Search.None(false);
+        }
+        var known = answer instanceof Found found ? held(model, found.values()) : null;
+        return known == null ? least(model) : new Search.Found(known, false);
+    }
+
+    private MixedAnswer search(MixedModel model) {
+        return deadline.isOver()
+                ? new MixedAnswer.Undecided("the time is over")
+                : search.solve(model, deadline.left(SEARCH_TIME));
+    }
+
+    private Branching.Proof proof(MixedModel model, MixedAnswer answer) {
+        var known = answer instanceof Found found ? held(model, found.values()) : null;
+        return Branching.prove(model, known, prover, known == null ? longPatience : patience, deadline);
     }
 
     private @Nullable List<BigFraction> held(MixedModel model, Map<Integer, BigInteger> values) {
@@ -155,43 +196,11 @@ final class Chooser implements Choosing {
                 .noting(SETTLED);
     }
 
-    @Override
-    public Optional<BigFraction> cheapestFound(Brief brief) {
-        var compiled = BriefCompiler.compile(brief, rate);
-        if (prover.prove(compiled.model()) instanceof Impossible) {
-            return Optional.empty();
-        }
-        var model = RuleCompiler.compile(brief, compiled, Extent.ANY).model();
-        return point(model).map(point -> model.relaxed().costAt(point));
-    }
-
-    @Override
-    public boolean isPossible(Brief brief) {
-        var compiled = BriefCompiler.compile(brief, rate);
-        if (prover.prove(compiled.model()) instanceof Impossible) {
-            return false;
-        }
-        var model = free(RuleCompiler.compile(brief, compiled, Extent.ANY).model());
-        return point(model).isPresent();
-    }
-
     /** The model when nothing costs anything, so that the first point found will do. */
     private static MixedModel free(MixedModel model) {
         var columns = model.relaxed().columns().stream()
                 .map(column -> new Column(column.name(), BigFraction.ZERO))
                 .toList();
         return new MixedModel(new LinearModel(columns, model.relaxed().rows()), model.whole());
-    }
-
-    @Override
-    public Optional<List<BigFraction>> point(MixedModel model) {
-        var answer = search.solve(model, LIMIT);
-        if (answer instanceof Infeasible) {
-            return Optional.empty();
-        }
-        var known = answer instanceof Found found ? held(model, found.values()) : null;
-        return known != null
-                ? Optional.of(known)
-                : Branching.prove(model, null, prover, longPatience).best();
     }
 }

@@ -14,16 +14,20 @@ import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.Extent;
+import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.explain.ConflictExplainer;
 import panade.explain.Explainer;
 import panade.explain.Room;
 import panade.explain.RoomReader;
-import panade.explain.RuleConflicts;
+import panade.explain.Trials;
+import panade.explain.Trials.Search;
+import panade.explain.Trials.Trial;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;
+import panade.solver.Deadline;
 import panade.solver.MixedAnswer;
 import panade.solver.Solver;
 import panade.solver.SolverAnswer;
@@ -31,6 +35,9 @@ import panade.solver.SolverAnswer;
 /** Runs the line once: compile, solve, certify, measure again, explain. */
 public final class Planner {
     private static final Duration LIMIT = Duration.ofSeconds(60);
+
+    /** How long is spent on why there is no blend and on what would change that. */
+    private static final Duration EXPLAINING = Duration.ofSeconds(30);
 
     /**
      * How often a rate for the cooked weight is taken anew at most. The steps close in faster than by halves
@@ -97,10 +104,9 @@ public final class Planner {
         if (!(verdict instanceof Verdict.Optimum optimum)) {
             return without(brief, compiled, verdict, most);
         }
-        return settled(brief, optimum)
+        return settled(brief, optimum, Deadline.in(Chooser.TIME))
                 .map(settled -> blended(settled, roomy))
-                .orElseGet(() -> new Outcome.Conflicted(
-                        brief, RuleConflicts.explain(brief, chooser(BigFraction.ZERO)), Certifier.EXACT_ENGINE));
+                .orElseGet(() -> conflicted(brief, compiled, most, Certifier.EXACT_ENGINE));
     }
 
     /**
@@ -109,11 +115,11 @@ public final class Planner {
      *
      * @param plain the proved optimum of the brief without its rules, at raw cost
      */
-    private Optional<Settled> settled(Brief brief, Verdict.Optimum plain) {
+    private Optional<Settled> settled(Brief brief, Verdict.Optimum plain, Deadline deadline) {
         var rate = BigFraction.ZERO;
         var settled = brief.practice().rules().isEmpty()
                 ? Optional.of(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
-                : settled(brief, rate);
+                : settled(brief, rate, deadline);
         for (int step = 0; settled.isPresent() && brief.practice().perCooked(); step++) {
             var found = costPerKg(settled.get().blend());
             if (found.equals(rate)) {
@@ -123,7 +129,7 @@ public final class Planner {
                 throw new Unproved("the cost per cooked weight still fell after " + MOST_RATES + " steps");
             }
             rate = found;
-            settled = settled(brief, rate);
+            settled = settled(brief, rate, deadline);
         }
         return settled;
     }
@@ -135,11 +141,13 @@ public final class Planner {
         return blend.costPerKg();
     }
 
-    private Optional<Settled> settled(Brief brief, BigFraction rate) {
+    private Optional<Settled> settled(Brief brief, BigFraction rate, Deadline deadline) {
         if (brief.practice().rules().isEmpty()) {
             return Optional.of(settled(brief, brief, null, rate));
         }
-        return chooser(rate).choose(brief).map(chosen -> settled(brief, chosen.brief(), chosen.choice(), rate));
+        return chooser(rate, deadline)
+                .choose(brief)
+                .map(chosen -> settled(brief, chosen.brief(), chosen.choice(), rate));
     }
 
     private Settled settled(Brief asked, Brief brief, @Nullable Choice choice, BigFraction rate) {
@@ -166,12 +174,37 @@ public final class Planner {
             Verdict.Optimum optimum,
             Blend blend) {}
 
-    private Chooser chooser(BigFraction rate) {
-        return new Chooser(this::verdict, engines.mixed(), rate);
+    private Chooser chooser(BigFraction rate, Deadline deadline) {
+        return new Chooser(this::verdict, engines.mixed(), rate, deadline);
+    }
+
+    /** Trials of changed briefs, all of them before a deadline. */
+    public Trials trials(Deadline deadline) {
+        return new PlannedTrials(this, engines.mixed(), deadline);
+    }
+
+    /** What comes of a brief, its cheapest blend measured again. */
+    Trial trial(Brief asked, Deadline deadline) {
+        return least(asked, deadline.within(Chooser.TIME)).fold(Planner::trial, Trial.Fails::new, Trial.Open::new);
+    }
+
+    private static Trial trial(Settled settled) {
+        var choice = settled.choice();
+        return fault(settled.asked(), settled.blend())
+                .<Trial>map(Trial.Open::new)
+                .orElseGet(() -> new Trial.Works(settled.blend().costPerKg(), choice == null || choice.closed()));
     }
 
     /** The cheapest blend alone, measured again. */
     public Decision<Blend> cheapest(Brief asked) {
+        return least(asked, Deadline.in(Chooser.TIME))
+                .fold(
+                        settled -> measured(settled.asked(), settled.blend()),
+                        Decision.Impossible::new,
+                        Decision.Undecided::new);
+    }
+
+    private Decision<Settled> least(Brief asked, Deadline deadline) {
         try {
             var brief = keepingLabel(asked);
             var verdict = verdict(BriefCompiler.compile(brief));
@@ -179,15 +212,13 @@ public final class Planner {
                 return new Decision.Impossible<>();
             }
             return verdict instanceof Verdict.Optimum optimum
-                    ? settled(brief, optimum).map(Planner::checked).orElseGet(Decision.Impossible::new)
+                    ? settled(brief, optimum, deadline)
+                            .<Decision<Settled>>map(Decision.Found::new)
+                            .orElseGet(Decision.Impossible::new)
                     : new Decision.Undecided<>(reason(verdict));
         } catch (Unproved open) {
             return new Decision.Undecided<>(open.reason());
         }
-    }
-
-    private static Decision<Blend> checked(Settled settled) {
-        return measured(settled.asked(), settled.blend());
     }
 
     /** A blend, once it is measured against its brief without the model; undecided where it fails. */
@@ -212,16 +243,27 @@ public final class Planner {
 
     /**
      * The cost of a blend as cheap as the search for whole numbers could find, without the proof that no choice is
-     * cheaper; empty when it found none.
+     * cheaper; empty when it found none. Costs per cooked weight are found by steps that need the proof.
      */
     public Optional<BigFraction> cheapestFound(Brief brief) {
-        return chooser(BigFraction.ZERO).cheapestFound(brief);
+        var compiled = BriefCompiler.compile(brief);
+        if (brief.practice().perCooked() || verdict(compiled) instanceof Verdict.Impossible) {
+            return cheapest(brief).found().map(Blend::costPerKg);
+        }
+        var model = RuleCompiler.compile(brief, compiled, Extent.ANY).model();
+        try {
+            return chooser(BigFraction.ZERO, Deadline.in(Chooser.TIME)).found(model) instanceof Search.Found found
+                    ? Optional.of(model.relaxed().costAt(found.point()))
+                    : Optional.empty();
+        } catch (Unproved open) {
+            return Optional.empty();
+        }
     }
 
     /** The cheapest point of a model with switches. */
     public Decision<List<BigFraction>> cheapestPoint(MixedModel model) {
         try {
-            return chooser(BigFraction.ZERO).cheapestPoint(model);
+            return chooser(BigFraction.ZERO, Deadline.in(Chooser.TIME)).cheapestPoint(model);
         } catch (Unproved open) {
             return new Decision.Undecided<>(open.reason());
         }
@@ -263,10 +305,14 @@ public final class Planner {
 
     private Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {
         if (verdict instanceof Verdict.Impossible impossible) {
-            var conflict = ConflictExplainer.explain(brief, compiled, impossible, conflicts, this::verdict);
-            return new Outcome.Conflicted(brief, conflict, impossible.engine());
+            return conflicted(brief, compiled, conflicts, impossible.engine());
         }
         return new Outcome.Undecided(brief, reason(verdict));
+    }
+
+    private Outcome.Conflicted conflicted(Brief brief, CompiledBrief compiled, int most, String engine) {
+        var trials = trials(Deadline.in(EXPLAINING));
+        return new Outcome.Conflicted(brief, ConflictExplainer.explain(brief, compiled, most, trials), engine);
     }
 
     private Outcome blended(Settled settled, boolean roomy) {

@@ -2,13 +2,17 @@ package panade.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.explain.Conflict;
 import panade.explain.Conflict.Change;
+import panade.explain.Conflict.Cost;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
 import panade.plan.Outcome.Conflicted;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
@@ -70,11 +74,13 @@ public final class ConflictReport {
         for (var set : conflict.sets()) {
             blocks.add(new Paragraph(headline(set)));
             blocks.add(new Points(set.stream().map(ConflictReport::words).toList()));
+            freeing(set).ifPresent(words -> blocks.add(new Paragraph(words)));
         }
-        if (conflict.sets().size() > 1) {
+        if (!conflict.proved()) {
             blocks.add(new Paragraph(
-                    conflict.complete() ? "There are no other such sets." : "There may be more such sets."));
+                    "That just these are in conflict is the search's word; that the whole brief is, is proved."));
         }
+        others().ifPresent(words -> blocks.add(new Paragraph(words)));
         return blocks;
     }
 
@@ -82,13 +88,45 @@ public final class ConflictReport {
         var blocks = new ArrayList<Block>();
         addCures(blocks);
         addCombined(blocks);
+        if (!conflict.open().isEmpty()) {
+            blocks.add(new Paragraph("Not decided in time:"));
+            blocks.add(new Points(conflict.open()));
+        }
         return blocks;
     }
 
     private static String headline(List<Member> set) {
-        return set.size() == 1
-                ? "This cannot be had:"
-                : "These " + set.size() + " cannot hold together; without any one of them the rest can:";
+        if (set.size() == 1) {
+            return "This cannot be had:";
+        }
+        var words = "These " + set.size() + " cannot hold together";
+        return set.stream().allMatch(Member::frees) ? words + "; without any one of them the rest can:" : words + ":";
+    }
+
+    /** Which members are enough to give up, where that is not so of all. */
+    private static Optional<String> freeing(List<Member> set) {
+        var freeing = set.stream().filter(Member::frees).map(Member::name).toList();
+        return freeing.isEmpty() || freeing.size() == set.size()
+                ? Optional.empty()
+                : Optional.of("The rest can hold without " + String.join(", or without ", freeing)
+                        + "; with another of them gone, something else still stands in the way.");
+    }
+
+    /** What stands beside the sets shown. */
+    private Optional<String> others() {
+        int shown = conflict.sets().size();
+        if (conflict.separate() > shown) {
+            return Optional.of("Beside that stand more: " + conflict.separate()
+                    + " conflicts were found of which no two share a bound or rule, so that no fewer than "
+                    + conflict.separate() + " changes are enough; \"blend --conflicts " + conflict.separate()
+                    + "\" shows them.");
+        }
+        if (shown == 1 && conflict.sets().get(0).stream().noneMatch(Member::frees)) {
+            return Optional.of("Other conflicts share one or another of these; \"blend --conflicts 5\" shows them.");
+        }
+        return shown > 1
+                ? Optional.of(conflict.complete() ? "There are no other such sets." : "There may be more such sets.")
+                : Optional.empty();
     }
 
     private static String words(Member member) {
@@ -97,7 +135,10 @@ public final class ConflictReport {
 
     private void addCures(List<Block> blocks) {
         if (conflict.cures().isEmpty()) {
-            blocks.add(new Paragraph("No single change makes a blend possible."));
+            blocks.add(new Paragraph(
+                    conflict.open().isEmpty()
+                            ? "No single change makes a blend possible."
+                            : "No single change was found that makes a blend possible."));
             return;
         }
         blocks.add(new Paragraph("Any one of these changes makes a blend possible (each was solved with):"));
@@ -111,34 +152,54 @@ public final class ConflictReport {
 
     private List<String> row(Cure cure) {
         if (cure.change() instanceof Change.Moves moves) {
-            return List.of(
-                    cure.name(),
-                    Figures.exactly(moves.from(), moves.unit()),
-                    Figures.exactly(moves.to(), moves.unit()),
-                    cost(cure.costPerKg()));
+            return List.of(cure.name(), Figures.exactly(moves.from(), moves.unit()), moved(moves), cost(cure.cost()));
         }
-        var words = cure.change() instanceof Change.Drops ? "without the rule: " : "allow ";
-        return List.of(words + cure.name(), "", "", cost(cure.costPerKg()));
+        return List.of(words(cure), "", "", cost(cure.cost()));
     }
 
-    private String cost(@Nullable BigFraction perKg) {
+    private static String words(Cure cure) {
+        var words = cure.change() instanceof Change.Drops ? "without the rule: " : "allow ";
+        return words + cure.name();
+    }
+
+    /** The number to write, or the two of a fixed bound that is opened. */
+    static String moved(Change.Moves moves) {
+        return moved(moves.from(), moves.to(), moves.unit(), moves.kept());
+    }
+
+    static String moved(BigFraction from, BigFraction to, Unit unit, @Nullable Quantity kept) {
+        var fresh = Figures.exactly(to, unit);
+        if (kept == null) {
+            return fresh;
+        }
+        var old = Figures.exactly(kept.number(), kept.unit());
+        return to.subtract(from).signum() < 0 ? fresh + " to " + old : old + " to " + fresh;
+    }
+
+    private String cost(@Nullable Cost cost) {
         var currency = outcome.brief().currency();
-        if (perKg == null) {
+        if (cost == null) {
             return "price not known";
         }
-        return Figures.money(Figures.perPound(perKg)) + (currency.isEmpty() ? "" : " " + currency);
+        var words = Figures.money(Figures.perPound(cost.perKg())) + (currency.isEmpty() ? "" : " " + currency);
+        return cost.least() ? words : "at most " + words;
     }
 
     private void addCombined(List<Block> blocks) {
         if (conflict.combined().isEmpty()) {
             return;
         }
-        var moves = new ArrayList<String>();
+        var lead = conflict.cures().isEmpty() ? "Together these do" : "Without allowing anything, these do together";
+        blocks.add(new Paragraph(lead + " (solved with; while the others stay, none can be left out or move less):"));
+        var points = new ArrayList<String>();
         for (var cure : conflict.combined()) {
-            var change = (Change.Moves) cure.change();
-            moves.add(cure.name() + " to " + Figures.exactly(change.to(), change.unit()));
+            points.add(
+                    cure.change() instanceof Change.Moves moves
+                            ? cure.name() + ": from " + Figures.exactly(moves.from(), moves.unit()) + " to "
+                                    + moved(moves)
+                            : words(cure));
         }
-        blocks.add(new Paragraph("The least joint move: " + String.join(", ", moves) + "; then "
-                + cost(conflict.combinedCostPerKg()) + "/lb."));
+        blocks.add(new Points(points));
+        blocks.add(new Paragraph("Then the cheapest blend costs " + cost(conflict.combinedCost()) + "/lb."));
     }
 }

@@ -18,6 +18,11 @@ public final class Figures {
         return Decimal.round(value, 4).toPlainString();
     }
 
+    /** Money as {@link #money}, never more than it is: a price that is to be paid at most. */
+    static String moneyAtMost(BigFraction value) {
+        return value.bigDecimalValue(4, RoundingMode.FLOOR).toPlainString();
+    }
+
     /** Money with two digits after the point. */
     public static String cash(BigFraction value) {
         return Decimal.round(value, 2).toPlainString();

@@ -69,8 +69,11 @@ public final class QuotesReport {
     private List<Block> costs() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
-        blocks.add(
-                new Paragraph("Every cost here is a least cost proved in exact fractions, or an exact sum of prices."));
+        blocks.add(new Paragraph(
+                comparison.isProved()
+                        ? "Every cost here is a least cost proved in exact fractions, or an exact sum of prices."
+                        : "Every cost here is exact. That no other choice of ingredients is cheaper was not proved of"
+                                + " every list: \"blend\" with that list says how far it is."));
         blocks.add(new Heading("List by list, cost per lb"));
         blocks.add(new Table(columns(), rows()));
         if (comparison.lists().size() > 2) {

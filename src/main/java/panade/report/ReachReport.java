@@ -60,6 +60,7 @@ public final class ReachReport {
             addPair(blocks);
             addBatch(blocks);
             addPrices(blocks);
+            addOpen(blocks);
         }
         if (!brief.notes().isEmpty()) {
             blocks.add(new Points(brief.notes()));
@@ -169,7 +170,7 @@ public final class ReachReport {
         return List.of(
                 move.name(),
                 Figures.exactly(move.from(), move.unit()),
-                to == null ? "" : Figures.exactly(to, move.unit()),
+                to == null ? "" : ConflictReport.moved(move.from(), to, move.unit(), move.kept()),
                 to == null ? "can't alone, brings " + money(move.costPerKg()) : "");
     }
 
@@ -191,11 +192,17 @@ public final class ReachReport {
 
     private void addPair(List<Block> blocks) {
         if (target.pair().isEmpty()) {
-            blocks.add(new Paragraph("No two of the bounds that get furthest alone are enough together."));
+            boolean single = target.moves().stream().anyMatch(move -> move.to() != null);
+            blocks.add(new Paragraph(
+                    single
+                            ? "No two bounds together were found that need less than one alone."
+                            : "No two of the bounds that get furthest alone are enough together."));
             return;
         }
         var words = target.pair().stream()
-                .map(move -> move.name() + " to " + Figures.exactly(Objects.requireNonNull(move.to()), move.unit()))
+                .map(move -> move.name() + " to "
+                        + ConflictReport.moved(
+                                move.from(), Objects.requireNonNull(move.to()), move.unit(), move.kept()))
                 .toList();
         blocks.add(
                 new Paragraph("Two together, each move counted as a part of its number: " + String.join(" and ", words)
@@ -228,12 +235,19 @@ public final class ReachReport {
                 rows));
     }
 
+    private void addOpen(List<Block> blocks) {
+        if (!target.open().isEmpty()) {
+            blocks.add(new Heading("Not decided in time"));
+            blocks.add(new Points(target.open()));
+        }
+    }
+
     private List<String> row(PriceMove price) {
         var to = price.to();
         return List.of(
                 brief.set().ingredient(price.ingredient()).name(),
                 money(price.from()),
-                to == null ? "" : money(to),
+                to == null ? "" : Figures.moneyAtMost(Figures.perPound(to)),
                 to == null ? "not even free: brings " + money(price.costPerKg()) : "");
     }
 }

@@ -36,8 +36,8 @@ public final class LabelStudy {
     static Map<Move, LabelChange> ofMoves(Planner planner, Blended best, Iterable<Move> moves) {
         var changes = new LinkedHashMap<Move, LabelChange>();
         for (var move : moves) {
-            moved(best.brief(), move)
-                    .flatMap(changed -> planner.cheapest(changed).orUndecided())
+            moved(best.asked(), move)
+                    .flatMap(changed -> planner.cheapest(changed).found())
                     .map(blend -> LabelChange.between(panel(best.brief(), best.blend()), panel(best.brief(), blend)))
                     .ifPresent(change -> changes.put(move, change));
         }
@@ -52,13 +52,17 @@ public final class LabelStudy {
         }
         var number = Quantity.of(to, move.unit(), "moved");
         return brief.bounds().stream()
-                .filter(bound -> move.path().startsWith(bound.path() + "/")
-                        && move.name().equals(bound.name()))
+                .filter(bound -> move.path().equals(bound.path())
+                        || move.path().startsWith(bound.path() + "/"))
+                .filter(bound -> move.name().equals(bound.name()))
                 .findFirst()
                 .map(bound -> brief.replacing(bound, moved(bound, move.path(), number)));
     }
 
     private static Bound moved(Bound bound, String path, Quantity number) {
+        if (path.equals(bound.path())) {
+            return bound.withLimits(number, number);
+        }
         return path.endsWith("/min") ? bound.withLimits(number, bound.max()) : bound.withLimits(bound.min(), number);
     }
 }

@@ -2,10 +2,12 @@ package panade.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Decision;
 import panade.domain.Blend;
 import panade.plan.Outcome;
+import panade.plan.Outcome.Blended;
 
 /**
  * One product under several price lists.
@@ -35,4 +37,14 @@ public record PriceComparison(
      * @param costs its cost per kilogram under each list
      */
     public record Single(BigFraction perKg, Blend blend, List<BigFraction> costs) {}
+
+    /** Whether every blend found is proved to be the cheapest of its list, whatever choice rules leave. */
+    public boolean isProved() {
+        return Stream.concat(best.stream(), Stream.of(pooled)).allMatch(PriceComparison::isProved);
+    }
+
+    private static boolean isProved(Outcome outcome) {
+        var choice = outcome instanceof Blended blended ? blended.choice() : null;
+        return choice == null || choice.closed();
+    }
 }

@@ -2,6 +2,7 @@ package panade.study;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,10 +21,14 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
+import panade.solver.Deadline;
 import panade.study.Target.PriceMove;
 
 /** Finds out whether a price can be reached and what must give. */
 public final class Reaching {
+    /** How long bounds are moved in search of what is enough; what is open then is told. */
+    private static final Duration TIME = Duration.ofSeconds(30);
+
     private final Planner planner;
     private final Blended best;
     private final Brief brief;
@@ -50,7 +55,7 @@ public final class Reaching {
     }
 
     private Target met(@Nullable ShelfTarget shelf) {
-        return new Target(best, target, shelf, List.of(), List.of(), List.of(), null, Map.of(), atTarget());
+        return new Target(best, target, shelf, List.of(), List.of(), List.of(), null, Map.of(), atTarget(), List.of());
     }
 
     private List<PropertyRoom> atTarget() {
@@ -63,7 +68,8 @@ public final class Reaching {
     }
 
     private Target missed(@Nullable ShelfTarget shelf) {
-        var ceiling = new CostCeiling(brief, best.proof(), target, planner::verdict);
+        var trials = planner.trials(Deadline.in(TIME));
+        var ceiling = new CostCeiling(best.asked(), best.blend(), target, trials);
         var prices = best.blend().lines().stream()
                 .map(line -> line.offer())
                 .distinct()
@@ -71,16 +77,18 @@ public final class Reaching {
                 .toList();
         var batch = shelf == null ? null : batch().orElse(null);
         var moves = ceiling.moves();
+        var pair = ceiling.cheapestPair();
         return new Target(
                 best,
                 target,
                 shelf,
                 moves,
                 prices,
-                ceiling.cheapestPair(),
+                pair,
                 batch,
                 LabelStudy.ofMoves(planner, best, moves),
-                List.of());
+                List.of(),
+                ceiling.open());
     }
 
     /** A batch large enough, solved at that size: a larger one may meet other limits of what can be had. */

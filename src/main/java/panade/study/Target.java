@@ -23,6 +23,7 @@ import panade.quantity.Quantity;
  *     when none does or the target was not worked back from the shelf
  * @param labels what moves do to the label, by the move; of those that can do it alone
  * @param atTarget when the target is met, least and most of each property for the money
+ * @param open what could not be decided in time, in words
  */
 public record Target(
         Blended best,
@@ -33,7 +34,8 @@ public record Target(
         List<Move> pair,
         @Nullable Quantity batch,
         Map<Move, LabelChange> labels,
-        List<PropertyRoom> atTarget) {
+        List<PropertyRoom> atTarget,
+        List<String> open) {
 
     /**
      * A price that would bring the cost down to the target.

@@ -25,6 +25,7 @@ import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 import panade.model.MixedModel;
 import panade.model.Unproved;
+import panade.solver.Deadline;
 import panade.solver.MixedAnswer;
 import panade.solver.MixedSolver;
 
@@ -60,7 +61,7 @@ class ChooserTest {
     }
 
     private static Chooser chooser(int patience) {
-        return new Chooser(Prover.EXACT, new Silent(), BigFraction.ZERO, patience, patience);
+        return new Chooser(Prover.EXACT, new Silent(), BigFraction.ZERO, Deadline.in(Chooser.TIME), patience, patience);
     }
 
     private static MixedModel model(BigFraction least) {
