@@ -91,7 +91,7 @@ public final class Audit {
     }
 
     /** How much there is of what a bound is relative to: the whole batch, raw or cooked, where nothing else is. */
-    private BigFraction base(Bound bound) {
+    public BigFraction base(Bound bound) {
         var written = bound.written();
         if (written != null) {
             return written.per() == null ? ledger.cookedWhole() : ledger.cooked(written.per());

@@ -107,8 +107,19 @@ final class LimitReader {
         return limit == null ? null : audit.number(bound, limit).orElse(null);
     }
 
-    private BigFraction levelPerUnit(Unit unit) {
-        return unit.dimension() == Dimension.MASS ? perUnit(unit) : unit.factor();
+    /**
+     * How far a limit moves as its number does by one of the bound's own unit. A weight beside a share, or the other
+     * way round, is told as what it comes to in this blend.
+     */
+    private BigFraction perUnit(Bound bound, Quantity limit) {
+        var unit = bound.unit();
+        boolean mass = unit.dimension() == Dimension.MASS;
+        var perUnit = mass ? perUnit(unit) : unit.factor();
+        var base = audit.base(bound);
+        if (mass == Bound.isAmount(limit) || base.signum() == 0) {
+            return perUnit;
+        }
+        return mass ? perUnit.divide(base) : perUnit.multiply(base);
     }
 
     private BigFraction perUnit(Unit massUnit) {
@@ -118,7 +129,7 @@ final class LimitReader {
     private ShadowPrice price(Bound bound, Side touch) {
         var limit = Objects.requireNonNull(touch == Side.MIN ? bound.min() : bound.max());
         int row = rowOf(bound, touch);
-        var perUnit = levelPerUnit(bound.unit());
+        var perUnit = perUnit(bound, limit);
         var number = Bound.level(limit, brief.batch()).divide(perUnit);
         boolean ratio = bound.per() != null && !Bound.isAmount(limit);
         return price(row, number, perUnit, ratio ? Optional.of(bound) : Optional.empty());
