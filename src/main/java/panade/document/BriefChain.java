@@ -13,6 +13,9 @@ import panade.document.Node.TextNode;
 
 /** Reads a brief with the briefs it is based on, merged into one object whose nodes remember their own files. */
 final class BriefChain {
+    /** How many briefs may be based on each other in a row. */
+    private static final int LONGEST = 50;
+
     private final Problems problems;
     private final Expect expect;
     private final Set<Path> open = new LinkedHashSet<>();
@@ -48,6 +51,12 @@ final class BriefChain {
         if (file.isPresent() && open.contains(identity(file.get()))) {
             var what = "\"" + file.get() + "\" is based on itself in a circle";
             problems.add(reference.get().origin(), what, "Expected a brief that is not based on this one.");
+            whole = false;
+            return brief;
+        }
+        if (file.isPresent() && open.size() >= LONGEST) {
+            var what = "This is the brief number " + LONGEST + " in a row that is based on another";
+            problems.add(reference.get().origin(), what, "Expected a shorter row of briefs.");
             whole = false;
             return brief;
         }

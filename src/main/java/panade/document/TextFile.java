@@ -14,6 +14,11 @@ import panade.domain.Origin;
 
 /** Reads a file as UTF-8 text, strictly, without its byte order mark. */
 final class TextFile {
+    private static final int MEGABYTE = 1_000_000;
+
+    /** A document that is larger was not written by anybody, and would fill the memory. */
+    private static final int LARGEST = 50 * MEGABYTE;
+
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private TextFile() {}
@@ -24,8 +29,15 @@ final class TextFile {
         if (Files.isDirectory(file)) {
             return refuse(new Origin(shownAs, 1, 1, ""), "This is a folder", "Expected a file.", problems);
         }
-        try {
-            return decode(Files.readAllBytes(file), shownAs, problems);
+        try (var in = Files.newInputStream(file)) {
+            var bytes = in.readNBytes(LARGEST + 1);
+            return bytes.length <= LARGEST
+                    ? decode(bytes, shownAs, problems)
+                    : refuse(
+                            new Origin(shownAs, 1, 1, ""),
+                            "The file is larger than " + LARGEST / MEGABYTE + " MB",
+                            "Expected a document or a table that somebody wrote.",
+                            problems);
         } catch (IOException e) {
             return missing(file, shownAs, problems);
         }

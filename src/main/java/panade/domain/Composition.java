@@ -3,6 +3,7 @@ package panade.domain;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -15,6 +16,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class Composition {
     private final IngredientSet set;
     private final Map<String, BigFraction> assume;
+
+    // Sums of sums share their parts, which would be added up once for every way that leads to them.
+    private final Map<Place, Optional<BigFraction>> sums = new ConcurrentHashMap<>();
+    private final Map<Place, Boolean> given = new ConcurrentHashMap<>();
+
+    private record Place(String ingredient, String property) {}
 
     /** The composition of a set under the brief's own assumptions, which go before the set's. */
     public Composition(IngredientSet set, Map<String, BigFraction> assumedByBrief) {
@@ -37,7 +44,7 @@ public final class Composition {
             return Optional.of(stated);
         }
         var property = set.property(propertyId);
-        var summed = property.sum().isEmpty() ? Optional.<BigFraction>empty() : sum(ingredientId, property);
+        var summed = property.sum().isEmpty() ? Optional.<BigFraction>empty() : knownSum(ingredientId, property);
         return summed.or(() -> derived(ingredient, property)).or(() -> unstated(ingredient, property));
     }
 
@@ -53,12 +60,20 @@ public final class Composition {
      * is not zero only because every component that the ingredient does not name is.
      */
     public boolean isGiven(String ingredientId, String propertyId) {
+        var place = new Place(ingredientId, propertyId);
+        var known = given.get(place);
+        if (known != null) {
+            return known;
+        }
         var property = set.property(propertyId);
-        return set.ingredient(ingredientId).values().containsKey(propertyId)
+        var ingredient = set.ingredient(ingredientId);
+        boolean isGiven = ingredient.values().containsKey(propertyId)
                 || property.absent() != null
-                || assume.containsKey(propertyId)
+                || (assume.containsKey(propertyId) && !ingredient.othersAreZero())
                 || definition(ingredientId, propertyId).isPresent()
                 || property.sum().keySet().stream().anyMatch(part -> isGiven(ingredientId, part));
+        given.put(place, isGiven);
+        return isGiven;
     }
 
     private Optional<BigFraction> derived(Ingredient ingredient, Property property) {
@@ -95,6 +110,17 @@ public final class Composition {
     public Optional<BigFraction> base(String ingredientId, String propertyId) {
         var unit = set.property(propertyId).unit();
         return stated(ingredientId, propertyId).map(number -> number.multiply(unit.factor()));
+    }
+
+    private Optional<BigFraction> knownSum(String ingredientId, Property property) {
+        var place = new Place(ingredientId, property.id());
+        var known = sums.get(place);
+        if (known != null) {
+            return known;
+        }
+        var sum = sum(ingredientId, property);
+        sums.put(place, sum);
+        return sum;
     }
 
     private Optional<BigFraction> sum(String ingredientId, Property property) {

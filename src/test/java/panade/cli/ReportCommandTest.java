@@ -62,7 +62,8 @@ class ReportCommandTest {
     @Test
     void a_page_that_was_there_outlives_a_brief_that_is_wrong() throws IOException {
         Files.writeString(Path.of(page()), "<!DOCTYPE html> yesterday's");
-        assertThat(run("report", HOSTILE, "--batch", "20 pinches", "-o", page())).isEqualTo(3);
+        assertThat(run("report", HOSTILE, "--batch", "20 pinches", "-o", page()))
+                .isEqualTo(3);
         assertThat(written()).isEqualTo("<!DOCTYPE html> yesterday's");
     }
 

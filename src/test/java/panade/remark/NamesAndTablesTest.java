@@ -182,4 +182,41 @@ class NamesAndTablesTest {
                 ofSeconds(10),
                 () -> assertThat(SmallKitchen.run("check", brief).status()).isEqualTo(3));
     }
+
+    // Each level is the sum of the one below it, twice: 2 to the 40th ways lead to the first.
+    @Test
+    void sums_of_sums_are_added_up_once_each() {
+        var traits = IntStream.range(1, 40)
+                .mapToObj(i -> {
+                    var sum = "{\"sum\": {\"t" + (i - 1) + "\": 1, \"u" + (i - 1) + "\": 1}}";
+                    return "\"t" + i + "\": " + sum + ", \"u" + i + "\": " + sum;
+                })
+                .collect(Collectors.joining(", ", "\"t0\": {\"absent\": 1}, \"u0\": {\"absent\": 1}, ", ""));
+        kitchen.set(traits, SmallKitchen.PEA, SmallKitchen.OIL, SmallKitchen.WATER);
+        var brief = kitchen.brief("\"bounds\": [{\"property\": \"t39\", \"max\": 549755813888}]");
+        assertTimeout(
+                ofSeconds(10),
+                () -> assertThat(SmallKitchen.run("blend", brief).status()).isZero());
+    }
+
+    @Test
+    void a_file_that_nobody_wrote_is_refused() {
+        var run = assertTimeout(ofSeconds(10), () -> SmallKitchen.run("check", "/dev/zero"));
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("The file is larger than 50 MB");
+    }
+
+    @Test
+    void a_row_of_thousands_of_briefs_is_refused() {
+        kitchen.brief("\"bounds\": []");
+        kitchen.file("b0.json", "{\"basedOn\": \"brief.json\"}");
+        IntStream.range(1, 3_000)
+                .forEach(i -> kitchen.file("b" + i + ".json", "{\"basedOn\": \"b" + (i - 1) + ".json\"}"));
+        var run = SmallKitchen.run("blend", folder.resolve("b2999.json").toString());
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("brief number 50 in a row");
+        assertThat(SmallKitchen.run("blend", folder.resolve("b40.json").toString())
+                        .status())
+                .isZero();
+    }
 }
