@@ -65,8 +65,7 @@ final class Chooser {
     }
 
     /** A chooser that looks at so many sets of choices at most, with a blend in hand and without one. */
-    Chooser(
-            Prover prover, MixedSolver search, BigFraction rate, Deadline deadline, int patience, int longPatience) {
+    Chooser(Prover prover, MixedSolver search, BigFraction rate, Deadline deadline, int patience, int longPatience) {
         this.rate = rate;
         this.prover = prover;
         this.search = search;

@@ -52,8 +52,7 @@ public final class LabelStudy {
         }
         var number = Quantity.of(to, move.unit(), "moved");
         return brief.bounds().stream()
-                .filter(bound -> move.path().equals(bound.path())
-                        || move.path().startsWith(bound.path() + "/"))
+                .filter(bound -> move.path().equals(bound.path()) || move.path().startsWith(bound.path() + "/"))
                 .filter(bound -> move.name().equals(bound.name()))
                 .findFirst()
                 .map(bound -> brief.replacing(bound, moved(bound, move.path(), number)));
