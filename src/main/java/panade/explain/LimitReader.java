@@ -140,8 +140,8 @@ final class LimitReader {
         var raised = sensitivity.raising(row);
         var lowered = sensitivity.lowering(row);
         return new ShadowPrice(
-                raised.map(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
-                lowered.map(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
+                raised.flatMap(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
+                lowered.flatMap(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
                 end(row, number, perUnit.negate(), lowered, ratio),
                 end(row, number, perUnit, raised, ratio));
     }
@@ -163,9 +163,18 @@ final class LimitReader {
                 .orElse(null);
     }
 
-    private BigFraction perNumber(Rate rate, BigFraction perUnit, Optional<Bound> ratio) {
-        var perLevel = rate.rate().multiply(perUnit).divide(weight(rate));
-        return ratio.map(bound -> perLevel.multiply(lever(bound, rate))).orElse(perLevel);
+    /** Empty where the gain or loss would be shared by a blend that cooks away to nothing. */
+    private Optional<BigFraction> perNumber(Rate rate, BigFraction perUnit, Optional<Bound> ratio) {
+        if (rate.rate().signum() == 0) {
+            return Optional.of(BigFraction.ZERO);
+        }
+        var weight = weight(rate);
+        if (weight.signum() == 0) {
+            return Optional.empty();
+        }
+        var perLevel = rate.rate().multiply(perUnit).divide(weight);
+        return Optional.of(
+                ratio.map(bound -> perLevel.multiply(lever(bound, rate))).orElse(perLevel));
     }
 
     /**

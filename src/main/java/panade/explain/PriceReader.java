@@ -105,7 +105,12 @@ final class PriceReader {
         var rate = cooked.cost();
         for (int step = 0; step < MOST_RATES; step++) {
             var point = sensitivity.leastPointAt(lessPerCooked(costs, rate));
-            var found = total(costs, point).divide(cooked.weightAt(point));
+            var weight = cooked.weightAt(point);
+            if (weight.signum() == 0) {
+                // nothing costs less per cooked weight than the rate, or a blend that keeps some would be found
+                return rate;
+            }
+            var found = total(costs, point).divide(weight);
             if (found.equals(rate)) {
                 return found;
             }

@@ -17,6 +17,7 @@ import panade.compile.Extent;
 import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.domain.Offer;
 import panade.explain.ConflictExplainer;
 import panade.explain.Explainer;
 import panade.explain.Room;
@@ -47,6 +48,11 @@ public final class Planner {
 
     /** How much dearer a blend may be to count as nearby, unless somebody says otherwise: one per cent. */
     public static final BigFraction USUAL_SLACK = BigFraction.of(1, 100);
+
+    /** By how much the cost per cooked weight is raised in search of a blend that keeps some, and up to where. */
+    private static final BigFraction HEAVIER = BigFraction.of(1000);
+
+    private static final BigFraction HEAVIEST = HEAVIER.pow(8);
 
     private final Engines engines;
     private final BigFraction slack;
@@ -120,25 +126,42 @@ public final class Planner {
         var settled = brief.practice().rules().isEmpty()
                 ? Optional.of(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
                 : settled(brief, rate, deadline);
+        boolean weighed = false;
         for (int step = 0; settled.isPresent() && brief.practice().perCooked(); step++) {
-            var found = costPerKg(settled.get().blend());
-            if (found.equals(rate)) {
+            var blend = settled.get().blend();
+            if (blend.weight().signum() == 0) {
+                rate = heavier(brief, rate, weighed);
+            } else if (blend.costPerKg().equals(rate)) {
                 return settled;
+            } else {
+                rate = blend.costPerKg();
+                weighed = true;
             }
             if (step == MOST_RATES) {
                 throw new Unproved("the cost per cooked weight still fell after " + MOST_RATES + " steps");
             }
-            rate = found;
             settled = settled(brief, rate, deadline);
         }
         return settled;
     }
 
-    private static BigFraction costPerKg(Blend blend) {
-        if (blend.weight().signum() == 0) {
-            throw new Unproved("the blend weighs nothing once cooked, so that it has no cost per cooked weight");
+    /**
+     * A cost per cooked kilogram high enough that blends which keep some weight may win over those that lose all of it.
+     *
+     * @param weighed whether a blend that keeps some was found already, so that one which keeps none ties with it
+     */
+    private static BigFraction heavier(Brief brief, BigFraction rate, boolean weighed) {
+        var dearest = brief.offers().stream()
+                .map(Offer::pricePerKg)
+                .reduce(BigFraction.ONE, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+        if (weighed || rate.divide(dearest).subtract(HEAVIEST).signum() > 0) {
+            throw new Unproved(
+                    weighed
+                            ? "a blend that loses all its weight in cooking and costs nothing ties with the cheapest"
+                            : "no blend was found that weighs anything once it is cooked, so there is no cost per cooked"
+                                    + " weight");
         }
-        return blend.costPerKg();
+        return rate.signum() == 0 ? dearest : rate.multiply(HEAVIER);
     }
 
     private Optional<Settled> settled(Brief brief, BigFraction rate, Deadline deadline) {

@@ -8,12 +8,14 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import panade.document.Documents;
 import panade.document.Overrides;
 import panade.document.Reading;
 import panade.domain.Brief;
+import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
@@ -49,6 +51,51 @@ class CookingTest {
         assertThat(Decimal.round(Objects.requireNonNull(full.cookedPart()), 6)).isEqualByComparingTo("0.879");
         assertThat(blended.blend().costPerKg())
                 .satisfies(cost -> assertThat(Decimal.round(cost, 9)).isEqualByComparingTo("5.688282139"));
+    }
+
+    @Test
+    void iceThatCooksAwayLeavesTheCostToTheRest(@TempDir Path folder) throws IOException {
+        // 20 % of ice at .10 and 80 % of pea at 3.00, of which 90 % stays: 2.42 / .72
+        var blended = (Blended) outcome(folder, "0.1", "20 %");
+        assertThat(Decimal.round(blended.blend().costPerKg(), 6)).isEqualByComparingTo("3.361111");
+    }
+
+    @Test
+    void whereAllCooksAwayThereIsNoCostPerCookedWeight(@TempDir Path folder) throws IOException {
+        assertThat(outcome(folder, "0.1", "100 %"))
+                .isInstanceOfSatisfying(
+                        Outcome.Undecided.class,
+                        open -> assertThat(open.reason()).contains("weighs anything once it is cooked"));
+    }
+
+    @Test
+    void freeIceThatCooksAwayTiesWithWhatKeepsItsWeight(@TempDir Path folder) throws IOException {
+        // ice alone costs nothing and weighs nothing; pea alone costs 3.00 for .9
+        var outcome = outcome(folder, "0", "0 %");
+        if (outcome instanceof Blended blended) {
+            assertThat(blended.blend().costPerKg()).isEqualTo(BigFraction.of(10, 3));
+        } else {
+            assertThat(outcome).isInstanceOf(Outcome.Undecided.class);
+        }
+    }
+
+    private static Outcome outcome(Path folder, String icePrice, String leastIce) throws IOException {
+        Files.writeString(folder.resolve("set.json"), """
+                {"title": "t", "source": "invented", "ingredients": [
+                 {"id": "ice", "values": {"WATER": 100}, "others": 0},
+                 {"id": "pea", "values": {"WATER": 10, "PROCNT": 60}, "others": 0}]}
+                """);
+        Files.writeString(
+                folder.resolve("prices.csv"),
+                "ingredient,supplier,price,per\nice,tap," + icePrice + ",kg\npea,mill,3,kg\n");
+        Files.writeString(folder.resolve("brief.json"), """
+                {"title": "t", "ingredients": "set.json", "prices": ["prices.csv"], "batch": "1 kg",
+                 "costBasis": "cooked", "cooking": {"lose": {"WATER": "100 %%"}},
+                 "bounds": [{"ingredient": "ice", "min": "%s"}]}
+                """.formatted(leastIce));
+        var reading = Documents.readBrief(folder.resolve("brief.json"), Overrides.NONE);
+        assertThat(reading).isInstanceOf(Reading.Accepted.class);
+        return PLANNER.plan(((Reading.Accepted<Brief>) reading).value());
     }
 
     private static BigDecimal value(Blended blended, String name) {
