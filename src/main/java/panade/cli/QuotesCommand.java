@@ -86,6 +86,12 @@ final class QuotesCommand implements Callable<Integer> {
     private int compare(ListedBriefs briefs) {
         var all = planner.keepingLabel(BriefRemarks.on(planner, briefs.pooled()));
         var names = suppliers ? Comparing.suppliers(all) : briefs.names();
+        if (names.isEmpty()) {
+            throw Slip.in(
+                    spec,
+                    "--suppliers: nobody in these price lists sells more than one ingredient, so there is no supplier to"
+                            + " buy from alone.");
+        }
         var compared = suppliers
                 ? Comparing.bySupplier(all, names)
                 : briefs.each().stream()

@@ -1,7 +1,9 @@
 package panade.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -9,6 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Remark;
+import panade.domain.Use;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.report.Block.Column;
@@ -27,15 +30,14 @@ public final class QuotesReport {
 
     private static final BigFraction SEEN = BigFraction.of(1, 1000);
 
-    /** The place of the switches among the blocks: after the table of costs. */
-    private static final int SWITCHES = 4;
-
     private final Brief brief;
     private final PriceComparison comparison;
+    private final QuoteReasons reasons;
 
     private QuotesReport(Brief brief, PriceComparison comparison) {
         this.brief = brief;
         this.comparison = comparison;
+        this.reasons = new QuoteReasons(brief, comparison);
     }
 
     /**
@@ -58,29 +60,55 @@ public final class QuotesReport {
     }
 
     private ReportDocument document(List<Remark> remarks) {
-        var blocks = costs();
-        blocks.add(SWITCHES, new Points(switches()));
-        blocks.add(new Heading("One blend for all"));
-        blocks.add(new Points(singles()));
+        var blocks = new ArrayList<>(lists());
+        if (blends() > 0 && !switches().isEmpty()) {
+            blocks.add(new Points(switches()));
+        }
+        blocks.addAll(crossed());
+        if (blends() > 0) {
+            blocks.add(new Heading("One blend for all"));
+            blocks.add(new Points(singles()));
+        }
         return Remarks.under(
                 new ReportDocument(brief.title() + ": " + comparison.lists().size() + " price lists", blocks), remarks);
     }
 
     private List<Block> costs() {
+        var blocks = new ArrayList<>(lists());
+        blocks.addAll(crossed());
+        return blocks;
+    }
+
+    private long blends() {
+        return comparison.best().stream().filter(Blended.class::isInstance).count();
+    }
+
+    /** List by list; no table where there is nothing to put into it. */
+    private List<Block> lists() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
-        blocks.add(new Paragraph(
-                comparison.isProved()
-                        ? "Every cost here is a least cost proved in exact fractions, or an exact sum of prices."
-                        : "Every cost here is exact. That no other choice of ingredients is cheaper was not proved of"
-                                + " every list: \"blend\" with that list says how far it is."));
-        blocks.add(new Heading("List by list, cost per lb"));
-        blocks.add(new Table(columns(), rows()));
-        if (comparison.lists().size() > 2) {
-            blocks.add(new Heading("Each list's best blend (down) at each list's prices (across), per lb"));
-            blocks.add(matrix());
+        if (blends() > 0) {
+            blocks.add(new Paragraph(
+                    comparison.isProved()
+                            ? "Every cost here is a least cost proved in exact fractions, or an exact sum of prices."
+                            : "Every cost here is exact. That no other choice of ingredients is cheaper was not proved of"
+                                    + " every list: \"blend\" with that list says how far it is."));
+            blocks.add(new Heading("List by list, cost per lb"));
+            blocks.add(new Table(columns(), rows()));
+        }
+        var without = reasons.withoutBlend();
+        if (!without.isEmpty()) {
+            blocks.add(new Points(without));
         }
         return blocks;
+    }
+
+    /** Blends at other lists' prices, where there are enough of both to say more than the first table. */
+    private List<Block> crossed() {
+        return comparison.lists().size() > 2 && blends() > 1
+                ? List.of(
+                        new Heading("Each list's best blend (down) at each list's prices (across), per lb"), matrix())
+                : List.of();
     }
 
     private String money(BigFraction perKg) {
@@ -160,23 +188,13 @@ public final class QuotesReport {
                             .fold(found -> money(found.blend().costPerKg()), none -> "none", open -> "not known"),
                     stay.map(this::money).orElse("cannot be made"),
                     saving.map(this::money).orElse(""),
-                    saving.isPresent() && best.isPresent() ? worth(saving.get(), best.get()) : missing(j)));
+                    saving.isPresent() && best.isPresent() ? worth(saving.get(), best.get()) : why(stay, j)));
         }
         return rows;
     }
 
-    /** What the first list's blend needs and this list does not have. */
-    private String missing(int list) {
-        if (comparison.best().get(0) instanceof Blended first
-                && comparison.best().get(list) instanceof Blended other) {
-            var names = new TreeSet<String>();
-            first.blend().lines().stream()
-                    .map(line -> line.use().ingredient())
-                    .filter(id -> !other.asked().candidates().contains(id))
-                    .forEach(id -> names.add(name(id)));
-            return names.isEmpty() ? "" : "no " + String.join(", ", names);
-        }
-        return "";
+    private String why(Optional<BigFraction> stay, int list) {
+        return stay.isPresent() ? "" : reasons.cannotBeMade(list);
     }
 
     private static String worth(BigFraction saving, BigFraction cost) {
@@ -193,24 +211,30 @@ public final class QuotesReport {
             for (int j = 1; j < comparison.lists().size(); j++) {
                 var name = comparison.lists().get(j);
                 if (comparison.best().get(j) instanceof Blended other) {
-                    lines.add(
-                            "to the best blend under " + name + ": " + difference(first.blend(), other.blend()) + ".");
-                    lines.add("its label: " + LabelWords.all(LabelStudy.between(first, other)) + ".");
-                } else {
-                    lines.add(
-                            comparison.best().get(j) instanceof Outcome.Undecided
-                                    ? "under " + name + " no blend is known."
-                                    : "under " + name
-                                            + " there is no blend: what is missing or dear cannot be made up for.");
+                    lines.addAll(change(name, first, other));
                 }
             }
         }
-        if (!lines.isEmpty()) {
-            return lines;
-        }
-        return comparison.best().get(0) instanceof Outcome.Undecided
-                ? List.of("No blend is known under the first list.")
-                : List.of("The first list allows no blend.");
+        return lines;
+    }
+
+    private List<String> change(String list, Blended first, Blended other) {
+        return isSame(first.blend(), other.blend())
+                ? List.of("the best blend under " + list + " is the same.")
+                : List.of(
+                        "to the best blend under " + list + ": " + difference(first.blend(), other.blend()) + ".",
+                        "its label: " + LabelWords.all(LabelStudy.between(first, other)) + ".");
+    }
+
+    /** Whether the same goes into the same stages; who sells it does not matter. */
+    private static boolean isSame(Blend one, Blend other) {
+        return shares(one).equals(shares(other));
+    }
+
+    private static Map<Use, BigFraction> shares(Blend blend) {
+        var shares = new HashMap<Use, BigFraction>();
+        blend.lines().forEach(line -> shares.merge(line.use(), line.share(), BigFraction::add));
+        return shares;
     }
 
     private String difference(Blend from, Blend to) {
@@ -258,6 +282,16 @@ public final class QuotesReport {
     }
 
     private List<String> singles(Function<Single, String> more) {
+        var least = comparison.regret().found();
+        var mean = comparison.average().found();
+        return least.isPresent() && mean.isPresent() && isSame(least.get().blend(), mean.get().blend())
+                ? List.of("safest and cheapest on average: " + money(mean.get().perKg()) + currency()
+                        + "/lb on average, never more than " + money(least.get().perKg())
+                        + " above the best of any list; " + costs(least.get()) + "." + more.apply(least.get()))
+                : both(more);
+    }
+
+    private List<String> both(Function<Single, String> more) {
         var safest = comparison
                 .regret()
                 .fold(
