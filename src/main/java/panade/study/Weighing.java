@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
@@ -45,7 +46,8 @@ public final class Weighing {
     private final @Nullable Blended best;
     private final Brief brief;
     private final Blend exact;
-    private boolean endedEarly;
+    /** Whether a search that the sheet rests on ended before it was done. */
+    private final AtomicBoolean endedEarly = new AtomicBoolean();
 
     private Weighing(Planner planner, @Nullable Blended best, Brief brief, Blend exact) {
         this.planner = planner;
@@ -72,10 +74,11 @@ public final class Weighing {
         if (met.isPresent()) {
             return sheet(model, shares, met.get(), null);
         }
-        boolean unsure = endedEarly;
         var nearest = nearest(model, shares);
+        boolean unsure = endedEarly.get();
         var finer = audit.fails(nearest).isEmpty() ? null : fineEnough(scales);
-        endedEarly = unsure;
+        // a search for a finer scale says nothing of this sheet
+        endedEarly.set(unsure);
         return sheet(model, shares, nearest, finer);
     }
 
@@ -109,7 +112,8 @@ public final class Weighing {
     private Optional<Map<Integer, BigInteger>> search(
             WeighingModel model, BigFraction margin, Giving giving, Duration limit) {
         var answer = planner.search(model.model(margin, giving), limit);
-        endedEarly |= answer instanceof Found found ? !found.finished() : !(answer instanceof Infeasible);
+        boolean done = answer instanceof Found found ? found.finished() : answer instanceof Infeasible;
+        endedEarly.compareAndSet(false, !done);
         return answer instanceof Found found ? Optional.of(found.values()) : Optional.empty();
     }
 
@@ -195,7 +199,7 @@ public final class Weighing {
                 audit.fails(weights),
                 audit.fails(weights(shares, rounded(shares))),
                 fineEnough,
-                endedEarly);
+                endedEarly.get());
     }
 
     /** A line whose band is what the model's limits leave, as far as weighing its ends says the same. */
