@@ -37,7 +37,7 @@ import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.BuyReport;
 import panade.report.SheetReport;
-import panade.study.PlannedSheet;
+import panade.study.PlannedBench;
 import panade.workbook.BuyWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -211,15 +211,15 @@ final class BuyCommand implements Callable<Integer> {
         }
         try (var stop = new EarlyStop(engines.plans())) {
             var answers = Buying.answers(planner, made, room, schedule.storage(), worth, Duration.ofSeconds(seconds));
-            var benches = sheets ? new PlanSheets(planner, files()).of(answers) : List.<PlannedSheet>of();
+            var bench = sheets ? new PlanSheets(planner, files()).of(answers) : PlannedBench.NONE;
             out.print(
                     csv
                             ? BuyExport.csv(answers)
                             : json
-                                    ? BuyExport.json(answers, benches)
+                                    ? BuyExport.json(answers, bench)
                                     : TextRenderer.render(BuyReport.of(answers, worth, room, stop.isAsked())));
             if (!csv && !json) {
-                benches.forEach(sheet -> out.print("\n" + TextRenderer.render(SheetReport.of(sheet))));
+                SheetReport.of(bench).forEach(sheet -> out.print("\n" + TextRenderer.render(sheet)));
             }
             out.flush();
             workbook.write(() -> BuyWorkbook.of(answers), err);

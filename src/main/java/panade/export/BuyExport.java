@@ -11,6 +11,7 @@ import panade.buy.PlanSearch;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
+import panade.study.PlannedBench;
 import panade.study.PlannedSheet;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -26,9 +27,9 @@ public final class BuyExport {
     /**
      * The result of {@code buy}.
      *
-     * @param sheets to weigh the plan's blends by; empty where none were asked for
+     * @param bench sheets to weigh the plan's blends by; empty where none were asked for
      */
-    public static String json(PurchaseAnswers answers, List<PlannedSheet> sheets) {
+    public static String json(PurchaseAnswers answers, PlannedBench bench) {
         var result = NODES.objectNode();
         addStatus(result, answers.adapting());
         var searches = NODES.objectNode();
@@ -50,12 +51,23 @@ public final class BuyExport {
             small.add(node);
         });
         result.set("smallOrders", small);
-        if (!sheets.isEmpty()) {
-            var benches = NODES.arrayNode();
-            sheets.forEach(planned -> benches.add(sheet(planned)));
-            result.set("sheets", benches);
+        if (!bench.sheets().isEmpty()) {
+            addBench(result, bench);
         }
         return RemarkExport.print(result, answers.remarks());
+    }
+
+    private static void addBench(ObjectNode result, PlannedBench bench) {
+        var sheets = NODES.arrayNode();
+        bench.sheets().forEach(planned -> sheets.add(sheet(planned)));
+        result.set("sheets", sheets);
+        var shortages = NODES.arrayNode();
+        bench.shortages().forEach(missing -> {
+            var node = NODES.objectNode().put("period", missing.period()).put("ingredient", missing.ingredient());
+            JsonExport.put(node, "kilograms", missing.kilograms());
+            shortages.add(node);
+        });
+        result.set("shortages", shortages);
     }
 
     private static ObjectNode sheet(PlannedSheet planned) {

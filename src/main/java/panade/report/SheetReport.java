@@ -19,6 +19,7 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.study.BatchSheet;
 import panade.study.BatchSheet.Line;
+import panade.study.PlannedBench;
 import panade.study.PlannedSheet;
 
 /** Words what to weigh, stage by stage, on one sheet for the bench. */
@@ -58,8 +59,27 @@ public final class SheetReport {
                 new ReportDocument(brief.title() + ": " + brief.batch().text() + " to weigh", blocks), brief.remarks());
     }
 
+    /** The sheets of a purchase plan, each a document; what runs short is told above the first. */
+    public static List<ReportDocument> of(PlannedBench bench) {
+        var documents = new ArrayList<ReportDocument>();
+        if (!bench.shortages().isEmpty()) {
+            var points = bench.shortages().stream()
+                    .map(missing -> (missing.period().isEmpty() ? "" : missing.period() + ": ") + missing.name() + ", "
+                            + Figures.grams(missing.kilograms()) + " g more than there is")
+                    .toList();
+            documents.add(new ReportDocument(
+                    "Weighed by the sheets below, these run short",
+                    List.of(
+                            new Paragraph("Weights are rounded to the scale, and the plan uses these to the last gram:"
+                                    + " the last batch comes out as much smaller, or more has to be bought."),
+                            new Points(points))));
+        }
+        bench.sheets().forEach(planned -> documents.add(of(planned)));
+        return documents;
+    }
+
     /** The sheet of a product in a purchase plan, headed by how often it is to be made. */
-    public static ReportDocument of(PlannedSheet planned) {
+    private static ReportDocument of(PlannedSheet planned) {
         var report = new SheetReport(planned.sheet());
         var document = report.document();
         var blocks = new ArrayList<Block>();

@@ -1,5 +1,6 @@
 package panade.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
@@ -38,13 +39,20 @@ public final class BlendWorkbook {
         var book = new BlendWorkbook(outcome);
         var draft = new SheetDraft("Blend", 18, 36, 26, 12, 12, 10, 12, 10, 12);
         int first = book.blend(draft);
-        return new Book(List.of(
-                draft.finish(),
-                HoldsSheet.of(outcome, first),
-                book.bounds(),
-                PantrySheets.ingredients(outcome.asked().set()),
-                PantrySheets.traits(outcome.asked().set()),
-                PantrySheets.prices(outcome.asked().offers(), book.brief.currency())));
+        var sheets = new ArrayList<Sheet>();
+        sheets.add(draft.finish());
+        var costs = book.brief.practice().costs();
+        if (costs != null) {
+            int total = first + book.blend.lines().size();
+            var kilograms = "Blend!" + Place.of(KILOGRAMS, total);
+            sheets.add(FullCostSheet.of(book.brief, book.blend, costs, kilograms, "Blend!" + Place.of(COST, total)));
+        }
+        sheets.add(HoldsSheet.of(outcome, first));
+        sheets.add(book.bounds());
+        sheets.add(PantrySheets.ingredients(outcome.asked().set()));
+        sheets.add(PantrySheets.traits(outcome.asked().set()));
+        sheets.add(PantrySheets.prices(outcome.asked().offers(), book.brief.currency()));
+        return new Book(sheets);
     }
 
     /** Gives the row of the first line. */

@@ -162,6 +162,15 @@ class BuyCommandTest {
         assertThat(sheet.get("costPerKg").decimalValue().doubleValue()).isBetween(4.409, 4.4093);
     }
 
+    @Test
+    void goodsThatRoundedWeightsUseUpAreTold() throws IOException {
+        // 8 lb are 3628.74 g, weighed as 3629: five times that is 1.3 g more than the 40 lb there are
+        kitchen("8 lb", "a,mill,2,lb,10 lb,\nb,farm,4,lb,1 lb,\n", "{\"ingredient\": \"a\", \"min\": \"17.5 %\"}");
+        assertThat(run(OrToolsMixedSolver.scip(), folder.resolve("brief.json") + "=40 lb", "--sheets"))
+                .isZero();
+        assertThat(out.toString()).contains("- a, 1.31 g more than there is").contains("40 lb of the plan are 5 batches");
+    }
+
     private int buy(MixedSolver plans, String... options) {
         var arguments = new ArrayList<>(List.of(folder.resolve("brief.json") + "=10 lb"));
         arguments.addAll(List.of(options));

@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -74,6 +75,21 @@ class WorkbooksTest {
             }
         })));
         return cells;
+    }
+
+    @Test
+    void a_packed_pound_costs_all_that_is_paid_for_the_batch_over_what_is_packed_of_it() throws IOException {
+        try (var workbook = new XSSFWorkbook(Files.newInputStream(write(List.of("blend", FILLING))))) {
+            var figures = new HashMap<String, Double>();
+            workbook.getSheet("Full cost").forEach(row -> {
+                if (row.getCell(1) != null && row.getCell(1).getCellType() != CellType.STRING) {
+                    figures.put(row.getCell(0).getStringCellValue(), row.getCell(1).getNumericCellValue());
+                }
+            });
+            // 24 + 20 x 1.08 = 45.6 min at 21.84/h, 3 % of 20 lb lost, .31 and .46 a packed lb
+            double paid = figures.getOrDefault("ingredients of the batch", 0.0) + 45.6 * 21.84 / 60;
+            assertThat(figures.get("a packed lb")).isCloseTo(paid / 19.4 + 0.77, within(1e-9));
+        }
     }
 
     /** The cost is the demo's proved one; see DemoKitchenTest. */
