@@ -106,6 +106,19 @@ class WeighedExactlyTest {
     }
 
     @Test
+    void aSearchThatEndedBeforeItWasDoneIsTold() throws IOException {
+        var brief = brief(LARD_AND_WATER, "2 kg", """
+                {"name": "fat", "property": "FAT", "min": "20.3 %", "max": "20.4 %"}""", "");
+        // nobody searches for whole steps here, so no claim is ever made
+        var alone = new Planner(new OrToolsSolver());
+        var sheet =
+                Weighing.of(alone, (Blended) alone.answer(brief), new Scales(weight("100 g"), null, BigFraction.ZERO));
+        assertThat(sheet.isMet()).isFalse();
+        assertThat(sheet.endedEarly()).isTrue();
+        assertThat(sheet(brief, "1 g").endedEarly()).isFalse();
+    }
+
+    @Test
     void everyBandHoldsAtItsEndsAndBreaksBeyondThem() throws IOException {
         var random = new Random(47);
         int bands = 0;
