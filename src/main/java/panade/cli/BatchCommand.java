@@ -77,9 +77,8 @@ final class BatchCommand implements Callable<Integer> {
         scales.tooCoarse(brief).ifPresent(step -> {
             throw Slip.in(
                     spec,
-                    (weighing == null ? "the brief's weighing " : "--weighing ") + step.text() + ": a batch of "
-                            + brief.batch().text() + " is less than one step of that scale; expected a finer one, such"
-                            + " as --weighing 1g.");
+                    "A scale that reads " + step.text() + " a step: a batch of " + brief.batch().text()
+                            + " is less than one of them; expected a finer one, such as --weighing 1g.");
         });
         var outcome = planner.answer(brief);
         return outcome instanceof Blended blended

@@ -29,6 +29,8 @@ final class WeighingModel {
     /** What breaking a limit counts against being off by all of a weight. */
     private static final BigFraction GIVING = BigFraction.of(1000);
 
+    private static final int TWENTIETH = 20;
+
     private final Brief brief;
     private final List<Share> lines;
     private final List<Limit> limits = new ArrayList<>();
@@ -153,7 +155,8 @@ final class WeighingModel {
             boolean gives = giving == Giving.ALL || (giving == Giving.FIXED && limit.fixed());
             rows.add(gives ? giving(limit.row(), columns) : inside(limit.row(), margin));
         }
-        addTotal(rows);
+        // a smaller batch breaks a bound by fewer grams, which would not be nearer
+        addTotal(rows, giving == Giving.NONE ? slack() : largestStep(ones()).divide(2));
         return new MixedModel(new LinearModel(columns, rows), whole);
     }
 
@@ -196,13 +199,21 @@ final class WeighingModel {
         return scale.signum() == 0 ? BigFraction.ONE : scale;
     }
 
-    /** The weights together make the batch, to a step of the coarsest scale, and something in any case. */
-    private void addTotal(List<Row> rows) {
+    /** A step of the coarsest scale, but no more than a twentieth of the batch where half a step is less than that. */
+    private BigFraction slack() {
+        var step = largestStep(ones());
+        var part = brief.batch().base().divide(TWENTIETH);
+        var most = part.subtract(step).signum() < 0 ? part : step;
+        var half = step.divide(2);
+        return half.subtract(most).signum() < 0 ? most : half;
+    }
+
+    /** The weights together make the batch, to a step of the coarsest scale at most, and something in any case. */
+    private void addTotal(List<Row> rows, BigFraction slack) {
         var steps = new HashMap<Integer, BigFraction>();
         for (int l = 0; l < lines.size(); l++) {
             steps.put(l, step(l));
         }
-        var slack = largestStep(ones());
         var batch = brief.batch().base();
         var least = batch.subtract(slack);
         var something = lines.stream()

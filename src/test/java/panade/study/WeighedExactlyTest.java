@@ -49,10 +49,12 @@ class WeighedExactlyTest {
         assertThat(sheet.fails()).hasSize(1);
         assertThat(sheet.fails().get(0).reaches()).isEqualTo(BigFraction.ZERO);
         assertThat(sheet.fails().get(0).needs()).isEqualTo(BigFraction.of(20));
-        // half a kilogram of two and a half is a fifth
+        // 2 kg of b are 400 g of fat short, 1 kg of each is 600 g over
+        assertThat(sheet.total()).isEqualTo(BigFraction.of(2));
+        // 200 g is the coarsest of those tried that has 400 g of 2 kg
         var finer = Objects.requireNonNull(sheet.fineEnough());
         assertThat(sheet(brief, finer.text()).isMet()).isTrue();
-        assertThat(finer.base()).isEqualTo(BigFraction.of(1, 2));
+        assertThat(finer.base()).isEqualTo(BigFraction.of(1, 5));
     }
 
     @Test
