@@ -48,8 +48,9 @@ record PlanSheets(Planner planner, List<Path> briefs) {
                         asked.batch().base().divide(batch.base()),
                         sheet));
             }
-            plan.store().forEach(stock -> shortage(stock, plan.period(), sheets.subList(from, sheets.size()))
-                    .ifPresent(shortages::add));
+            plan.store()
+                    .forEach(stock -> shortage(stock, plan.period(), sheets.subList(from, sheets.size()))
+                            .ifPresent(shortages::add));
         }
         return new PlannedBench(sheets, shortages);
     }

@@ -26,16 +26,20 @@ record QuoteReasons(Brief brief, PriceComparison comparison) {
     }
 
     private String words(Conflicted conflicted) {
-        var lacking =
-                comparison.pooled() instanceof Blended best ? lacking(best.blend(), conflicted.brief()) : List.<String>of();
+        var lacking = comparison.pooled() instanceof Blended best
+                ? lacking(best.blend(), conflicted.brief())
+                : List.<String>of();
         var sets = conflicted.conflict().sets();
         var clash = sets.isEmpty()
                 ? ""
                 : (sets.get(0).size() == 1 ? "It cannot keep " : "It cannot keep together ")
-                        + String.join(" and ", sets.get(0).stream().map(QuoteReasons::words).toList()) + ".";
+                        + String.join(
+                                " and ",
+                                sets.get(0).stream().map(QuoteReasons::words).toList()) + ".";
         return lacking.isEmpty()
                 ? clash
-                : clash + " Of what the cheapest blend of all lists takes it has no " + String.join(", ", lacking) + ".";
+                : clash + " Of what the cheapest blend of all lists takes it has no " + String.join(", ", lacking)
+                        + ".";
     }
 
     private static String words(Member member) {

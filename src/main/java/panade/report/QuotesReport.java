@@ -106,8 +106,7 @@ public final class QuotesReport {
     /** Blends at other lists' prices, where there are enough of both to say more than the first table. */
     private List<Block> crossed() {
         return comparison.lists().size() > 2 && blends() > 1
-                ? List.of(
-                        new Heading("Each list's best blend (down) at each list's prices (across), per lb"), matrix())
+                ? List.of(new Heading("Each list's best blend (down) at each list's prices (across), per lb"), matrix())
                 : List.of();
     }
 

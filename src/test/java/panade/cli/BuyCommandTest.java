@@ -168,7 +168,9 @@ class BuyCommandTest {
         kitchen("8 lb", "a,mill,2,lb,10 lb,\nb,farm,4,lb,1 lb,\n", "{\"ingredient\": \"a\", \"min\": \"17.5 %\"}");
         assertThat(run(OrToolsMixedSolver.scip(), folder.resolve("brief.json") + "=40 lb", "--sheets"))
                 .isZero();
-        assertThat(out.toString()).contains("- a, 1.31 g more than there is").contains("40 lb of the plan are 5 batches");
+        assertThat(out.toString())
+                .contains("- a, 1.31 g more than there is")
+                .contains("40 lb of the plan are 5 batches");
     }
 
     private int buy(MixedSolver plans, String... options) {

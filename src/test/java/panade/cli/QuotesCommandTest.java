@@ -32,8 +32,9 @@ class QuotesCommandTest {
         // the shop has no lard, so 20 % of fat cannot be reached; the market has all
         var brief = brief("lean,shop,1,kg\nbran,shop,1,kg\nlean,market,2,kg\nlard,market,2,kg\nbran,market,2,kg\n");
         assertThat(run("quotes", brief, "--suppliers")).isZero();
-        assertThat(words()).contains("- shop: no blend. It cannot keep \"fat\" (at least 20 %). Of what the cheapest blend"
-                + " of all lists takes it has no lard.");
+        assertThat(words())
+                .contains("- shop: no blend. It cannot keep \"fat\" (at least 20 %). Of what the cheapest blend"
+                        + " of all lists takes it has no lard.");
         assertThat(words()).contains("market 0.9072");
     }
 
@@ -53,7 +54,12 @@ class QuotesCommandTest {
     void aBlendThatIsBestUnderEveryListIsToldOnce() throws IOException {
         var brief = brief("lean,shop,1,kg\nlard,shop,2,kg\n");
         var dearer = Files.writeString(folder.resolve("dearer.csv"), HEAD + "lean,shop,1.1,kg\nlard,shop,2.2,kg\n");
-        assertThat(run("quotes", brief, "--prices", folder.resolve("prices.csv").toString(), "--prices",
+        assertThat(run(
+                        "quotes",
+                        brief,
+                        "--prices",
+                        folder.resolve("prices.csv").toString(),
+                        "--prices",
                         dearer.toString()))
                 .isZero();
         assertThat(words()).containsOnlyOnce("It is lean 80.00 %, lard 20.00 %.");

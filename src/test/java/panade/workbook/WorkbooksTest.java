@@ -83,7 +83,8 @@ class WorkbooksTest {
             var figures = new HashMap<String, Double>();
             workbook.getSheet("Full cost").forEach(row -> {
                 if (row.getCell(1) != null && row.getCell(1).getCellType() != CellType.STRING) {
-                    figures.put(row.getCell(0).getStringCellValue(), row.getCell(1).getNumericCellValue());
+                    figures.put(
+                            row.getCell(0).getStringCellValue(), row.getCell(1).getNumericCellValue());
                 }
             });
             // 24 + 20 x 1.08 = 45.6 min at 21.84/h, 3 % of 20 lb lost, .31 and .46 a packed lb
