@@ -94,7 +94,7 @@ class WeeksTest {
                 "ingredient,amount,bestBefore\nshea-fat,30 kg,2999-01-31\ncoconut-fat,8 kg,2001-02-03\n");
         var text = run(Stream.of("--stock", stock.toString(), "--leftover-worth", "scallion=0%"));
         assertThat(text)
-                .contains("8.00 kg of ", "best before 2001-02-03: that day is past, so it is not counted on.")
+                .contains("17.64 lb of ", "best before 2001-02-03: that day is past, so it is not counted on.")
                 .contains("best before 2999-01-31: use it by then")
                 .contains("are counted at 0 %.");
     }
