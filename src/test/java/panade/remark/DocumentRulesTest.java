@@ -155,4 +155,33 @@ class DocumentRulesTest {
         assertThat(comma.status()).isEqualTo(2);
         assertThat(comma.messages()).contains("Write it as \"0.5 g\".");
     }
+
+    @Test
+    void within_is_explained_as_it_is_counted() {
+        var words = SmallKitchen.run("--explain", "within").output().replaceAll("\\s+", " ");
+        assertThat(words)
+                .contains("still measures it over the whole batch")
+                .contains("say \"per\" with the same words")
+                .doesNotContain("whatever else is in the bowl");
+    }
+
+    // Two quotes of one supplier are alternatives there, and one supplier's two prices in a brief that pools them.
+    @Test
+    void lists_that_are_compared_are_no_second_prices_of_each_other() {
+        var other = kitchen.file("winter.csv", """
+                ingredient,supplier,price,per
+                pea,Mill,5,kg
+                oil,Mill,3,kg
+                water,tap,0,kg
+                """);
+        var brief = kitchen.brief("\"bounds\": [{\"property\": \"PROCNT\", \"min\": \"10 %\"}]");
+        var prices = folder.resolve("prices.csv").toString();
+        var compared = SmallKitchen.run("quotes", brief, "--prices", prices, "--prices", other.toString(), "--json");
+        assertThat(compared.status()).as(compared.messages()).isZero();
+        assertThat(compared.remarks()).isEmpty();
+        var pooled = SmallKitchen.run("blend", brief, "--prices", prices, "--prices", other.toString(), "--json");
+        assertThat(pooled.remarks())
+                .hasSize(3)
+                .anySatisfy(remark -> assertThat(remark).contains("\"pea\" from \"Mill\" has 2 prices"));
+    }
 }
