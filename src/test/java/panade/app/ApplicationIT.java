@@ -25,7 +25,7 @@ class ApplicationIT {
 
     @Test
     void it_prints_for_the_demo_what_the_jar_prints() throws IOException, InterruptedException {
-        assertThat(run("blend", FILLING)).isEqualTo(jar("blend", FILLING)).contains("1.2236 USD/lb");
+        assertThat(run("blend", FILLING)).isEqualTo(jar("blend", FILLING)).contains("1.2765 USD/lb");
         var tidy = "constraints/taco-crumble-tidy.json";
         assertThat(run("blend", tidy)).isEqualTo(jar("blend", tidy));
     }

@@ -34,8 +34,8 @@ import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
 
 /**
- * The invented demo's two products for four weeks at December prices; expected money was found by another solver, which
- * left out the water meter's 0.90.
+ * The invented demo's two products for four weeks at December prices; by exact weight and the least cash were found by
+ * another reading of the documents and another solver (HiGHS), which left out the water meter's 0.90.
  */
 class BuyingTest {
     private static final Planner PLANNER =
@@ -46,28 +46,29 @@ class BuyingTest {
     private static final PurchaseAnswers ANSWERS = answers(StoreRoom.holding(terms().terms(), Map.of()));
 
     @Test
-    void by_exact_weight_the_month_costs_521_dollars() {
-        assertThat(Decimal.round(ANSWERS.exact(), 0)).isEqualByComparingTo("521");
+    void by_exact_weight_the_month_costs_530_dollars() {
+        assertThat(Decimal.round(ANSWERS.exact(), 0)).isEqualByComparingTo("530");
     }
 
     @Test
-    void the_cheapest_blends_by_weight_take_1545_dollars_by_the_sack() {
-        assertThat(cash(ANSWERS.frozen().orElseThrow())).isCloseTo(new BigDecimal("1545"), within(new BigDecimal(1)));
+    void the_cheapest_blends_by_weight_take_1859_dollars_by_the_sack() {
+        assertThat(cash(ANSWERS.frozen().orElseThrow()))
+                .isCloseTo(new BigDecimal("1858.70"), within(new BigDecimal(1)));
     }
 
     @Test
-    void blends_that_suit_the_packs_take_a_quarter_less() {
+    void blends_that_suit_the_packs_take_a_third_less() {
         var adapted = ANSWERS.adapted().orElseThrow();
         var frozen = ANSWERS.frozen().orElseThrow();
         assertThat(adapted.finished()).isTrue();
         assertThat(adapted.objective().subtract(frozen.objective()).signum()).isNegative();
-        assertThat(cash(adapted)).isCloseTo(new BigDecimal("1115.20"), within(new BigDecimal("0.01")));
+        assertThat(cash(adapted)).isCloseTo(new BigDecimal("1155.20"), within(new BigDecimal("0.01")));
     }
 
     @Test
     void no_plan_takes_less_cash_than_the_one_that_counts_leftovers_as_nothing() {
         var least = ANSWERS.leastCash().orElseThrow();
-        assertThat(cash(least)).isCloseTo(new BigDecimal("1104.20"), within(new BigDecimal("0.01")));
+        assertThat(cash(least)).isCloseTo(new BigDecimal("1117.20"), within(new BigDecimal("0.01")));
         assertThat(least.cash().subtract(ANSWERS.adapted().orElseThrow().cash()).signum())
                 .isNegative();
     }

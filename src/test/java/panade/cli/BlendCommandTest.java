@@ -48,7 +48,7 @@ class BlendCommandTest {
         assertThat(run("blend", "constraints/dumpling-filling-tidy.json")).isZero();
         assertThat(out.toString())
                 .contains("The rules leave a choice of ingredients")
-                .contains("1.2238 USD/lb");
+                .contains("1.2927 USD/lb");
     }
 
     @Test
@@ -75,16 +75,16 @@ class BlendCommandTest {
 
     @Test
     void a_target_is_met_or_missed_by_a_stated_amount() {
-        run("blend", "constraints/taco-crumble.json", "--target", "1.20/lb");
-        assertThat(out.toString()).contains("Target 1.20/lb: met, with 0.0076 USD/lb to spare.");
-        run("blend", "constraints/taco-crumble.json", "--target", "1.19/lb");
-        assertThat(out.toString()).contains("Target 1.19/lb: missed by 0.0024 USD/lb.");
+        run("blend", "constraints/taco-crumble.json", "--target", "1.23/lb");
+        assertThat(out.toString()).contains("Target 1.23/lb: met, with 0.0058 USD/lb to spare.");
+        run("blend", "constraints/taco-crumble.json", "--target", "1.22/lb");
+        assertThat(out.toString()).contains("Target 1.22/lb: missed by 0.0042 USD/lb.");
     }
 
     @Test
     void the_share_of_a_blend_does_not_depend_on_the_batch() {
         run("blend", "constraints/taco-crumble.json", "--batch", "5kg");
-        assertThat(out.toString()).contains("1.1924 USD/lb").contains("5kg batch costs 13.14 USD");
+        assertThat(out.toString()).contains("1.2242 USD/lb").contains("5kg batch costs 13.49 USD");
     }
 
     private int run(String... arguments) {

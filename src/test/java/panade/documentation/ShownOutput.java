@@ -21,6 +21,7 @@ record ShownOutput(List<Run> runs, boolean whole, boolean fromTheTop, boolean to
 
     private static final double A_LINE_MORE_OR_LESS = 0.02;
     private static final double ONE_END_GONE = 1;
+    private static final double ONE_END_A_LINE = 0.2;
 
     /** Lines between two elisions, with the blank lines around them. */
     record Run(int blankBefore, List<String> lines, int blankAfter) {
@@ -147,12 +148,13 @@ record ShownOutput(List<Run> runs, boolean whole, boolean fromTheTop, boolean to
         double last = likeness(run.last(), printed.get(span.to()));
         int longer = Math.abs(span.to() - span.from() + 1 - run.lines().size());
         boolean both = first >= ALIKE && last >= ALIKE;
-        if (!both && (longer > 0 || Math.max(first, last) < ALIKE)) {
+        if (Math.max(first, last) < ALIKE) {
             return Optional.empty();
         }
         double inside = inside(run.lines(), printed.subList(span.from(), span.to() + 1));
-        return before.map(
-                way -> way.and(first + last + inside - longer * A_LINE_MORE_OR_LESS - (both ? 0 : ONE_END_GONE), span));
+        return before.map(way -> way.and(
+                first + last + inside - (both ? longer * A_LINE_MORE_OR_LESS : ONE_END_GONE + longer * ONE_END_A_LINE),
+                span));
     }
 
     /** The second line and the last but one tell apart tables that begin or end alike. */

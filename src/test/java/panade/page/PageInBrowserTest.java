@@ -222,7 +222,7 @@ class PageInBrowserTest {
                 .moveToElement(box, box.getSize().getWidth() / 2 - 4, 0)
                 .perform();
         var after = browser.text("#curve-3 .readout");
-        assertThat(before).startsWith("At 14 %: 1.2236 USD/lb");
+        assertThat(before).startsWith("At 14 %: 1.2765 USD/lb");
         assertThat(after).startsWith("At 16.").isNotEqualTo(before).contains("+");
     }
 

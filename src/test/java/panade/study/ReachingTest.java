@@ -28,59 +28,63 @@ class ReachingTest {
     private static final Target DECEMBER = fromShelf("december");
 
     @Test
-    void a_tub_at_6_99_leaves_1_2420_a_pound_for_ingredients() {
-        // 6.99 x .65 x .82 x .78 = 2.90604; labour 24 + 20 x 1.08 min at 21.84/h over 19.4 lb packed = .8556; .31; .46;
+    void a_tub_at_7_19_leaves_1_3033_a_pound_for_ingredients() {
+        // 7.19 x .65 x .82 x .78 = 2.98919; labour 24 + 20 x 1.08 min at 21.84/h over 19.4 lb packed = .8556; .31; .48;
         // less 3 %
         var brief = DemoBriefs.read("dumpling-filling", "september");
         var shelf = worked(brief);
         assertThat(shelf.lines().stream().map(line -> perPound(line.left()).toPlainString()))
-                .containsExactly("6.9900", "4.5435", "3.7257", "2.9060", "2.0504", "1.7404", "1.2804", "1.2420");
+                .containsExactly("7.1900", "4.6735", "3.8323", "2.9892", "2.1336", "1.8236", "1.3436", "1.3033");
     }
 
     @Test
     void september_meets_the_target_and_the_spare_money_buys_half_a_point_of_protein() {
         assertThat(SEPTEMBER.isMet()).isTrue();
-        assertThat(perPound(SEPTEMBER.gapPerKg())).isEqualByComparingTo("-0.0184");
+        assertThat(perPound(SEPTEMBER.gapPerKg())).isEqualByComparingTo("-0.0267");
         var protein = room(SEPTEMBER, "PROCNT");
         assertThat(costWithProtein(SEPTEMBER.best().brief(), protein.max()))
                 .isCloseTo(perPound(SEPTEMBER.targetPerKg()), CENTS);
     }
 
     @Test
-    void december_is_6_3_cents_short() {
+    void december_is_3_3_cents_short() {
         assertThat(DECEMBER.isMet()).isFalse();
-        assertThat(perPound(DECEMBER.gapPerKg())).isEqualByComparingTo("0.0635");
+        assertThat(perPound(DECEMBER.gapPerKg())).isEqualByComparingTo("0.0326");
     }
 
     @Test
-    void in_december_protein_alone_must_fall_below_11_per_cent() {
+    void in_december_protein_alone_must_fall_below_13_per_cent() {
         var protein = move(DECEMBER, "protein");
         var enough = Objects.requireNonNull(protein.to());
-        assertThat(Decimal.round(enough, 4)).isEqualByComparingTo("10.6418");
+        assertThat(Decimal.round(enough, 4)).isEqualByComparingTo("12.5228");
         assertThat(protein.costPerKg().subtract(DECEMBER.targetPerKg()).signum())
                 .isNotPositive();
     }
 
     @ParameterizedTest
-    @CsvSource({"lysine in the protein,40,0.045", "holds together hot,1.0,0.037", "scallion,3,0.024", "protein,13,0.022"
+    @CsvSource({
+        "lysine in the protein,44,0.0238",
+        "holds together hot,0.65,0.0179",
+        "scallion,3,0.0240",
+        "protein,13,0.0231"
     })
     void no_single_step_of_the_scenario_is_enough(String bound, BigDecimal to, BigDecimal saves) {
         var brief = DemoBriefs.read("dumpling-filling", "december");
         var cost = cost(eased(brief, bound, Decimal.of(to)));
         assertThat(perPound(DECEMBER.best().blend().costPerKg()).subtract(perPound(cost)))
-                .isCloseTo(saves, within(new BigDecimal("0.0006")));
+                .isCloseTo(saves, within(new BigDecimal("0.0001")));
         var enough = Objects.requireNonNull(move(DECEMBER, bound).to());
         assertThat(enough.subtract(Decimal.of(to)).signum()).isNegative();
     }
 
     @Test
-    void two_moves_together_meet_the_target_with_less_of_each_than_alone() {
+    void two_moves_together_meet_the_target_with_no_more_of_either_than_alone() {
         assertThat(DECEMBER.pair()).hasSize(2);
         var brief = DECEMBER.best().brief();
         for (var move : DECEMBER.pair()) {
             var together = Objects.requireNonNull(move.to());
             var alone = Objects.requireNonNull(move(DECEMBER, move.name()).to());
-            assertThat(together.subtract(alone).signum()).isPositive();
+            assertThat(together.subtract(alone).signum()).isNotNegative();
             brief = eased(brief, move.name(), together);
         }
         assertThat(cost(brief)).isEqualTo(DECEMBER.pair().get(0).costPerKg());
@@ -104,10 +108,10 @@ class ReachingTest {
     }
 
     @Test
-    void batches_of_24_lb_reach_the_december_target_and_23_lb_do_not() {
-        assertThat(Objects.requireNonNull(DECEMBER.batch()).text()).isEqualTo("24 lb");
+    void batches_of_22_lb_reach_the_december_target_and_21_lb_do_not() {
+        assertThat(Objects.requireNonNull(DECEMBER.batch()).text()).isEqualTo("22 lb");
         var brief = DECEMBER.best().brief();
-        var smaller = brief.making(Quantity.of(BigFraction.of(23), Unit.POUND, "23 lb"));
+        var smaller = brief.making(Quantity.of(BigFraction.of(21), Unit.POUND, "21 lb"));
         assertThat(worked(smaller).perKg().subtract(cost(smaller)).signum()).isNegative();
     }
 

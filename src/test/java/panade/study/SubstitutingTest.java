@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
-import panade.explain.Conflict.Change;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
@@ -24,18 +23,24 @@ class SubstitutingTest {
     void potato_protein_alone_can_stand_in_for_methylcellulose_in_the_dumpling_filling() {
         var potato = standIn(swap("dumpling-filling", "methylcellulose"), "potato-protein");
         assertThat(perLb(Objects.requireNonNull(potato.blended()).blend().costPerKg()))
-                .isEqualTo("1.386");
-        assertThat(Decimal.round(potato.share().multiply(100), 2)).hasToString("4.15");
+                .isEqualTo("1.5157");
+        assertThat(Decimal.round(potato.share().multiply(100), 2)).hasToString("3.72");
     }
 
     @Test
-    void hpmc_alone_reaches_a_heat_set_strength_of_1_14_of_1_2() {
-        var failure = Objects.requireNonNull(
-                standIn(swap("dumpling-filling", "methylcellulose"), "hpmc").failure());
-        var moves = (Change.Moves) failure.change();
-        assertThat(failure.name()).isEqualTo("holds together hot");
-        assertThat(Decimal.round(moves.to(), 2)).hasToString("1.14");
-        assertThat(moves.from()).isEqualTo(Decimal.of("1.2"));
+    void half_as_strong_hpmc_alone_takes_more_of_it_and_16_cents() {
+        var hpmc = standIn(swap("dumpling-filling", "methylcellulose"), "hpmc");
+        assertThat(perLb(Objects.requireNonNull(hpmc.blended()).blend().costPerKg()))
+                .isEqualTo("1.4385");
+        assertThat(Decimal.round(hpmc.share().multiply(100), 2)).hasToString("1.54");
+    }
+
+    /** Neither the mince nor the fat crumb sets without a binder that sets hot: no one number mends both. */
+    @Test
+    void konjac_sets_neither_the_mince_nor_the_fat_crumb() {
+        var konjac = standIn(swap("dumpling-filling", "methylcellulose"), "konjac");
+        assertThat(konjac.blended()).isNull();
+        assertThat(konjac.failure()).isNull();
     }
 
     @Test

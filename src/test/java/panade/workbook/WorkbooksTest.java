@@ -99,12 +99,12 @@ class WorkbooksTest {
         try (var workbook = new XSSFWorkbook(Files.newInputStream(write(List.of("blend", FILLING))))) {
             var sheet = workbook.getSheet("Blend");
             var perLb = sheet.getRow(sheet.getLastRowNum()).getCell(6);
-            assertThat(perLb.getNumericCellValue()).isCloseTo(1.2236075, within(5e-8));
+            assertThat(perLb.getNumericCellValue()).isCloseTo(1.2765316, within(5e-8));
             var price = sheet.getRow(4).getCell(4);
             price.setCellValue(price.getNumericCellValue() + 1);
             var share = sheet.getRow(4).getCell(7).getNumericCellValue();
             workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
-            assertThat(perLb.getNumericCellValue()).isCloseTo(1.2236075 + share * 0.45359237, within(5e-8));
+            assertThat(perLb.getNumericCellValue()).isCloseTo(1.2765316 + share * 0.45359237, within(5e-8));
         }
     }
 
