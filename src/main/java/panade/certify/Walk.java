@@ -120,7 +120,10 @@ final class Walk {
         return best;
     }
 
-    /** Moves the second objective's weight up from zero until its own value changes; null when it never does. */
+    /**
+     * Moves the second objective's weight up from zero until its own value changes, and on to the point that is the
+     * best just beyond; null when it never changes.
+     */
     static @Nullable Turn alongDirection(Tableau optimal) {
         return new Walk(optimal).turn();
     }
@@ -131,10 +134,6 @@ final class Walk {
         var turns = new ArrayList<Turn>();
         var turn = walk.turn();
         while (turn != null) {
-            // several pivots at one weight are one turn
-            if (!turns.isEmpty() && turns.get(turns.size() - 1).at().equals(turn.at())) {
-                turns.remove(turns.size() - 1);
-            }
             turns.add(new Turn(turn.at(), turn.after().copy()));
             turn = walk.turn();
         }
@@ -145,29 +144,45 @@ final class Walk {
      * Where a moving price changes the blend.
      *
      * @param at how much of the second objective had been added, in cells
-     * @param after the dictionary on the far side
+     * @param after the dictionary that is optimal just beyond, and from there to the next turn
      */
     record Turn(BigFraction at, Tableau after) {}
 
     private @Nullable Turn turn() {
         var before = tableau.value(tableau.constant(tableau.direction()));
-        while (true) {
-            int place = limitingPlace();
-            if (place < 0) {
+        int place = limitingPlace();
+        while (place >= 0) {
+            var at = weightAt(place);
+            if (!passes(at)) {
                 return null;
             }
-            var at = BigFraction.of(
-                    tableau.at(tableau.objective(), place),
-                    tableau.at(tableau.direction(), place).negate());
-            int line = leaving(tableau, place);
-            if (line < 0) {
-                return null;
-            }
-            tableau.pivot(line, place);
             if (!tableau.value(tableau.constant(tableau.direction())).equals(before)) {
                 return new Turn(at, tableau);
             }
+            place = limitingPlace();
         }
+        return null;
+    }
+
+    /** Pivots through everything that is tied at a weight; false when something grows there without end. */
+    private boolean passes(BigFraction at) {
+        int place = limitingPlace();
+        while (place >= 0 && weightAt(place).equals(at)) {
+            int line = leaving(tableau, place);
+            if (line < 0) {
+                return false;
+            }
+            tableau.pivot(line, place);
+            place = limitingPlace();
+        }
+        return true;
+    }
+
+    /** The weight of the second objective at which a place costs nothing. */
+    private BigFraction weightAt(int place) {
+        return BigFraction.of(
+                tableau.at(tableau.objective(), place),
+                tableau.at(tableau.direction(), place).negate());
     }
 
     private int limitingPlace() {

@@ -9,6 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Offer;
 import panade.domain.Side;
 import panade.export.TraceExport;
 import panade.plan.Engines;
@@ -77,6 +78,12 @@ final class TraceCommand implements Callable<Integer> {
         private @Nullable String bound;
     }
 
+    @Option(
+            names = "--supplier",
+            paramLabel = "NAME",
+            description = "Whose price moves, where several sell it; else the cheapest offer's. All others stay.")
+    private @Nullable String supplier;
+
     TraceCommand(PrintWriter out, PrintWriter err, Engines engines) {
         this.out = out;
         this.err = err;
@@ -106,7 +113,22 @@ final class TraceCommand implements Callable<Integer> {
         var least = from == null ? BigFraction.ZERO : Slip.price(spec, "--from", from, brief.currency());
         var most = to == null ? null : Slip.price(spec, "--to", to, brief.currency());
         checkOrder(least, most);
-        return print(brief, PriceTracing.of(planner, brief, found.get(), least, most));
+        return print(brief, PriceTracing.of(planner, brief, moved(brief, found.get()), least, most));
+    }
+
+    private Offer moved(Brief brief, String id) {
+        if (supplier == null) {
+            return PriceTracing.cheapest(brief, id);
+        }
+        var sellers =
+                brief.offersFor(id).stream().map(Offer::supplier).distinct().toList();
+        return brief.offersFor(id).stream()
+                .filter(offer -> offer.supplier().equals(supplier))
+                .min((a, b) -> a.pricePerKg().subtract(b.pricePerKg()).signum())
+                .orElseThrow(() -> Slip.in(
+                        spec,
+                        "--supplier \"" + supplier + "\" does not sell " + id + ": expected "
+                                + String.join(" or ", sellers) + "."));
     }
 
     private int traceBound(Brief brief, String name) {

@@ -2,7 +2,10 @@ package panade.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.quantity.Unit;
@@ -114,9 +117,15 @@ public final class TraceReport {
         words += (unit().isEmpty() ? "" : " " + unit()) + "; now it is " + Figures.significant(told(curve.now()), 5)
                 + ".";
         if (curve.of() instanceof Moved.Price price) {
-            return words + " As bought, per lb; " + price.supplier() + " stands for all who sell it.";
+            return words + " As bought, per lb, from " + price.supplier() + "; " + others(price.ingredient())
+                    + " its price.";
         }
         return words + " Beyond these ends no blend is left, or nothing changes any more.";
+    }
+
+    private String others(String ingredient) {
+        int offers = curve.brief().offersFor(ingredient).size();
+        return offers == 1 ? "everything else keeps" : "everything else, other offers of it too, keeps";
     }
 
     private Chart chart() {
@@ -166,6 +175,7 @@ public final class TraceReport {
         after.lines().forEach(line -> ids.add(line.use().ingredient()));
         var crossing = new ArrayList<String>();
         var moving = new ArrayList<String>();
+        ids.forEach(id -> takeover(id, before, after).ifPresent(crossing::add));
         ids.stream()
                 .sorted((a, b) -> change(b, before, after)
                         .abs()
@@ -174,6 +184,23 @@ public final class TraceReport {
                 .forEach(id -> word(id, before, after, crossing, moving));
         crossing.addAll(moving.subList(0, Math.min(MOVES_TOLD, moving.size())));
         return crossing.isEmpty() ? "amounts below a thousandth move" : String.join("; ", crossing);
+    }
+
+    /** Whose goods take over from whose; empty where the suppliers stay, or the ingredient comes in or leaves. */
+    private Optional<String> takeover(String id, Blend before, Blend after) {
+        var old = suppliers(id, before);
+        var fresh = suppliers(id, after);
+        return old.isEmpty() || fresh.isEmpty() || old.equals(fresh)
+                ? Optional.empty()
+                : Optional.of(
+                        name(id) + " from " + String.join(" and ", fresh) + " instead of " + String.join(" and ", old));
+    }
+
+    private static Set<String> suppliers(String id, Blend blend) {
+        return blend.lines().stream()
+                .filter(line -> line.use().ingredient().equals(id))
+                .map(line -> line.offer().supplier())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static BigFraction change(String id, Blend before, Blend after) {

@@ -21,7 +21,7 @@ public record Curve(
 
     /** What moves: a price per kilogram as bought, or a bound's number. */
     public sealed interface Moved {
-        /** An ingredient's price, one supplier's goods standing for all. */
+        /** The price of one supplier's goods; all other prices stay. */
         record Price(String ingredient, String supplier) implements Moved {}
 
         /**

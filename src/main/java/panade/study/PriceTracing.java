@@ -1,7 +1,6 @@
 package panade.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +20,7 @@ import panade.study.Curve.Moved;
 import panade.study.Curve.Point;
 import panade.study.Curve.Segment;
 
-/** Follows the least cost as an ingredient's price rises from one end to the other. */
+/** Follows the least cost as the price of one offer rises from one end to the other; all other offers stay. */
 public final class PriceTracing {
     private final Planner planner;
     private final Brief brief;
@@ -38,30 +37,31 @@ public final class PriceTracing {
     }
 
     /**
-     * The curve over an ingredient's price. Its cheapest offer stands for all: the others are left out, so that a
-     * dearer supplier does not cut the curve short.
+     * The curve over the price of an ingredient's cheapest offer.
      *
      * @param from lowest price per kilogram
      * @param to highest price per kilogram; null for no end
-     * @return empty when the brief has no blend even at the lowest price
+     * @return empty when the brief has no blend
      */
     public static Optional<Curve> of(
             Planner planner, Brief brief, String ingredient, BigFraction from, @Nullable BigFraction to) {
-        var cheapest = brief.offersFor(ingredient).stream()
-                .min(Comparator.comparing(Offer::pricePerKg))
-                .orElseThrow();
-        var start = priced(brief, cheapest, from);
-        var study = new PriceTracing(planner, start, cheapest.withPrice(from), to);
-        return planner.answer(start).blended().map(blended -> study.curve(blended, from, cheapest.pricePerKg()));
+        return of(planner, brief, cheapest(brief, ingredient), from, to);
     }
 
-    private static Brief priced(Brief brief, Offer offer, BigFraction price) {
-        var offers = brief.offers().stream()
-                .filter(other -> !other.ingredient().equals(offer.ingredient())
-                        || other.id().equals(offer.id()))
-                .map(other -> other.id().equals(offer.id()) ? offer.withPrice(price) : other)
-                .toList();
-        return brief.offering(offers);
+    /** The same over the price of one offer of the brief. */
+    public static Optional<Curve> of(
+            Planner planner, Brief brief, Offer offer, BigFraction from, @Nullable BigFraction to) {
+        var moved = offer.withPrice(from);
+        var start = brief.replacing(offer, moved);
+        var study = new PriceTracing(planner, start, moved, to);
+        return planner.answer(start).blended().map(blended -> study.curve(blended, from, offer.pricePerKg()));
+    }
+
+    /** The cheapest offer of an ingredient that can be bought; of equals the first in the lists. */
+    public static Offer cheapest(Brief brief, String ingredient) {
+        return brief.offersFor(ingredient).stream()
+                .min((a, b) -> a.pricePerKg().subtract(b.pricePerKg()).signum())
+                .orElseThrow();
     }
 
     private Curve curve(Blended first, BigFraction from, BigFraction now) {
@@ -105,7 +105,9 @@ public final class PriceTracing {
     /** The point at a price, solved once more at that very price and agreeing to the last digit. */
     private Point point(BigFraction price, Blend blend) {
         var cost = costAt(price, blend);
-        var again = planner.cheapest(priced(brief, offer, price)).orElseThrow().costPerKg();
+        var again = planner.cheapest(brief.replacing(offer, offer.withPrice(price)))
+                .orElseThrow()
+                .costPerKg();
         if (!again.equals(cost)) {
             throw new Unproved("a point of the price curve could not be proved");
         }
@@ -119,7 +121,11 @@ public final class PriceTracing {
     /** Kilograms bought per kilogram of batch, which is how fast the cost rises with the price. */
     private BigFraction amount(Blend blend) {
         var usable = brief.set().ingredient(offer.ingredient()).usable();
-        return blend.shareOf(offer.ingredient()).divide(usable);
+        return blend.lines().stream()
+                .filter(line -> line.offer().id().equals(offer.id()))
+                .map(Blend.Line::share)
+                .reduce(BigFraction.ZERO, BigFraction::add)
+                .divide(usable);
     }
 
     private Map<Integer, BigFraction> weights(CompiledBrief compiled) {

@@ -34,12 +34,13 @@ class CurvesTest {
         var blended = Answer.blended(problem, new OrToolsSolver());
         var brief = blended.brief();
         var id = blended.blend().lines().get(0).use().ingredient();
-        var curve = PriceTracing.of(PLANNER, brief, id, BigFraction.ZERO, null);
-        curve.ifPresent(found -> {
-            assertSlopesFall(found);
-            assertStraight(found, at -> priced(found.brief(), id, at));
-            Statistics.label("points").collect(Math.min(5, found.points().size()));
-        });
+        var offer = PriceTracing.cheapest(brief, id);
+        var curve =
+                PriceTracing.of(PLANNER, brief, offer, BigFraction.ZERO, null).orElseThrow();
+        assertSlopesFall(curve);
+        assertStraight(curve, at -> brief.replacing(offer, offer.withPrice(at)));
+        assertThat(PLANNER.cheapest(brief).orElseThrow().costPerKg()).isEqualTo(costAt(curve, offer.pricePerKg()));
+        Statistics.label("points").collect(Math.min(5, curve.points().size()));
     }
 
     @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
@@ -94,11 +95,15 @@ class CurvesTest {
         }
     }
 
-    private static Brief priced(Brief brief, String id, BigFraction price) {
-        var offers = brief.offers().stream()
-                .map(offer -> offer.ingredient().equals(id) ? offer.withPrice(price) : offer)
-                .toList();
-        return brief.offering(offers);
+    /** What the curve says of a place at or beyond its first point. */
+    private static BigFraction costAt(Curve curve, BigFraction place) {
+        int last = 0;
+        for (int i = 1; i < curve.points().size(); i++) {
+            last = curve.points().get(i).at().subtract(place).signum() <= 0 ? i : last;
+        }
+        var point = curve.points().get(last);
+        var slope = curve.segments().get(last).slope();
+        return point.costPerKg().add(slope.multiply(place.subtract(point.at())));
     }
 
     private static Brief moved(Brief brief, Bound bound, BigFraction number) {

@@ -57,8 +57,13 @@ class TracingTest {
 
     @Test
     void soy_concentrate_stays_between_the_prices_the_scenario_tells() {
+        // the scenario knows one price of it: the cheapest offer's, without the second supplier's at 3.12
         var brief = DemoBriefs.read("dumpling-filling");
-        var curve = PriceTracing.of(PLANNER, brief, "textured-soy-concentrate", BigFraction.ZERO, null)
+        var cheapest = PriceTracing.cheapest(brief, "textured-soy-concentrate");
+        var alone = brief.offering(brief.offers().stream()
+                .filter(offer -> offer.id().equals(cheapest.id()) || !offer.ingredient().equals(cheapest.ingredient()))
+                .toList());
+        var curve = PriceTracing.of(PLANNER, alone, cheapest, BigFraction.ZERO, null)
                 .orElseThrow();
         var perLb = curve.points().stream()
                 .map(point -> Decimal.round(point.at().multiply(Unit.POUND.factor()), 2)
