@@ -38,10 +38,11 @@ public final class Audit {
 
     /** A bound's value in its own unit; empty where it is nothing over nothing. */
     public Optional<BigFraction> value(Bound bound) {
-        return valueIn(bound, bound.unit());
+        return value(bound, bound.unit());
     }
 
-    private Optional<BigFraction> valueIn(Bound bound, Unit unit) {
+    /** The same in the unit of one of its numbers. */
+    public Optional<BigFraction> value(Bound bound, Unit unit) {
         var amount = of(bound);
         if (unit.dimension() == Dimension.MASS) {
             return Optional.of(unit.fromBase(amount.multiply(brief.batch().base())));

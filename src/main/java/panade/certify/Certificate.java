@@ -3,6 +3,7 @@ package panade.certify;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.LinearModel;
@@ -48,13 +49,16 @@ final class Certificate {
     }
 
     private static boolean holds(Row row, List<BigInteger> amounts, BigInteger common) {
-        var scale = Integers.commonDenominator(row.coefficients().values());
-        var activity = BigInteger.ZERO;
-        for (var term : row.coefficients().entrySet()) {
-            var amount = amounts.get(term.getKey());
-            if (amount.signum() != 0) {
-                activity = activity.add(amount.multiply(Integers.times(term.getValue(), scale)));
+        var used = new HashMap<Integer, BigFraction>();
+        row.coefficients().forEach((j, coefficient) -> {
+            if (amounts.get(j).signum() != 0) {
+                used.put(j, coefficient);
             }
+        });
+        var scale = Integers.commonDenominator(used.values());
+        var activity = BigInteger.ZERO;
+        for (var term : used.entrySet()) {
+            activity = activity.add(amounts.get(term.getKey()).multiply(Integers.times(term.getValue(), scale)));
         }
         return holds(row, BigFraction.of(activity, common.multiply(scale)));
     }

@@ -25,12 +25,17 @@ public final class Certifier {
     public static Verdict certify(LinearModel model, SolverAnswer answer, String solverName) {
         if (answer instanceof SolverAnswer.Optimal optimal) {
             var basis = optimal.basis();
-            return BasisSystem.solve(model, basis)
-                    .flatMap(pair ->
-                            proved(model, pair.point(), pair.multipliers(), solverName, () -> dictionary(model, basis)))
+            return confirm(model, basis, solverName)
                     .orElseGet(() -> pivoted(model, near(model, basis), solverName));
         }
         return pivoted(model, new Tableau(model), EXACT_ENGINE);
+    }
+
+    /** The verdict that a basis proves as it is, without a pivot; empty when it proves none. */
+    public static Optional<Verdict> confirm(LinearModel model, Basis basis, String engine) {
+        return BasisSystem.solve(model, basis)
+                .flatMap(pair ->
+                        proved(model, pair.point(), pair.multipliers(), engine, () -> dictionary(model, basis)));
     }
 
     private static Tableau near(LinearModel model, Basis basis) {

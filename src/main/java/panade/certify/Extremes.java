@@ -1,6 +1,7 @@
 package panade.certify;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -12,17 +13,25 @@ final class Extremes {
 
     /** The least or most of a linear form over the columns among all least-cost points. */
     static BigFraction over(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
+        var total = BigFraction.ZERO;
+        var point = pointOver(optimum, form, most);
+        for (var term : form.entrySet()) {
+            total = total.add(term.getValue().multiply(point.get(term.getKey())));
+        }
+        return total;
+    }
+
+    /** A least-cost point at which a linear form is the least or the most. */
+    static List<BigFraction> pointOver(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
         var tableau = optimum.tableau().copy();
         var line = new ArrayList<BigFraction>();
         for (int j = 0; j < tableau.columns(); j++) {
             var weight = form.getOrDefault(j, BigFraction.ZERO);
             line.add(most ? weight.negate() : weight);
         }
-        var scale = Integers.scaleOf(line);
-        tableau.setDirection(Integers.whole(line, scale));
+        tableau.setDirection(Integers.whole(line, Integers.scaleOf(line)));
         descend(tableau);
-        var value = tableau.value(tableau.constant(tableau.direction())).divide(scale);
-        return most ? value.negate() : value;
+        return tableau.point();
     }
 
     /** Whether any of the nonbasic variables can rise above zero at no cost. */

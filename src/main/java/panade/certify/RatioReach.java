@@ -58,7 +58,8 @@ final class RatioReach {
     }
 
     private Optional<BigFraction> settledReach() {
-        var amounts = amountsReach();
+        boolean empty = tableau.constant(tableau.direction()).signum() == 0;
+        var amounts = empty ? pole() : amountsReach();
         var prices = pricesReach();
         if (amounts == null) {
             return Optional.ofNullable(prices);
@@ -77,6 +78,15 @@ final class RatioReach {
         var p = tableau.value(tableau.constant(tableau.direction()))
                 .add(tableau.value(tableau.parameter(tableau.direction())).multiply(moved));
         return p.signum() > 0 ? moved.divide(p) : null;
+    }
+
+    /**
+     * The k at which the common factor vanishes, where p is zero: no amount moves before, but from there on there may
+     * be some of p, and the least cost may jump. Null when it never does.
+     */
+    private @Nullable BigFraction pole() {
+        var growth = tableau.value(tableau.parameter(tableau.direction()));
+        return growth.signum() > 0 ? growth.reciprocal() : null;
     }
 
     /** The k at which a price reaches zero; null when none does. */

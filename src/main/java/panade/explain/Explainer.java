@@ -12,7 +12,9 @@ import panade.certify.Sensitivity;
 import panade.certify.Verdict.Optimum;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
+import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.Side;
 import panade.explain.Explanation.PropertyValue;
 
 /** Reads a proved optimum back in the brief's own words and units. */
@@ -37,6 +39,13 @@ public final class Explainer {
         var limits = new LimitReader(brief, compiled, blend, explainer.sensitivity, unique).limits();
         var prices = new PriceReader(brief, compiled, blend, explainer.sensitivity);
         return new Explanation(limits, prices.used(), prices.unused(), explainer.properties(), unique);
+    }
+
+    /** How one number of a bound stands at a blend, without the rest of the explanation. */
+    public static Explanation.SideReading number(
+            Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, Bound bound, Side side) {
+        var sensitivity = new Sensitivity(optimum);
+        return new LimitReader(brief, compiled, blend, sensitivity, sensitivity.isUnique()).number(bound, side);
     }
 
     private List<PropertyValue> properties() {

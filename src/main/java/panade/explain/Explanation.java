@@ -47,16 +47,62 @@ public record Explanation(
      * What moving a bound's number by one of its own unit does to the least cost, in money per kilogram of batch. The
      * two rates are one-sided; they differ where the optimum is degenerate.
      *
-     * @param whenRaised null when no blend exists on that side
-     * @param whenLowered null when no blend exists on that side
+     * @param whenRaised null when no blend exists on that side, or the cost jumps there
+     * @param whenLowered null when no blend exists on that side, or the cost jumps there
      * @param from how far the number may be lowered with that rate; null when unlimited or not known
      * @param to how far the number may be raised with that rate; null when unlimited or not known
+     * @param jumpRaised by how much the least cost jumps as soon as the number is raised at all, to stay there however
+     *     far; null when it does not jump
+     * @param jumpLowered the same as soon as it is lowered
      */
     public record ShadowPrice(
             @Nullable BigFraction whenRaised,
             @Nullable BigFraction whenLowered,
             @Nullable BigFraction from,
-            @Nullable BigFraction to) {}
+            @Nullable BigFraction to,
+            @Nullable BigFraction jumpRaised,
+            @Nullable BigFraction jumpLowered) {
+
+        /** Whether the cost stays when the number is moved a little either way. */
+        public boolean isIdle() {
+            return isZero(whenRaised) && isZero(whenLowered);
+        }
+
+        /**
+         * The price of the floor (or ceiling) alone, of a fixed bound: it can't go past the other, and the other way
+         * the blend follows only where that saves.
+         */
+        ShadowPrice loosening(boolean floor) {
+            var rate = floor ? whenLowered : whenRaised;
+            boolean saves = rate != null && rate.signum() < 0;
+            var kept = saves ? rate : BigFraction.ZERO;
+            return floor
+                    ? new ShadowPrice(null, kept, saves ? from : null, null, null, null)
+                    : new ShadowPrice(kept, null, null, saves ? to : null, null, null);
+        }
+
+        private static boolean isZero(@Nullable BigFraction rate) {
+            return rate != null && rate.signum() == 0;
+        }
+
+        /** Whether there is no blend at any higher number. */
+        public boolean blockedAbove() {
+            return whenRaised == null && jumpRaised == null;
+        }
+
+        /** Whether there is no blend at any lower number. */
+        public boolean blockedBelow() {
+            return whenLowered == null && jumpLowered == null;
+        }
+    }
+
+    /**
+     * How one number of a bound stands at a blend.
+     *
+     * @param value what the blend has, in the bound's unit; null when it is nothing over nothing
+     * @param price null when the blend stays clear of the number
+     */
+    public record SideReading(@Nullable BigFraction value, @Nullable ShadowPrice price) {}
 
     /**
      * An offer that is used, and between which of its prices per kilogram as bought the blend stays the best.

@@ -3,12 +3,11 @@ package panade.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.audit.Audit;
 import panade.certify.Sensitivity;
-import panade.certify.Sensitivity.Rate;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
@@ -18,6 +17,7 @@ import panade.domain.LimitKind;
 import panade.domain.Offer;
 import panade.domain.Side;
 import panade.explain.Explanation.Limit;
+import panade.explain.Explanation.SideReading;
 import panade.explain.Explanation.ShadowPrice;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
@@ -28,17 +28,13 @@ final class LimitReader {
     private final Brief brief;
     private final CompiledBrief compiled;
     private final Audit audit;
-    private final Sensitivity sensitivity;
-    private final boolean unique;
-    private final Optional<PerCooked> perCooked;
+    private final NumberPrice prices;
 
     LimitReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, boolean unique) {
-        this.perCooked = PerCooked.of(brief, compiled, blend);
         this.brief = brief;
         this.compiled = compiled;
         this.audit = new Audit(brief, blend);
-        this.sensitivity = sensitivity;
-        this.unique = unique;
+        this.prices = new NumberPrice(brief, compiled, blend, sensitivity, unique);
     }
 
     List<Limit> limits() {
@@ -51,17 +47,18 @@ final class LimitReader {
     private Limit read(Bound bound) {
         var touch = touch(bound);
         var unit = bound.unit();
+        var value = audit.value(bound);
         return new Limit(
                 bound.kind(),
                 bound.name(),
                 bound.title(),
                 bound.path(),
                 unit,
-                audit.value(bound).orElse(null),
+                value.orElse(null),
                 number(bound, bound.min()),
                 number(bound, bound.max()),
                 touch,
-                touch == null ? null : price(bound, touch),
+                touch != null ? price(bound, touch) : value.isEmpty() ? priceOfNothing(bound) : null,
                 bound.origin());
     }
 
@@ -81,13 +78,26 @@ final class LimitReader {
                 null,
                 available.number(),
                 touches ? Side.MAX : null,
-                touches ? price(row, available.number(), perUnit(unit), Optional.empty()) : null,
+                touches ? prices.plain(new NumberPrice.Row(row, available.number(), perUnit(unit))) : null,
                 offer.origin());
+    }
+
+    /** How a bound's number stands, whether or not the blend touches it, in that number's own unit. */
+    SideReading number(Bound bound, Side side) {
+        var unit = limit(bound, side).unit();
+        if (side != Side.FIXED && bound.isFixed(brief.batch())) {
+            var loosened = price(bound, Side.FIXED, unit).loosening(side == Side.MIN);
+            return new SideReading(audit.value(bound, unit).orElse(null), loosened);
+        }
+        boolean bears = measuresNothing(bound, limit(bound, side))
+                || side == Side.FIXED
+                || touches(bound, limit(bound, side), side == Side.MIN);
+        return new SideReading(audit.value(bound, unit).orElse(null), bears ? price(bound, side, unit) : null);
     }
 
     private @Nullable Side touch(Bound bound) {
         if (bound.isFixed(brief.batch())) {
-            return Side.FIXED;
+            return measuresNothing(bound, limit(bound, Side.FIXED)) ? null : Side.FIXED;
         }
         if (touches(bound, bound.min(), true)) {
             return Side.MIN;
@@ -96,7 +106,30 @@ final class LimitReader {
     }
 
     private boolean touches(Bound bound, @Nullable Quantity limit, boolean isMin) {
-        return limit != null && audit.slack(bound, limit, isMin).signum() == 0;
+        return limit != null
+                && !measuresNothing(bound, limit)
+                && audit.slack(bound, limit, isMin).signum() == 0;
+    }
+
+    /** Whether a limit is a ratio to something of which the blend has none. */
+    private boolean measuresNothing(Bound bound, Quantity limit) {
+        return bound.per() != null
+                && !Bound.isAmount(limit)
+                && audit.amount(bound.per()).signum() == 0;
+    }
+
+    /** The price of a number that measures nothing; null where nothing comes of moving it. */
+    private @Nullable ShadowPrice priceOfNothing(Bound bound) {
+        var sides = bound.isFixed(brief.batch())
+                ? List.of(Side.FIXED)
+                : Stream.of(Side.MIN, Side.MAX)
+                        .filter(side -> (side == Side.MIN ? bound.min() : bound.max()) != null)
+                        .toList();
+        return sides.stream()
+                .map(side -> price(bound, side))
+                .filter(price -> sides.size() == 1 || !price.isIdle())
+                .findFirst()
+                .orElse(null);
     }
 
     private int rowOf(Bound bound, Side side) {
@@ -108,11 +141,10 @@ final class LimitReader {
     }
 
     /**
-     * How far a limit moves as its number does by one of the bound's own unit. A weight beside a share, or the other
+     * How far a limit moves as its number does by one of a unit. A weight beside a share, or the other
      * way round, is told as what it comes to in this blend.
      */
-    private BigFraction perUnit(Bound bound, Quantity limit) {
-        var unit = bound.unit();
+    private BigFraction perUnit(Bound bound, Quantity limit, Unit unit) {
         boolean mass = unit.dimension() == Dimension.MASS;
         var perUnit = mass ? perUnit(unit) : unit.factor();
         var base = audit.base(bound);
@@ -126,83 +158,20 @@ final class LimitReader {
         return massUnit.factor().divide(brief.batch().base());
     }
 
-    private ShadowPrice price(Bound bound, Side touch) {
-        var limit = Objects.requireNonNull(touch == Side.MIN ? bound.min() : bound.max());
-        int row = rowOf(bound, touch);
-        var perUnit = perUnit(bound, limit);
+    private ShadowPrice price(Bound bound, Side side) {
+        return price(bound, side, bound.unit());
+    }
+
+    private ShadowPrice price(Bound bound, Side side, Unit unit) {
+        var limit = limit(bound, side);
+        var perUnit = perUnit(bound, limit, unit);
         var number = Bound.level(limit, brief.batch()).divide(perUnit);
-        boolean ratio = bound.per() != null && !Bound.isAmount(limit);
-        return price(row, number, perUnit, ratio ? Optional.of(bound) : Optional.empty());
+        var row = new NumberPrice.Row(rowOf(bound, side), number, perUnit);
+        var per = bound.per();
+        return per == null || Bound.isAmount(limit) ? prices.plain(row) : prices.ratio(row, per, side);
     }
 
-    /** The two rates of a row whose right side moves by {@code perUnit} with each unit of its number. */
-    private ShadowPrice price(int row, BigFraction number, BigFraction perUnit, Optional<Bound> ratio) {
-        var raised = sensitivity.raising(row);
-        var lowered = sensitivity.lowering(row);
-        return new ShadowPrice(
-                raised.flatMap(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
-                lowered.flatMap(rate -> perNumber(rate, perUnit, ratio)).orElse(null),
-                end(row, number, perUnit.negate(), lowered, ratio),
-                end(row, number, perUnit, raised, ratio));
-    }
-
-    private @Nullable BigFraction end(
-            int row, BigFraction number, BigFraction perUnit, Optional<Rate> rate, Optional<Bound> ratio) {
-        if (perCooked.isPresent()) {
-            // the cost taken off each cooked kilogram moves along, so that a reach would not be exact
-            return null;
-        }
-        return ratio.isPresent() ? ratioEnd(ratio.get(), row, number, perUnit, rate) : end(number, rate, perUnit);
-    }
-
-    private @Nullable BigFraction ratioEnd(
-            Bound bound, int row, BigFraction number, BigFraction perUnit, Optional<Rate> rate) {
-        var form = BriefCompiler.form(compiled, brief, Objects.requireNonNull(bound.per()));
-        return rate.flatMap(known -> sensitivity.ratioReach(row, form, perUnit.signum() > 0))
-                .map(reach -> number.add(reach.divide(perUnit)))
-                .orElse(null);
-    }
-
-    /** Empty where the gain or loss would be shared by a blend that cooks away to nothing. */
-    private Optional<BigFraction> perNumber(Rate rate, BigFraction perUnit, Optional<Bound> ratio) {
-        if (rate.rate().signum() == 0) {
-            return Optional.of(BigFraction.ZERO);
-        }
-        var weight = weight(rate);
-        if (weight.signum() == 0) {
-            return Optional.empty();
-        }
-        var perLevel = rate.rate().multiply(perUnit).divide(weight);
-        return Optional.of(
-                ratio.map(bound -> perLevel.multiply(lever(bound, rate))).orElse(perLevel));
-    }
-
-    /**
-     * The weight that a gain or loss is shared by; among blends that cost the same, the one that serves the move best.
-     */
-    private BigFraction weight(Rate rate) {
-        return perCooked
-                .map(cooked -> unique
-                        ? cooked.weight()
-                        : sensitivity.extreme(cooked.form(), rate.rate().signum() > 0))
-                .orElse(BigFraction.ONE);
-    }
-
-    /**
-     * The amount that a ratio's number multiplies. Where several blends cost the same, the move picks the one that
-     * serves it best (envelope theorem for saddle points: the least over blends of the most over multipliers).
-     */
-    private BigFraction lever(Bound bound, Rate rate) {
-        var per = Objects.requireNonNull(bound.per());
-        return unique || rate.rate().signum() == 0
-                ? audit.amount(per)
-                : sensitivity.extreme(
-                        BriefCompiler.form(compiled, brief, per), rate.rate().signum() < 0);
-    }
-
-    private static @Nullable BigFraction end(BigFraction number, Optional<Rate> rate, BigFraction perUnit) {
-        return rate.map(Rate::reach)
-                .map(reach -> number.add(reach.divide(perUnit)))
-                .orElse(null);
+    private static Quantity limit(Bound bound, Side side) {
+        return Objects.requireNonNull(side == Side.MIN ? bound.min() : bound.max());
     }
 }

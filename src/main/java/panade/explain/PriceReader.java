@@ -6,9 +6,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Sensitivity;
+import panade.certify.Sensitivity.Entrance;
 import panade.certify.Sensitivity.Turn;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
@@ -81,19 +85,44 @@ final class PriceReader {
     }
 
     private @Nullable Entry entry(Offer offer) {
-        var turn = sensitivity.movingPrice(weights(offer), -1);
-        return turn.filter(found -> offer.pricePerKg().subtract(found.by()).signum() > 0)
+        var entrance = sensitivity.entering(weights(offer), columnsOf(offer.ingredient()));
+        return entrance.filter(found -> offer.pricePerKg().subtract(found.by()).signum() > 0)
                 .map(found -> entry(offer, found))
                 .orElse(null);
     }
 
-    private Entry entry(Offer offer, Turn turn) {
-        var at = offer.pricePerKg().subtract(turn.by());
+    private Entry entry(Offer offer, Entrance entrance) {
+        var at = offer.pricePerKg().subtract(entrance.by());
         var cost = blend.costPerKg();
-        var saving = cost.subtract(leastCostAt(costsWith(offer, lowered(at))));
+        var saving = saving(offer, entrance, at);
         boolean worthwhile = saving.subtract(CENT_PER_LB).signum() >= 0
                 || saving.subtract(cost.multiply(HALF_A_PER_CENT)).signum() >= 0;
-        return new Entry(at, shareOf(offer.ingredient(), turn.after()), saving, worthwhile);
+        return new Entry(at, shareOf(offer.ingredient(), entrance.after()), saving, worthwhile);
+    }
+
+    /** What the blend would save at a price somewhat lower than that at which the offer comes in. */
+    private BigFraction saving(Offer offer, Entrance entrance, BigFraction at) {
+        var lower = lowered(at);
+        boolean stays = perCooked.isEmpty()
+                && entrance.stays().test(offer.pricePerKg().subtract(lower));
+        return stays
+                ? total(weights(offer), entrance.after()).multiply(at.subtract(lower))
+                : blend.costPerKg().subtract(leastCostAt(costsWith(offer, lower)));
+    }
+
+    private static BigFraction total(Map<Integer, BigFraction> weights, List<BigFraction> point) {
+        var total = BigFraction.ZERO;
+        for (var each : weights.entrySet()) {
+            total = total.add(each.getValue().multiply(point.get(each.getKey())));
+        }
+        return total;
+    }
+
+    private Set<Integer> columnsOf(String ingredient) {
+        return IntStream.range(0, compiled.columns().size())
+                .filter(j -> compiled.columns().get(j).use().ingredient().equals(ingredient))
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     /** The least cost at other prices; per cooked weight it is found as the first was, cost by cost. */

@@ -205,6 +205,12 @@ public final class JsonExport {
         put(node, "whenLowered", price.whenLowered());
         put(node, "from", price.from());
         put(node, "to", price.to());
+        if (price.jumpRaised() != null) {
+            put(node, "jumpWhenRaised", price.jumpRaised());
+        }
+        if (price.jumpLowered() != null) {
+            put(node, "jumpWhenLowered", price.jumpLowered());
+        }
         return node;
     }
 

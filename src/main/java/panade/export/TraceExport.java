@@ -1,9 +1,11 @@
 package panade.export;
 
+import java.util.Locale;
 import java.util.stream.Collectors;
 import panade.domain.Blend;
 import panade.quantity.Decimal;
 import panade.study.Curve;
+import panade.study.Curve.Kind;
 import panade.study.Curve.Moved;
 import panade.study.Curve.Point;
 import tools.jackson.databind.node.ArrayNode;
@@ -23,6 +25,8 @@ public final class TraceExport {
         result.set("of", of(curve.of()));
         JsonExport.put(result, "now", curve.now());
         result.put("endless", curve.endless());
+        result.put("low", word(curve.low()));
+        result.put("high", word(curve.high()));
         var points = NODES.arrayNode();
         curve.points().forEach(point -> points.add(point(point)));
         result.set("points", points);
@@ -52,10 +56,17 @@ public final class TraceExport {
                 .put("bent", number.bent());
     }
 
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
     private static ObjectNode point(Point point) {
         var node = NODES.objectNode();
         JsonExport.put(node, "at", point.at());
         JsonExport.put(node, "costPerKg", point.costPerKg());
+        if (point.kind() != Kind.TURN) {
+            node.put("kind", word(point.kind()));
+        }
         return node;
     }
 
@@ -66,6 +77,7 @@ public final class TraceExport {
             JsonExport.put(node, "from", segment.from());
             JsonExport.put(node, "to", segment.to());
             JsonExport.put(node, "slope", segment.slope());
+            JsonExport.put(node, "bend", segment.bend());
             node.set("blend", lines(segment.blend()));
             segments.add(node);
         });

@@ -15,12 +15,12 @@ import panade.report.LimitTable;
 final class BoundRows {
     private final BindingWords words;
 
-    private BoundRows(String currency) {
-        this.words = new BindingWords(currency);
+    private BoundRows(Blended blended) {
+        this.words = new BindingWords(blended);
     }
 
     static Bounds of(Blended blended) {
-        var rows = new BoundRows(blended.brief().currency());
+        var rows = new BoundRows(blended);
         var all = blended.explanation().limits();
         var shown = LimitTable.shown(all);
         var holding = BindingWords.touched(shown).stream()

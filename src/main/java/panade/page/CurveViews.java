@@ -37,9 +37,8 @@ final class CurveViews {
 
     /** Along a price the blend of the stretch that begins at the point; along a bound the one at the point. */
     private Blend blend(int point) {
-        return isPrice() && point < curve.segments().size()
-                ? curve.segments().get(point).blend()
-                : curve.points().get(point).blend();
+        var own = curve.points().get(point).blend();
+        return isPrice() ? curve.after(point).map(Curve.Segment::blend).orElse(own) : own;
     }
 
     private boolean isPrice() {
@@ -98,7 +97,7 @@ final class CurveViews {
 
     private String sentence() {
         var points = curve.points();
-        int turns = Math.max(0, curve.segments().size() - 1);
+        int turns = TraceReport.turns(curve);
         var times = turns == 0 ? "not at all" : turns == 1 ? "once" : turns + " times";
         var stretch = number(curve.now()) + " " + unit() + " now. Between "
                 + number(points.get(0).at()) + " and "
@@ -106,7 +105,7 @@ final class CurveViews {
         if (isPrice()) {
             return stretch + "the blend changes " + times + "; from one change to the next only its cost moves.";
         }
-        return stretch + "what one more is worth changes " + times + "; from one change to the next the blend shifts "
+        return stretch + "what one more is worth changes " + times + "; from one point to the next the blend shifts "
                 + (isBent() ? "nearly evenly, and is told as if it did." : "evenly.");
     }
 

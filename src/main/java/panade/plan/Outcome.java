@@ -37,6 +37,7 @@ public sealed interface Outcome {
      * @param brief the brief whose linear model was proved: the same, or one with the choice made that rules leave
      * @param choice how good that choice is; null when there are no rules
      * @param alternatives clearly different blends that keep every bound within the room's cost
+     * @param steps what comes of moving a number, solved when it is asked for
      */
     record Blended(
             Brief asked,
@@ -46,7 +47,8 @@ public sealed interface Outcome {
             Explanation explanation,
             Room room,
             List<Blend> alternatives,
-            Verdict.Optimum proof)
+            Verdict.Optimum proof,
+            NumberSteps steps)
             implements Outcome {}
 
     /**

@@ -25,6 +25,7 @@ import panade.explain.RoomReader;
 import panade.explain.Trials;
 import panade.explain.Trials.Search;
 import panade.explain.Trials.Trial;
+import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;
@@ -220,11 +221,13 @@ public final class Planner {
 
     /** The cheapest blend alone, measured again. */
     public Decision<Blend> cheapest(Brief asked) {
+        return proved(asked).map(ProvedBlend::blend);
+    }
+
+    /** The cheapest blend with its proof, measured again, without the reasons that take most of the time. */
+    public Decision<ProvedBlend> proved(Brief asked) {
         return least(asked, Deadline.in(Chooser.TIME))
-                .fold(
-                        settled -> measured(settled.asked(), settled.blend()),
-                        Decision.Impossible::new,
-                        Decision.Undecided::new);
+                .fold(Planner::checked, Decision.Impossible::new, Decision.Undecided::new);
     }
 
     private Decision<Settled> least(Brief asked, Deadline deadline) {
@@ -242,6 +245,11 @@ public final class Planner {
         } catch (Unproved open) {
             return new Decision.Undecided<>(open.reason());
         }
+    }
+
+    private static Decision<ProvedBlend> checked(Settled settled) {
+        return measured(settled.asked(), settled.blend())
+                .map(blend -> new ProvedBlend(settled.brief(), settled.compiled(), blend, settled.optimum()));
     }
 
     /** A blend, once it is measured against its brief without the model; undecided where it fails. */
@@ -363,7 +371,23 @@ public final class Planner {
                 Alternatives.choose(blend, nearby).stream()
                         .filter(other -> fault(settled.asked(), other).isEmpty())
                         .toList(),
-                optimum);
+                optimum,
+                new NumberSteps(brief, blend.costPerKg(), moved -> leastCost(moved, optimum.basis())));
+    }
+
+    /** The least cost of a brief for whose model a basis is likely to be the best. */
+    private Decision<BigFraction> leastCost(Brief brief, Basis likely) {
+        if (brief.practice().perCooked()) {
+            return cheapest(brief).map(Blend::costPerKg);
+        }
+        var model = BriefCompiler.compile(brief).model();
+        var verdict = Certifier.confirm(model, likely, Certifier.EXACT_ENGINE).orElseGet(() -> verdict(model));
+        if (verdict instanceof Verdict.Optimum optimum) {
+            return new Decision.Found<>(model.costAt(optimum.point()));
+        }
+        return verdict instanceof Verdict.Impossible
+                ? new Decision.Impossible<>()
+                : new Decision.Undecided<>(reason(verdict));
     }
 
     private static Room joined(CompletableFuture<Room> measuring) {

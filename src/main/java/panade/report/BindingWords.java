@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
+import panade.plan.NumberSteps;
+import panade.plan.NumberSteps.Step;
+import panade.plan.Outcome.Blended;
 import panade.quantity.Decimal;
 
 /** Says what a binding bound costs, in a round step that a cook would try. */
@@ -17,10 +20,12 @@ public final class BindingWords {
     private static final BigFraction NOTHING = BigFraction.of(1, 100_000);
 
     private final String currency;
+    private final NumberSteps steps;
 
-    /** Words with that currency; empty for none. */
-    public BindingWords(String currency) {
-        this.currency = currency;
+    /** Words on a blend, in its brief's currency if it has one. */
+    public BindingWords(Blended blended) {
+        this.currency = blended.brief().currency();
+        this.steps = blended.steps();
     }
 
     /** One sentence for each bound whose number moves the cost, dearest first; the others share the last one. */
@@ -71,7 +76,9 @@ public final class BindingWords {
     }
 
     private String sentence(Limit limit) {
-        return limit.title() + ", " + side(limit.touch()) + at(limit) + ": " + effect(limit) + ".";
+        var effect = effect(limit);
+        return limit.title() + ", " + side(limit.touch()) + at(limit)
+                + (effect.isEmpty() ? ": what a step of it would do was not proved." : ": " + effect + ".");
     }
 
     private static String side(@Nullable Side touch) {
@@ -83,38 +90,54 @@ public final class BindingWords {
         return number == null ? "" : Figures.with(number, limit.unit());
     }
 
-    /** What a round step of the number does to the cost, either way; empty when the bound is idle. */
+    /** What a round step of the number does to the cost, either way; empty when there is nothing to tell. */
     public String effect(Limit limit) {
         var price = limit.price();
-        if (price == null) {
+        if (price == null || limit.touch() == null) {
             return "";
         }
-        var step = step(limit);
-        var words = Figures.with(step, limit.unit());
-        var loosened = "each " + words + (limit.touch() == Side.MIN ? " less asked" : " more allowed");
-        var tightened = "each " + words + (limit.touch() == Side.MIN ? " more asked" : " less allowed");
         boolean min = limit.touch() == Side.MIN;
-        var easier = min ? price.whenLowered() : price.whenRaised();
-        var harder = min ? price.whenRaised() : price.whenLowered();
-        return isMirrored(easier, harder)
-                ? half(loosened, easier, step)
-                : half(loosened, easier, step) + "; " + half(tightened, harder, step);
-    }
-
-    private static boolean isMirrored(@Nullable BigFraction easier, @Nullable BigFraction harder) {
-        return easier != null && harder != null && easier.negate().equals(harder);
-    }
-
-    private String half(String move, @Nullable BigFraction rate, BigFraction step) {
-        if (rate == null) {
-            return move + " leaves no blend";
+        var loosened = half(limit, !min, min ? " less asked" : " more allowed");
+        if (isMirrored(price.whenRaised(), price.whenLowered()) && isWhole(limit, !min)) {
+            return loosened;
         }
-        var change = Figures.perPound(rate.multiply(step));
+        var tightened = half(limit, min, min ? " more asked" : " less allowed");
+        return loosened + (loosened.isEmpty() || tightened.isEmpty() ? "" : "; ") + tightened;
+    }
+
+    private static boolean isMirrored(@Nullable BigFraction raised, @Nullable BigFraction lowered) {
+        return raised != null && lowered != null && raised.negate().equals(lowered);
+    }
+
+    /** Whether a whole step does what the rate says, so that the other way round it does the opposite. */
+    private boolean isWhole(Limit limit, boolean up) {
+        return steps.step(limit, up, step(limit), NOTHING) instanceof Step.Change change
+                && change.steady()
+                && change.size().equals(step(limit));
+    }
+
+    /** Empty where nothing was proved. */
+    private String half(Limit limit, boolean up, String move) {
+        var step = steps.step(limit, up, step(limit), NOTHING);
+        if (step instanceof Step.Change change) {
+            var size = Figures.with(change.size(), limit.unit()) + move;
+            return (change.steady() ? "each " + size : size) + effect(change.change());
+        }
+        if (step instanceof Step.Jump jump) {
+            return "any" + move + effect(jump.change()) + " at once, however little";
+        }
+        return step instanceof Step.NoBlend none
+                ? Figures.with(none.size(), limit.unit()) + move + " leaves no blend"
+                : "";
+    }
+
+    private String effect(BigFraction perKg) {
+        var change = Figures.perPound(perKg);
         if (change.signum() == 0) {
-            return move + " changes nothing";
+            return " changes nothing";
         }
         var amount = Figures.significant(change.abs(), 2) + (currency.isEmpty() ? "" : " " + currency) + "/lb";
-        return move + (change.signum() > 0 ? " would cost " : " would save ") + amount;
+        return (change.signum() > 0 ? " would cost " : " would save ") + amount;
     }
 
     /** The power of ten next below a twentieth of the number; a tenth of the unit at zero. */

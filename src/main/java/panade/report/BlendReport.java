@@ -55,7 +55,7 @@ public final class BlendReport {
         if (FullCost.isStated(brief)) {
             blocks.addAll(FullCostTable.of(FullCost.of(brief, blend), brief, asides.breakEven()));
         }
-        var binding = new BindingWords(brief.currency()).points(explanation.limits());
+        var binding = new BindingWords(outcome).points(explanation.limits());
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
         blocks.addAll(LimitTable.of(explanation.limits()));

@@ -63,6 +63,10 @@ final class Chart {
             i++;
         }
         var span = across.get(i).subtract(across.get(i - 1));
+        if (span.signum() == 0) {
+            // a jump at the very left
+            return up.get(i);
+        }
         var part = x.subtract(across.get(i - 1)).divide(span);
         return up.get(i - 1).add(up.get(i).subtract(up.get(i - 1)).multiply(part));
     }

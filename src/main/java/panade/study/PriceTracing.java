@@ -16,6 +16,8 @@ import panade.domain.Offer;
 import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.study.Curve.End;
+import panade.study.Curve.Kind;
 import panade.study.Curve.Moved;
 import panade.study.Curve.Point;
 import panade.study.Curve.Segment;
@@ -79,14 +81,13 @@ public final class PriceTracing {
             blend = Planner.measured(brief, Planner.blendAt(brief, compiled, turn.after()))
                     .orElseThrow();
         }
-        boolean endless = to == null;
         if (to != null) {
             step(at, to, blend);
         } else {
-            segments.add(new Segment(at, null, amount(blend), blend));
+            segments.add(Segment.still(at, null, amount(blend), blend));
         }
         var of = new Moved.Price(offer.ingredient(), offer.supplier());
-        return new Curve(brief, of, List.copyOf(points), List.copyOf(segments), endless, now);
+        return new Curve(brief, of, List.copyOf(points), List.copyOf(segments), End.ASKED, to == null ? End.NOTHING_CHANGES : End.ASKED, now);
     }
 
     private boolean isBeyond(BigFraction price) {
@@ -96,7 +97,7 @@ public final class PriceTracing {
     /** Adds the stretch up to the next price and the point there; a stretch of no length is left out. */
     private BigFraction step(BigFraction at, BigFraction next, Blend blend) {
         if (!next.equals(at)) {
-            segments.add(new Segment(at, next, amount(blend), blend));
+            segments.add(Segment.still(at, next, amount(blend), blend));
             points.add(point(next, blend));
         }
         return next;
@@ -111,7 +112,7 @@ public final class PriceTracing {
         if (!again.equals(cost)) {
             throw new Unproved("a point of the price curve could not be proved");
         }
-        return new Point(price, cost, blend);
+        return new Point(price, cost, blend, Kind.TURN);
     }
 
     private BigFraction costAt(BigFraction price, Blend blend) {

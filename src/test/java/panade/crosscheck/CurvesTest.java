@@ -3,6 +3,7 @@ package panade.crosscheck;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Objects;
+import java.util.Optional;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -10,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Side;
@@ -18,6 +20,8 @@ import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsSolver;
 import panade.study.BoundTracing;
 import panade.study.Curve;
+import panade.study.Curve.End;
+import panade.study.Curve.Point;
 import panade.study.PriceTracing;
 
 /** Curves against solves of their own, on either side of every breakpoint. */
@@ -56,6 +60,66 @@ class CurvesTest {
                 return;
             }
         }
+    }
+
+    @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+    void every_bounds_curve_says_what_a_solve_at_any_place_says(@ForAll("problems") RawProblem problem) {
+        var brief = Answer.blended(problem, new OrToolsSolver()).brief();
+        int ratios = 0;
+        for (var bound : brief.bounds()) {
+            boolean ratio = bound.per() != null;
+            if (ratio && ratios < 3) {
+                ratios++;
+                var side = bound.isFixed(brief.batch()) ? Side.FIXED : bound.max() == null ? Side.MIN : Side.MAX;
+                checkEverywhere(brief, bound, side);
+            }
+        }
+    }
+
+    private static void checkEverywhere(Brief brief, Bound bound, Side side) {
+        var limit = Objects.requireNonNull(side == Side.MIN ? bound.min() : bound.max());
+        var far = limit.number().abs().divide(2).add(BigFraction.of(1, 100));
+        var curve = BoundTracing.of(
+                        PLANNER,
+                        brief,
+                        bound,
+                        side,
+                        limit.number().subtract(far),
+                        limit.number().add(far))
+                .orElseThrow();
+        for (int i = 0; i + 1 < curve.points().size(); i++) {
+            var a = curve.points().get(i);
+            var b = curve.points().get(i + 1);
+            Statistics.label("kind").collect(a.kind());
+            if (!a.at().equals(b.at())) {
+                var place = a.at().add(b.at().subtract(a.at()).divide(3));
+                var told = a.costPerKg().add(curve.after(i).orElseThrow().rise(place));
+                assertThat(cost(brief, bound, side, place)).contains(told);
+            }
+        }
+        checkEnd(brief, bound, side, curve.points().get(0), curve.low(), BigFraction.of(-1, 1000));
+        var last = curve.points().get(curve.points().size() - 1);
+        checkEnd(brief, bound, side, last, curve.high(), BigFraction.of(1, 1000));
+    }
+
+    private static void checkEnd(Brief brief, Bound bound, Side side, Point point, End end, BigFraction by) {
+        Statistics.label("ends").collect(end);
+        var beyond = cost(brief, bound, side, point.at().add(by));
+        if (end == End.NO_BLEND) {
+            assertThat(beyond).as("beyond the end of %s", bound.path()).isEmpty();
+        } else if (end == End.NOTHING_CHANGES) {
+            assertThat(beyond).as("beyond the end of %s", bound.path()).contains(point.costPerKg());
+        } else {
+            assertThat(end).isEqualTo(End.ASKED);
+        }
+    }
+
+    private static Optional<BigFraction> cost(Brief brief, Bound bound, Side side, BigFraction number) {
+        var unit = Objects.requireNonNull(side == Side.MIN ? bound.min() : bound.max())
+                .unit();
+        var moved = Quantity.of(number, unit, "moved");
+        var changed = bound.withLimits(side == Side.MAX ? bound.min() : moved, side == Side.MIN ? bound.max() : moved);
+        return PLANNER.cheapest(brief.replacing(bound, changed)).orUndecided().map(Blend::costPerKg);
     }
 
     /** The brief with the number at that place. */

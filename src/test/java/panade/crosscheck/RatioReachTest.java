@@ -46,7 +46,7 @@ class RatioReachTest {
 
     private static int follows(
             Blended blended, Bound bound, Limit limit, @Nullable BigFraction slope, @Nullable BigFraction end) {
-        if (slope == null || end == null || limit.touch() == Side.FIXED) {
+        if (slope == null || end == null || limit.touch() == null || limit.touch() == Side.FIXED) {
             return 0;
         }
         var number = Objects.requireNonNull(limit.touch() == Side.MIN ? limit.min() : limit.max());

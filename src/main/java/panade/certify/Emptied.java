@@ -1,0 +1,85 @@
+package panade.certify;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.Verdict.Impossible;
+import panade.certify.Verdict.Optimum;
+import panade.model.Basis;
+import panade.model.LinearModel;
+import panade.model.LinearModel.Row;
+import panade.model.LinearModel.Sense;
+import panade.model.Unproved;
+import panade.solver.SolverAnswer;
+
+/** A model in which a form without coefficients below zero has to be zero, solved from the optimum without that. */
+final class Emptied {
+    private final LinearModel model;
+    private final SolverAnswer start;
+
+    Emptied(Optimum optimum, Map<Integer, BigFraction> form) {
+        var rows = new ArrayList<>(optimum.model().rows());
+        rows.add(new Row("none", form, Sense.AT_MOST, BigFraction.ZERO));
+        model = new LinearModel(optimum.model().columns(), rows);
+        var slacks = new HashSet<>(optimum.basis().rows());
+        slacks.add(rows.size() - 1);
+        start = new SolverAnswer.Optimal(new Basis(optimum.basis().columns(), slacks));
+    }
+
+    /** The least cost; empty when nothing is left, which is proved. */
+    Optional<BigFraction> least() {
+        return optimum(model).map(found -> found.model().costAt(found.point()));
+    }
+
+    /** The least money per weight, found as {@link Sensitivity#leastWithout} says; empty when nothing is left. */
+    Optional<BigFraction> leastPer(Map<Integer, BigFraction> weight, BigFraction rate) {
+        var level = rate;
+        while (true) {
+            var found = optimum(model.withCosts(costs(weight, level.subtract(rate))));
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            var point = found.get().point();
+            var gain = found.get().model().costAt(point);
+            if (gain.signum() == 0) {
+                return Optional.of(level);
+            }
+            var shared = total(weight, point);
+            if (shared.signum() == 0) {
+                throw new Unproved("what is left cooks away to nothing, so that it has no cost per cooked weight");
+            }
+            level = level.add(gain.divide(shared));
+        }
+    }
+
+    private List<BigFraction> costs(Map<Integer, BigFraction> weight, BigFraction taken) {
+        var costs = new ArrayList<BigFraction>();
+        for (int j = 0; j < model.columns().size(); j++) {
+            var less = taken.multiply(weight.getOrDefault(j, BigFraction.ZERO));
+            costs.add(model.columns().get(j).cost().subtract(less));
+        }
+        return costs;
+    }
+
+    private static BigFraction total(Map<Integer, BigFraction> weight, List<BigFraction> point) {
+        var total = BigFraction.ZERO;
+        for (var term : weight.entrySet()) {
+            total = total.add(term.getValue().multiply(point.get(term.getKey())));
+        }
+        return total;
+    }
+
+    private Optional<Optimum> optimum(LinearModel asked) {
+        var verdict = Certifier.certify(asked, start, Certifier.EXACT_ENGINE);
+        if (verdict instanceof Impossible) {
+            return Optional.empty();
+        }
+        if (verdict instanceof Optimum found) {
+            return Optional.of(found);
+        }
+        throw new Unproved("what is left without something was not proved");
+    }
+}

@@ -1,0 +1,25 @@
+package panade.plan;
+
+import panade.certify.Verdict.Optimum;
+import panade.compile.CompiledBrief;
+import panade.domain.Blend;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Side;
+import panade.explain.Explainer;
+import panade.explain.Explanation.SideReading;
+
+/**
+ * A least-cost blend with its proof, and reasons only for what is asked.
+ *
+ * @param brief the brief whose linear model was proved
+ * @param compiled that model
+ * @param proof of the least cost
+ */
+public record ProvedBlend(Brief brief, CompiledBrief compiled, Blend blend, Optimum proof) {
+
+    /** How one number of a bound of the brief stands. */
+    public SideReading number(Bound bound, Side side) {
+        return Explainer.number(brief, compiled, blend, proof, bound, side);
+    }
+}

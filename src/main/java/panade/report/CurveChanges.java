@@ -1,0 +1,202 @@
+package panade.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Blend;
+import panade.study.Curve;
+import panade.study.Curve.Kind;
+import panade.study.Curve.Moved;
+import panade.study.Curve.Point;
+import panade.study.Curve.Segment;
+
+/**
+ * Says what is different from each breakpoint of a curve on. Along a price the blend changes at once and then stays;
+ * along a bound's number it shifts all the way, and what comes in or leaves does so from nothing.
+ */
+final class CurveChanges {
+    /** Shares that move by less than this, in per cent of the batch, are left out of the words. */
+    private static final BigFraction SEEN = BigFraction.of(1, 10);
+
+    private static final int MOVES_TOLD = 3;
+
+    private final Curve curve;
+
+    private CurveChanges(Curve curve) {
+        this.curve = curve;
+    }
+
+    /** One line each. */
+    static List<String> of(Curve curve) {
+        var changes = new CurveChanges(curve);
+        var lines =
+                changes.breaks().mapToObj(i -> changes.where(i) + changes.what(i)).toList();
+        return lines.isEmpty() ? List.of("The blend never changes.") : lines;
+    }
+
+    static int turns(Curve curve) {
+        return (int) new CurveChanges(curve).breaks().count();
+    }
+
+    /** Segments that begin where something changes. */
+    private IntStream breaks() {
+        return IntStream.range(1, curve.segments().size()).filter(i -> kind(i) != Kind.BETWEEN);
+    }
+
+    private Kind kind(int segment) {
+        return beginning(segment).stream()
+                .map(Point::kind)
+                .filter(kind -> kind == Kind.JUST_ABOVE || kind == Kind.JUST_BELOW)
+                .findFirst()
+                .orElse(beginning(segment).get(0).kind());
+    }
+
+    /** The point at which a segment begins, or the two of a jump. */
+    private List<Point> beginning(int segment) {
+        var from = curve.segments().get(segment).from();
+        return curve.points().stream().filter(point -> point.at().equals(from)).toList();
+    }
+
+    private String where(int segment) {
+        var at = told(curve.segments().get(segment).from());
+        var ends = beginning(segment);
+        var jump = ends.size() < 2
+                ? ""
+                : "the cost jumps from " + cost(ends.get(0)) + " to " + cost(ends.get(1)) + "/lb; ";
+        return switch (kind(segment)) {
+            case JUST_ABOVE -> "just above " + at + ": " + jump;
+            case JUST_BELOW -> "at " + at + ", but not below: " + jump;
+            case TURN, BETWEEN -> "at " + at + ": ";
+        };
+    }
+
+    private static String cost(Point point) {
+        return Figures.money(Figures.perPound(point.costPerKg()));
+    }
+
+    private String told(BigFraction at) {
+        return Figures.significant(TraceReport.told(curve, at), 5);
+    }
+
+    private String what(int i) {
+        var before = curve.segments().get(i - 1);
+        var after = curve.segments().get(i);
+        boolean atOnce = curve.of() instanceof Moved.Price || kind(i) != Kind.TURN;
+        return atOnce ? changed(before.before(), after.after()) : shifting(before, after, end(after));
+    }
+
+    /** The blend where a segment ends. */
+    private Blend end(Segment segment) {
+        return curve.points().stream()
+                .filter(point -> point.at().equals(segment.to()))
+                .filter(point -> point.kind() != Kind.JUST_ABOVE)
+                .findFirst()
+                .map(Point::blend)
+                .orElse(segment.before());
+    }
+
+    /** What is different between two blends. */
+    private String changed(Blend before, Blend after) {
+        var crossing = new ArrayList<String>();
+        var moving = new ArrayList<String>();
+        var ids = ids(before, after);
+        ids.forEach(id -> takeover(id, before, after).ifPresent(crossing::add));
+        largestFirst(ids, before, after).forEach(id -> {
+            if (before.shareOf(id).signum() == 0) {
+                crossing.add(name(id) + " comes in, " + size(id, before, after));
+            } else if (after.shareOf(id).signum() == 0) {
+                crossing.add(name(id) + " leaves, " + size(id, before, after));
+            } else if (isSeen(id, before, after)) {
+                moving.add(name(id) + " " + size(id, before, after));
+            }
+        });
+        return words(crossing, moving, "");
+    }
+
+    /** What begins to come in, has gone, or moves on from here to the next breakpoint. */
+    private String shifting(Segment before, Segment after, Blend end) {
+        var crossing = new ArrayList<String>();
+        var moving = new ArrayList<String>();
+        var ids = ids(before.before(), after.after());
+        ids.addAll(ids(after.blend(), end));
+        ids.forEach(id -> takeover(id, before.before(), after.after()).ifPresent(crossing::add));
+        largestFirst(ids, after.blend(), end).forEach(id -> {
+            boolean was = before.before().shareOf(id).signum() > 0;
+            boolean is = after.after().shareOf(id).signum() > 0;
+            if (!was && is) {
+                crossing.add(name(id) + " begins to come in");
+            } else if (was && !is) {
+                crossing.add(name(id) + " has left");
+            }
+            if (isSeen(id, after.blend(), end)) {
+                moving.add(name(id) + " " + size(id, after.blend(), end));
+            }
+        });
+        var to = after.to();
+        return words(crossing, moving, to == null ? "" : "from here to " + told(to) + " ");
+    }
+
+    private static String words(List<String> crossing, List<String> moving, String span) {
+        var words = new ArrayList<>(crossing);
+        var largest = moving.subList(0, Math.min(MOVES_TOLD, moving.size()));
+        for (int i = 0; i < largest.size(); i++) {
+            words.add(i == 0 ? span + largest.get(i) : largest.get(i));
+        }
+        return words.isEmpty() ? "amounts below a thousandth move" : String.join("; ", words);
+    }
+
+    /** Whose goods take over from whose; empty where the suppliers stay, or the ingredient comes in or leaves. */
+    private Optional<String> takeover(String id, Blend before, Blend after) {
+        var old = suppliers(id, before);
+        var fresh = suppliers(id, after);
+        return old.isEmpty() || fresh.isEmpty() || old.equals(fresh)
+                ? Optional.empty()
+                : Optional.of(
+                        name(id) + " from " + String.join(" and ", fresh) + " instead of " + String.join(" and ", old));
+    }
+
+    private static Set<String> suppliers(String id, Blend blend) {
+        return blend.lines().stream()
+                .filter(line -> line.use().ingredient().equals(id))
+                .map(line -> line.offer().supplier())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Set<String> ids(Blend before, Blend after) {
+        var ids = new TreeSet<String>();
+        before.lines().forEach(line -> ids.add(line.use().ingredient()));
+        after.lines().forEach(line -> ids.add(line.use().ingredient()));
+        return ids;
+    }
+
+    private static List<String> largestFirst(Set<String> ids, Blend before, Blend after) {
+        return ids.stream()
+                .sorted((a, b) -> change(b, before, after)
+                        .abs()
+                        .subtract(change(a, before, after).abs())
+                        .signum())
+                .toList();
+    }
+
+    private static BigFraction change(String id, Blend before, Blend after) {
+        return after.shareOf(id).subtract(before.shareOf(id)).multiply(100);
+    }
+
+    private static boolean isSeen(String id, Blend before, Blend after) {
+        return change(id, before, after).abs().subtract(SEEN).signum() >= 0;
+    }
+
+    private static String size(String id, Blend before, Blend after) {
+        var change = change(id, before, after);
+        return (change.signum() > 0 ? "+" : "-") + Figures.percent(change.abs().divide(100)) + " %";
+    }
+
+    private String name(String id) {
+        return curve.brief().set().ingredient(id).name();
+    }
+}

@@ -1,0 +1,97 @@
+package panade.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import panade.domain.Side;
+import panade.plan.Planner;
+import panade.report.TraceReport;
+import panade.solver.ortools.OrToolsSolver;
+import panade.study.Curve.End;
+import panade.study.Curve.Kind;
+import panade.study.Curve.Point;
+
+/** Curves over a bound's number; worked out by hand. */
+class BoundCurveTest {
+    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+
+    /** As in {@link BoundOfNothingTest}: mince up to a chew of 7 for 0.40, powder at any for 1.20. */
+    private static SmallKitchen chewedAt(String number) {
+        return new SmallKitchen(
+                """
+                {"id": "water", "values": {"PROCNT": 0}}, {"id": "powder", "values": {"PROCNT": 50}},
+                {"id": "mince", "kinds": ["texturate"], "values": {"PROCNT": 50, "bite": 7}}
+                """,
+                "water,tap,0,kg,\npowder,north,3.00,kg,\nmince,north,1.00,kg,\n",
+                "{\"property\": \"PROCNT\", \"min\": \"20 %\"},"
+                        + "{\"property\": \"bite\", \"within\": {\"kind\": \"texturate\"},"
+                        + " \"per\": {\"kind\": \"texturate\"}, \"min\": " + number + "}",
+                "");
+    }
+
+    @Test
+    void aJumpIsToldAsAJumpFromEitherSide() {
+        for (var number : new String[] {"6", "7", "7.3"}) {
+            var curve = curve(chewedAt(number), 1, Side.MIN, number("6"), number("8"));
+            var here = curve.points().stream()
+                    .filter(point -> point.at().equals(number("7")))
+                    .toList();
+            assertThat(here).extracting(Point::costPerKg).containsExactly(number("0.4"), number("1.2"));
+            assertThat(here).extracting(Point::kind).containsExactly(Kind.TURN, Kind.JUST_ABOVE);
+            assertThat(curve.segments()).allMatch(segment -> segment.slope().signum() == 0);
+            assertThat(curve.segments().get(0).from()).isEqualTo(number("6"));
+            assertThat(curve.segments().get(1).to()).isEqualTo(number("8"));
+            assertThat(TraceReport.changes(curve))
+                    .containsExactly("just above 7: the cost jumps from 0.1814 to 0.5443/lb;"
+                            + " mince leaves, -40.00 %; powder comes in, +40.00 %");
+        }
+    }
+
+    @Test
+    void aCurveWithoutEndsIsShownALittleBeyondTheJump() {
+        var curve = curve(chewedAt("7"), 1, Side.MIN, null, null);
+        assertThat(curve.points()).extracting(Point::at).containsExactly(number("7"), number("7"), number("7.7"));
+        assertThat(curve.low()).isEqualTo(End.NOTHING_CHANGES);
+        assertThat(curve.high()).isEqualTo(End.NOTHING_CHANGES);
+    }
+
+    /** Water is free; "a" carries 50 g of protein at 1.00, at most 20 % of it; "b" carries 50 at 2.00. */
+    private static final SmallKitchen CHEAP_THEN_DEAR = new SmallKitchen(
+            """
+            {"id": "water", "values": {"PROCNT": 0}}, {"id": "a", "values": {"PROCNT": 50}, "maxUse": "20 %"},
+            {"id": "b", "values": {"PROCNT": 50}}, {"id": "c", "values": {"PROCNT": 100}}
+            """,
+            "water,tap,0,kg,\na,north,1.00,kg,\nb,north,2.00,kg,\nc,north,9.00,kg,\n",
+            "{\"property\": \"PROCNT\", \"min\": \"15 %\"}",
+            "");
+
+    @Test
+    void anIngredientBeginsToComeInOnceAndNotAgain() {
+        // up to 10 % all is a; from there b until a and b fill the batch at 50 %; beyond, c drives b out
+        var curve = curve(CHEAP_THEN_DEAR, 0, Side.MIN, number("0"), null);
+        assertThat(TraceReport.changes(curve))
+                .satisfiesExactly(
+                        line -> assertThat(line)
+                                .startsWith("at 10: b begins to come in; from here to 50 ")
+                                .doesNotContain("a +"),
+                        line -> assertThat(line)
+                                .startsWith("at 50: ")
+                                .contains("c begins to come in", "water has left")
+                                .doesNotContain("b begins"),
+                        line -> assertThat(line).startsWith("at 90: b has left"));
+        assertThat(curve.high()).isEqualTo(End.NO_BLEND);
+    }
+
+    private static Curve curve(
+            SmallKitchen kitchen, int bound, Side side, @Nullable BigFraction from, @Nullable BigFraction to) {
+        var brief = kitchen.brief();
+        return BoundTracing.of(PLANNER, brief, brief.bounds().get(bound), side, from, to)
+                .orElseThrow();
+    }
+
+    private static BigFraction number(String text) {
+        return SmallKitchen.number(text);
+    }
+}
