@@ -1,13 +1,15 @@
 package panade.export;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import panade.domain.Blend;
 import panade.quantity.Decimal;
 import panade.study.Curve;
 import panade.study.Curve.Kind;
 import panade.study.Curve.Moved;
-import panade.study.Curve.Point;
+import panade.study.Curve.Segment;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -28,7 +30,9 @@ public final class TraceExport {
         result.put("low", word(curve.low()));
         result.put("high", word(curve.high()));
         var points = NODES.arrayNode();
-        curve.points().forEach(point -> points.add(point(point)));
+        for (int i = 0; i < curve.points().size(); i++) {
+            points.add(point(curve, i));
+        }
         result.set("points", points);
         result.set("segments", segments(curve));
         return RemarkExport.print(result, curve.brief().remarks());
@@ -36,9 +40,9 @@ public final class TraceExport {
 
     /** The points as CSV (RFC 4180). */
     public static String csv(Curve curve) {
-        return curve.points().stream()
-                .map(point -> Decimal.significant(point.at(), DIGITS).toPlainString() + ","
-                        + Decimal.significant(point.costPerKg(), DIGITS).toPlainString() + "\r\n")
+        return IntStream.range(0, curve.points().size())
+                .mapToObj(i -> place(curve, i).toPlainString() + ","
+                        + Decimal.significant(curve.points().get(i).costPerKg(), DIGITS).toPlainString() + "\r\n")
                 .collect(Collectors.joining("", "at,costPerKg\r\n", ""));
     }
 
@@ -60,9 +64,14 @@ public final class TraceExport {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    private static ObjectNode point(Point point) {
+    private static BigDecimal place(Curve curve, int point) {
+        return Decimal.significant(curve.points().get(point).at(), DIGITS, curve.rounding(point));
+    }
+
+    private static ObjectNode point(Curve curve, int i) {
+        var point = curve.points().get(i);
         var node = NODES.objectNode();
-        JsonExport.put(node, "at", point.at());
+        node.put("at", place(curve, i));
         JsonExport.put(node, "costPerKg", point.costPerKg());
         if (point.kind() != Kind.TURN) {
             node.put("kind", word(point.kind()));
@@ -72,16 +81,21 @@ public final class TraceExport {
 
     private static ArrayNode segments(Curve curve) {
         var segments = NODES.arrayNode();
-        curve.segments().forEach(segment -> {
-            var node = NODES.objectNode();
-            JsonExport.put(node, "from", segment.from());
-            JsonExport.put(node, "to", segment.to());
-            JsonExport.put(node, "slope", segment.slope());
-            JsonExport.put(node, "bend", segment.bend());
-            node.set("blend", lines(segment.blend()));
-            segments.add(node);
-        });
+        for (int i = 0; i < curve.points().size(); i++) {
+            int from = i;
+            curve.after(i).ifPresent(segment -> segments.add(segment(curve, from, segment)));
+        }
         return segments;
+    }
+
+    private static ObjectNode segment(Curve curve, int from, Segment segment) {
+        var node = NODES.objectNode();
+        node.put("from", place(curve, from));
+        node.put("to", segment.to() == null ? null : place(curve, from + 1));
+        JsonExport.put(node, "slope", segment.slope());
+        JsonExport.put(node, "bend", segment.bend());
+        node.set("blend", lines(segment.blend()));
+        return node;
     }
 
     /** The lines of a blend as shares. */

@@ -143,7 +143,9 @@ final class CurveViews {
             var at = told(curve.points().get(i).at());
             var cost = Figures.perPound(curve.points().get(i).costPerKg());
             points.add(new CurvePoint(
-                    new Cell(Figures.significant(at, 5), exact(at)),
+                    new Cell(
+                            Figures.significant(at, 5, curve.rounding(i)),
+                            Decimal.significant(at, DIGITS, curve.rounding(i)).toPlainString()),
                     new Cell(Figures.money(cost), exact(cost)),
                     moving.stream().map(id -> share(blend.shareOf(id))).toList()));
         }

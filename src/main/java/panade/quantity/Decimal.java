@@ -51,10 +51,15 @@ public final class Decimal {
 
     /** The nearest decimal with that many significant digits, without trailing zeros. */
     public static BigDecimal significant(BigFraction value, int digits) {
+        return significant(value, digits, RoundingMode.HALF_EVEN);
+    }
+
+    /** The same rounded another way, such as down where what is said of a number fails just above it. */
+    public static BigDecimal significant(BigFraction value, int digits, RoundingMode mode) {
         if (value.signum() == 0) {
             return BigDecimal.ZERO;
         }
-        var context = new MathContext(digits, RoundingMode.HALF_EVEN);
+        var context = new MathContext(digits, mode);
         var quotient = new BigDecimal(value.getNumerator()).divide(new BigDecimal(value.getDenominator()), context);
         var stripped = quotient.stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped;

@@ -1,5 +1,6 @@
 package panade.report;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,8 +64,10 @@ final class CurveChanges {
     }
 
     private String where(int segment) {
-        var at = told(curve.segments().get(segment).from());
         var ends = beginning(segment);
+        var at = ends.size() < 2
+                ? told(ends.get(0).at())
+                : Figures.significant(TraceReport.told(curve, ends.get(0).at()), 5, RoundingMode.CEILING);
         var jump = ends.size() < 2
                 ? ""
                 : "the cost jumps from " + cost(ends.get(0)) + " to " + cost(ends.get(1)) + "/lb; ";

@@ -65,7 +65,12 @@ public final class Figures {
 
     /** A number with that many significant digits, plainly written; whole numbers keep all theirs. */
     public static String significant(BigFraction value, int digits) {
-        var rounded = Decimal.significant(value, digits);
+        return significant(value, digits, RoundingMode.HALF_EVEN);
+    }
+
+    /** The same rounded another way. */
+    public static String significant(BigFraction value, int digits, RoundingMode mode) {
+        var rounded = Decimal.significant(value, digits, mode);
         return rounded.compareTo(BigDecimal.ZERO) == 0 ? "0" : rounded.toPlainString();
     }
 

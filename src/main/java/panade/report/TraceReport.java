@@ -150,13 +150,14 @@ public final class TraceReport {
             var slope = curve.after(i)
                     .map(segment -> Figures.significant(slope(segment.slope()), 3))
                     .orElse("");
-            rows.add(List.of(place(point), Figures.money(Figures.perPound(point.costPerKg())), slope));
+            rows.add(List.of(place(i), Figures.money(Figures.perPound(point.costPerKg())), slope));
         }
         return rows;
     }
 
-    private String place(Point point) {
-        var at = Figures.significant(told(point.at()), 6);
+    private String place(int i) {
+        var point = curve.points().get(i);
+        var at = Figures.significant(told(point.at()), 6, curve.rounding(i));
         return switch (point.kind()) {
             case JUST_ABOVE -> "just above " + at;
             case JUST_BELOW -> "just below " + at;

@@ -1,5 +1,6 @@
 package panade.study;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -100,6 +101,23 @@ public record Curve(
     /** Whether the last segment goes on for ever. */
     public boolean endless() {
         return !segments.isEmpty() && segments.get(segments.size() - 1).to() == null;
+    }
+
+    /**
+     * How a point's place is rounded so that typing it gives the point's cost: away from a jump and from where no blend
+     * is left.
+     */
+    public RoundingMode rounding(int point) {
+        var kind = points.get(point).kind();
+        boolean jumpsAbove = point + 1 < points.size() && points.get(point + 1).kind() == Kind.JUST_ABOVE;
+        boolean jumpsBelow = point > 0 && points.get(point - 1).kind() == Kind.JUST_BELOW;
+        if (kind == Kind.JUST_BELOW || (kind != Kind.JUST_ABOVE && jumpsAbove)) {
+            return RoundingMode.FLOOR;
+        }
+        if (kind == Kind.JUST_ABOVE || jumpsBelow || (point == 0 && low == End.NO_BLEND)) {
+            return RoundingMode.CEILING;
+        }
+        return point == points.size() - 1 && high == End.NO_BLEND ? RoundingMode.FLOOR : RoundingMode.HALF_EVEN;
     }
 
     /** What holds from a point on; empty at the last one, and before a jump. */

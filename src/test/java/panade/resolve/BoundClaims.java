@@ -90,8 +90,27 @@ final class BoundClaims {
             return;
         }
         boolean straight = isStraight(typed, path);
-        rate(price.get("whenRaised"), price.get("to"), number, 1, straight, path);
-        rate(price.get("whenLowered"), price.get("from"), number, -1, straight, path);
+        if (price.has("jumpWhenRaised")) {
+            jump(price.get("jumpWhenRaised"), number, 1, path);
+        } else {
+            rate(price.get("whenRaised"), price.get("to"), number, 1, straight, path);
+        }
+        if (price.has("jumpWhenLowered")) {
+            jump(price.get("jumpWhenLowered"), number, -1, path);
+        } else {
+            rate(price.get("whenLowered"), price.get("from"), number, -1, straight, path);
+        }
+    }
+
+    /** However little or far the number is moved, the least cost is as much higher. */
+    private void jump(JsonNode jump, TypedNumber number, int direction, String path) {
+        var from = KitchenDraw.decimal(number.value(), 12, RoundingMode.HALF_EVEN);
+        for (var step : new BigDecimal[] {SMALL, new BigDecimal("0.01")}) {
+            var after = least(number, from.add(step.multiply(BigDecimal.valueOf(direction))));
+            boolean holds = after.filter(cost -> Printed.isNear(cost, least.add(Printed.number(jump))))
+                    .isPresent();
+            tally.claim("jumps", holds, path + " by " + step + ": " + after.map(Printed::text) + " for " + jump);
+        }
     }
 
     /** Whether the number stands alone on its side, so that the cost is piecewise linear in it. */

@@ -54,7 +54,6 @@ final class TraceClaims {
     }
 
     private void curve(String sort, JsonNode json, Moved moved) {
-        boolean bent = json.at("/of/bent").asBoolean(false);
         for (var segment : json.get("segments")) {
             if (!segment.get("from").isNumber() || !segment.get("to").isNumber()) {
                 tally.met("segments without an end");
@@ -64,38 +63,46 @@ final class TraceClaims {
             var to = Printed.number(segment.get("to"));
             var middle = from.add(to).divide(2);
             var least = new PlainAnswer(moved.at(middle)).least();
-            var told = between(json.get("points"), from, to);
-            if (told.isEmpty() || bent) {
-                tally.met("segments that are bent");
-            } else {
-                boolean holds = least.isPresent() && Printed.isNear(least.get(), told.get());
-                tally.claim(
-                        sort + ", between points",
-                        holds,
-                        middle.doubleValue() + ": " + Printed.text(told.get()) + " for " + least.map(Printed::text));
-            }
+            var told = start(json.get("points"), from, to).add(rise(segment, middle.subtract(from)));
+            boolean holds = least.isPresent() && Printed.isNear(least.get(), told);
+            tally.claim(
+                    sort + ", between points",
+                    holds,
+                    middle.doubleValue() + ": " + Printed.text(told) + " for " + least.map(Printed::text));
             blend(sort, segment, new PlainAnswer(moved.at(middle)), least);
         }
         for (var point : json.get("points")) {
-            var least = new PlainAnswer(moved.at(Printed.number(point.get("at")))).least();
+            var least = new PlainAnswer(moved.at(place(point))).least();
             boolean holds = least.isEmpty() || Printed.isNear(least.get(), Printed.number(point.get("costPerKg")));
             tally.claim(sort + ", at points", holds, point + " for " + least.map(Printed::text));
         }
     }
 
-    /** The cost halfway between the two points that a segment joins. */
-    private static Optional<BigFraction> between(JsonNode points, BigFraction from, BigFraction to) {
+    /** Where a point is true: a hair beside its place for what the cost jumps to. */
+    private static BigFraction place(JsonNode point) {
+        var kind = point.path("kind").asString("");
+        var hair = BigFraction.of(1, 1_000_000_000);
+        var at = Printed.number(point.get("at"));
+        return kind.equals("just above") ? at.add(hair) : kind.equals("just below") ? at.subtract(hair) : at;
+    }
+
+    /** The rise along a segment: slope k / (1 - bend k). */
+    private static BigFraction rise(JsonNode segment, BigFraction k) {
+        var slope = Printed.number(segment.get("slope"));
+        var bend = Printed.number(segment.get("bend"));
+        return slope.multiply(k).divide(BigFraction.ONE.subtract(bend.multiply(k)));
+    }
+
+    /** The cost at which a segment begins: of the point that is followed by its end. */
+    private static BigFraction start(JsonNode points, BigFraction from, BigFraction to) {
         for (int i = 0; i + 1 < points.size(); i++) {
             var a = points.get(i);
-            var b = points.get(i + 1);
             if (Printed.number(a.get("at")).equals(from)
-                    && Printed.number(b.get("at")).equals(to)) {
-                return Optional.of(Printed.number(a.get("costPerKg"))
-                        .add(Printed.number(b.get("costPerKg")))
-                        .divide(2));
+                    && Printed.number(points.get(i + 1).get("at")).equals(to)) {
+                return Printed.number(a.get("costPerKg"));
             }
         }
-        return Optional.empty();
+        throw new AssertionError("no points of a segment from " + from);
     }
 
     private void blend(String sort, JsonNode segment, PlainAnswer answer, Optional<BigFraction> least) {
