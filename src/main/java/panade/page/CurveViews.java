@@ -14,6 +14,7 @@ import panade.quantity.Decimal;
 import panade.report.Figures;
 import panade.report.TraceReport;
 import panade.study.Curve;
+import panade.study.Curve.Kind;
 import panade.study.Curve.Moved;
 
 /** Curves with the blend at each of their points. */
@@ -144,12 +145,16 @@ final class CurveViews {
             var cost = Figures.perPound(curve.points().get(i).costPerKg());
             points.add(new CurvePoint(
                     new Cell(
-                            Figures.significant(at, 5, curve.rounding(i)),
+                            beside(curve.points().get(i).kind()) + Figures.significant(at, 5, curve.rounding(i)),
                             Decimal.significant(at, DIGITS, curve.rounding(i)).toPlainString()),
                     new Cell(Figures.money(cost), exact(cost)),
                     moving.stream().map(id -> share(blend.shareOf(id))).toList()));
         }
         return points;
+    }
+
+    private static String beside(Kind kind) {
+        return kind == Kind.JUST_ABOVE ? "just above " : kind == Kind.JUST_BELOW ? "just below " : "";
     }
 
     private static Cell share(BigFraction share) {
