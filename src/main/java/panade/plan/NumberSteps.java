@@ -178,6 +178,10 @@ public final class NumberSteps {
         var dimension = moved.unit().dimension();
         boolean below = moved.base().signum() < 0;
         boolean above = moved.base().subtract(BigFraction.ONE).signum() > 0;
+        if (bound.kind() == LimitKind.LABEL) {
+            // no document states its number: it is how far one name may come after another
+            return true;
+        }
         return dimension == Dimension.MASS
                 ? !below
                 : dimension != Dimension.SHARE || (!below && (bound.per() != null || !above));

@@ -78,7 +78,7 @@ public final class BindingWords {
     private String sentence(Limit limit) {
         var effect = effect(limit);
         return limit.title() + ", " + side(limit.touch()) + at(limit)
-                + (effect.isEmpty() ? ": what a step of it would do was not proved." : ": " + effect + ".");
+                + (effect.isEmpty() ? ": no step of it could be solved." : ": " + effect + ".");
     }
 
     private static String side(@Nullable Side touch) {
