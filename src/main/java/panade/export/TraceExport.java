@@ -91,7 +91,11 @@ public final class TraceExport {
     private static ObjectNode segment(Curve curve, int from, Segment segment) {
         var node = NODES.objectNode();
         node.put("from", place(curve, from));
-        node.put("to", segment.to() == null ? null : place(curve, from + 1));
+        if (segment.to() == null) {
+            node.putNull("to");
+        } else {
+            node.put("to", place(curve, from + 1));
+        }
         JsonExport.put(node, "slope", segment.slope());
         JsonExport.put(node, "bend", segment.bend());
         node.set("blend", lines(segment.blend()));

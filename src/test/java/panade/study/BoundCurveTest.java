@@ -2,6 +2,7 @@ package panade.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,40 @@ class BoundCurveTest {
                                 .doesNotContain("b begins"),
                         line -> assertThat(line).startsWith("at 90: b has left"));
         assertThat(curve.high()).isEqualTo(End.NO_BLEND);
+    }
+
+    @Test
+    void aNumberMovesInItsOwnUnitUpToTheOtherOne() {
+        var kitchen =
+                CHEAP_THEN_DEAR.withBounds("{\"property\": \"PROCNT\", \"min\": \"150 g/kg\", \"max\": \"60 %\"}");
+        var curve = curve(kitchen, 0, Side.MIN, number("0"), null);
+        assertThat(curve.points())
+                .extracting(Point::at)
+                .containsExactly(number("0"), number("100"), number("500"), number("600"));
+        assertThat(curve.high()).isEqualTo(End.NO_BLEND);
+    }
+
+    @Test
+    void betweenItsPointsARatiosCostIsWhatItsBendSays() {
+        // protein per fat: a holds 10 to 10 at 1.00, b 60 to 20 at 3.00
+        var kitchen = new SmallKitchen(
+                """
+                {"id": "a", "values": {"PROCNT": 10, "FAT": 10}}, {"id": "b", "values": {"PROCNT": 60, "FAT": 20}}
+                """,
+                "a,north,1.00,kg,\nb,north,3.00,kg,\n",
+                "{\"property\": \"PROCNT\", \"per\": {\"property\": \"FAT\"}, \"min\": 2}",
+                "");
+        var curve = curve(kitchen, 0, Side.MIN, number("1"), number("3"));
+        // x of b: (10 + 50 x) = r (10 + 10 x), so x = (r - 1) / (5 - r); at 2.5 that is 0.6, at 2 a third
+        for (int i = 0; i < curve.segments().size(); i++) {
+            var segment = curve.segments().get(i);
+            var middle = segment.from().add(Objects.requireNonNull(segment.to())).divide(2);
+            var x = middle.subtract(1).divide(middle.subtract(5).negate());
+            var start = segment.from().subtract(1).divide(segment.from().subtract(5).negate());
+            assertThat(segment.rise(middle)).isEqualTo(x.subtract(start).multiply(2));
+            assertThat(segment.bend().signum()).isPositive();
+        }
+        assertThat(curve.points().stream().filter(point -> point.kind() == Kind.BETWEEN)).isNotEmpty();
     }
 
     private static Curve curve(
