@@ -25,8 +25,7 @@ public final class Certifier {
     public static Verdict certify(LinearModel model, SolverAnswer answer, String solverName) {
         if (answer instanceof SolverAnswer.Optimal optimal) {
             var basis = optimal.basis();
-            return confirm(model, basis, solverName)
-                    .orElseGet(() -> pivoted(model, near(model, basis), solverName));
+            return confirm(model, basis, solverName).orElseGet(() -> pivoted(model, near(model, basis), solverName));
         }
         return pivoted(model, new Tableau(model), EXACT_ENGINE);
     }

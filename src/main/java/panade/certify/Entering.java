@@ -109,8 +109,8 @@ final class Entering {
 
     /** The point just below that price. */
     List<BigFraction> after() {
-        var amount = BigFraction.of(
-                tableau.constant(line), tableau.at(line, place).negate());
+        var amount =
+                BigFraction.of(tableau.constant(line), tableau.at(line, place).negate());
         var point = new ArrayList<>(tableau.point());
         for (int i = 0; i < tableau.rows(); i++) {
             if (tableau.basic(i) < tableau.columns()) {
@@ -152,7 +152,10 @@ final class Entering {
         var fallen = BigFraction.ZERO;
         for (var each : weights.entrySet()) {
             var fall = each.getValue().multiply(by);
-            if (margin(model, optimum.multipliers(), each.getKey()).subtract(fall).signum() < 0) {
+            if (margin(model, optimum.multipliers(), each.getKey())
+                            .subtract(fall)
+                            .signum()
+                    < 0) {
                 return false;
             }
             fallen = fallen.add(fall.multiply(after.get(each.getKey())));

@@ -178,7 +178,8 @@ public final class Sensitivity {
         while (true) {
             var ratio = value(numerator, point).divide(value(bottom, point));
             var difference = new HashMap<>(numerator);
-            bottom.forEach((j, weight) -> difference.merge(j, weight.multiply(ratio).negate(), BigFraction::add));
+            bottom.forEach(
+                    (j, weight) -> difference.merge(j, weight.multiply(ratio).negate(), BigFraction::add));
             point = Extremes.pointOver(optimum, difference, most);
             if (value(difference, point).signum() == 0) {
                 return ratio;

@@ -102,7 +102,8 @@ public record Explanation(
      * @param value what the blend has, in the bound's unit; null when it is nothing over nothing
      * @param price null when the blend stays clear of the number
      */
-    public record SideReading(@Nullable BigFraction value, @Nullable ShadowPrice price) {}
+    public record SideReading(
+            @Nullable BigFraction value, @Nullable ShadowPrice price) {}
 
     /**
      * An offer that is used, and between which of its prices per kilogram as bought the blend stays the best.

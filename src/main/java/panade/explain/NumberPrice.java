@@ -41,7 +41,10 @@ final class NumberPrice {
     record Row(int index, BigFraction number, BigFraction perUnit) {}
 
     /** One way that the number can go. */
-    private record Way(@Nullable BigFraction rate, @Nullable BigFraction end, @Nullable BigFraction jump) {
+    private record Way(
+            @Nullable BigFraction rate,
+            @Nullable BigFraction end,
+            @Nullable BigFraction jump) {
         static final Way NO_BLEND = new Way(null, null, null);
         static final Way NOTHING_FOR_EVER = new Way(BigFraction.ZERO, null, null);
     }

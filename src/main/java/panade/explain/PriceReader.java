@@ -103,8 +103,8 @@ final class PriceReader {
     /** What the blend would save at a price somewhat lower than that at which the offer comes in. */
     private BigFraction saving(Offer offer, Entrance entrance, BigFraction at) {
         var lower = lowered(at);
-        boolean stays = perCooked.isEmpty()
-                && entrance.stays().test(offer.pricePerKg().subtract(lower));
+        boolean stays =
+                perCooked.isEmpty() && entrance.stays().test(offer.pricePerKg().subtract(lower));
         return stays
                 ? total(weights(offer), entrance.after()).multiply(at.subtract(lower))
                 : blend.costPerKg().subtract(leastCostAt(costsWith(offer, lower)));

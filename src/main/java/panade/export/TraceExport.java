@@ -42,7 +42,8 @@ public final class TraceExport {
     public static String csv(Curve curve) {
         return IntStream.range(0, curve.points().size())
                 .mapToObj(i -> place(curve, i).toPlainString() + ","
-                        + Decimal.significant(curve.points().get(i).costPerKg(), DIGITS).toPlainString() + "\r\n")
+                        + Decimal.significant(curve.points().get(i).costPerKg(), DIGITS)
+                                .toPlainString() + "\r\n")
                 .collect(Collectors.joining("", "at,costPerKg\r\n", ""));
     }
 

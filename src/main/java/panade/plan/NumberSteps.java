@@ -111,7 +111,12 @@ public final class NumberSteps {
 
     /** A ratio's cost bends a little; a hundredth is not seen in two digits. */
     private static boolean isSteady(BigFraction change, BigFraction promised) {
-        return change.subtract(promised).abs().multiply(100).subtract(promised.abs()).signum() <= 0;
+        return change.subtract(promised)
+                        .abs()
+                        .multiply(100)
+                        .subtract(promised.abs())
+                        .signum()
+                <= 0;
     }
 
     /** The largest part of a step up to whose end the rate holds; null when no part worth telling does. */
@@ -121,10 +126,11 @@ public final class NumberSteps {
         for (int part : PARTS) {
             var taken = size.divide(part);
             boolean holds = end == null
-                    || number.map(from -> end.subtract(from).abs().subtract(taken).signum() >= 0)
+                    || number.map(from ->
+                                    end.subtract(from).abs().subtract(taken).signum() >= 0)
                             .orElse(false);
-            boolean counts = part == 1
-                    || rate.abs().multiply(taken).subtract(least).signum() >= 0;
+            boolean counts =
+                    part == 1 || rate.abs().multiply(taken).subtract(least).signum() >= 0;
             if (holds && counts) {
                 return taken;
             }
@@ -145,11 +151,16 @@ public final class NumberSteps {
         }
         var quantity = Quantity.of(number.add(by), limit.unit(), "moved");
         if (limit.kind() == LimitKind.AVAILABILITY) {
-            return offer(limit).filter(offer -> quantity.number().signum() >= 0)
+            return offer(limit)
+                    .filter(offer -> quantity.number().signum() >= 0)
                     .map(offer -> brief.replacing(offer, offer.withAvailable(quantity)));
         }
-        return bound(limit).filter(bound -> mayState(bound, quantity)).map(bound -> brief.replacing(bound, bound.withLimits(
-                side == Side.MAX ? bound.min() : quantity, side == Side.MIN ? bound.max() : quantity)));
+        return bound(limit)
+                .filter(bound -> mayState(bound, quantity))
+                .map(bound -> brief.replacing(
+                        bound,
+                        bound.withLimits(
+                                side == Side.MAX ? bound.min() : quantity, side == Side.MIN ? bound.max() : quantity)));
     }
 
     private Optional<Offer> offer(Limit limit) {

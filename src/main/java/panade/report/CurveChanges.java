@@ -35,8 +35,9 @@ final class CurveChanges {
     /** One line each. */
     static List<String> of(Curve curve) {
         var changes = new CurveChanges(curve);
-        var lines =
-                changes.breaks().mapToObj(i -> changes.where(i) + changes.what(i)).toList();
+        var lines = changes.breaks()
+                .mapToObj(i -> changes.where(i) + changes.what(i))
+                .toList();
         return lines.isEmpty() ? List.of("The blend never changes.") : lines;
     }
 

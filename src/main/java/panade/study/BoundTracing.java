@@ -104,7 +104,8 @@ public final class BoundTracing {
     /** Where to solve next; null where nothing leads on. */
     private static @Nullable BigFraction next(Stop here, @Nullable BigFraction end, boolean up) {
         if (here.jump(up) != null && end == null) {
-            var size = here.at().signum() == 0 ? BigFraction.ONE : here.at().abs().divide(TAIL);
+            var size =
+                    here.at().signum() == 0 ? BigFraction.ONE : here.at().abs().divide(TAIL);
             return up ? here.at().add(size) : here.at().subtract(size);
         }
         var reach = here.jump(up) != null ? null : here.reach(up);

@@ -47,12 +47,14 @@ record MovedBound(Planner planner, Brief brief, Bound bound, Side side) {
         }
 
         /** The rate upwards or downwards; null where the cost jumps or no blend is left. */
-        @Nullable BigFraction rate(boolean up) {
+        @Nullable
+        BigFraction rate(boolean up) {
             var price = reading.price();
             return price == null ? BigFraction.ZERO : up ? price.whenRaised() : price.whenLowered();
         }
 
-        @Nullable BigFraction jump(boolean up) {
+        @Nullable
+        BigFraction jump(boolean up) {
             var price = reading.price();
             return price == null ? null : up ? price.jumpRaised() : price.jumpLowered();
         }
@@ -69,7 +71,8 @@ record MovedBound(Planner planner, Brief brief, Bound bound, Side side) {
         }
 
         /** How far the rate is known to hold; null where there is no end, or none is known. */
-        @Nullable BigFraction reach(boolean up) {
+        @Nullable
+        BigFraction reach(boolean up) {
             ShadowPrice price = reading.price();
             if (price != null) {
                 return up ? price.to() : price.from();

@@ -87,7 +87,14 @@ public final class PriceTracing {
             segments.add(Segment.still(at, null, amount(blend), blend));
         }
         var of = new Moved.Price(offer.ingredient(), offer.supplier());
-        return new Curve(brief, of, List.copyOf(points), List.copyOf(segments), End.ASKED, to == null ? End.NOTHING_CHANGES : End.ASKED, now);
+        return new Curve(
+                brief,
+                of,
+                List.copyOf(points),
+                List.copyOf(segments),
+                End.ASKED,
+                to == null ? End.NOTHING_CHANGES : End.ASKED,
+                now);
     }
 
     private boolean isBeyond(BigFraction price) {

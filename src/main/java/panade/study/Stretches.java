@@ -60,7 +60,8 @@ final class Stretches {
         }
         var middle = moved.at(a.at().add(b.at()).divide(2)).orElseThrow();
         var segment = segment(a, b, middle.blend());
-        if (segment == null || !a.costBeyond(true).add(segment.rise(middle.at())).equals(middle.cost())) {
+        if (segment == null
+                || !a.costBeyond(true).add(segment.rise(middle.at())).equals(middle.cost())) {
             joinThrough(a, middle, b, end, depth);
         } else if (depth < DEPTH && isFar(a, middle, b)) {
             join(a, middle, Kind.BETWEEN, depth + 1);
@@ -100,7 +101,8 @@ final class Stretches {
         var cuts = new TreeSet<BigFraction>((x, y) -> x.subtract(y).signum());
         Stream.of(middle.at(), middle.reach(false), middle.reach(true))
                 .filter(Objects::nonNull)
-                .filter(cut -> cut.subtract(a.at()).signum() > 0 && b.at().subtract(cut).signum() > 0)
+                .filter(cut -> cut.subtract(a.at()).signum() > 0
+                        && b.at().subtract(cut).signum() > 0)
                 .forEach(cuts::add);
         var last = a;
         for (var cut : cuts) {
@@ -135,7 +137,9 @@ final class Stretches {
         points.add(point(b, end));
     }
 
-    /** Whether nothing changes where a stretch begins: both are straight and of one slope, and the cost does not jump. */
+    /**
+     * Whether nothing changes where a stretch begins: both are straight and of one slope, and the cost does not jump.
+     */
     private boolean merges(Stop a, Segment segment) {
         if (segments.isEmpty() || a.jump(true) != null || a.jump(false) != null) {
             return false;

@@ -110,13 +110,16 @@ class BoundCurveTest {
         // x of b: (10 + 50 x) = r (10 + 10 x), so x = (r - 1) / (5 - r); at 2.5 that is 0.6, at 2 a third
         for (int i = 0; i < curve.segments().size(); i++) {
             var segment = curve.segments().get(i);
-            var middle = segment.from().add(Objects.requireNonNull(segment.to())).divide(2);
+            var middle =
+                    segment.from().add(Objects.requireNonNull(segment.to())).divide(2);
             var x = middle.subtract(1).divide(middle.subtract(5).negate());
-            var start = segment.from().subtract(1).divide(segment.from().subtract(5).negate());
+            var start =
+                    segment.from().subtract(1).divide(segment.from().subtract(5).negate());
             assertThat(segment.rise(middle)).isEqualTo(x.subtract(start).multiply(2));
             assertThat(segment.bend().signum()).isPositive();
         }
-        assertThat(curve.points().stream().filter(point -> point.kind() == Kind.BETWEEN)).isNotEmpty();
+        assertThat(curve.points().stream().filter(point -> point.kind() == Kind.BETWEEN))
+                .isNotEmpty();
     }
 
     private static Curve curve(

@@ -12,14 +12,11 @@ class BoundOfNothingTest {
      * Both hold half protein and a fifth is asked: 40 % of the mince at 1.00 costs 0.40, 40 % of the powder at 3.00
      * costs 1.20. Only the mince is chewed, and its score is 7.
      */
-    private static final SmallKitchen MINCE_OR_POWDER = new SmallKitchen(
-            """
+    private static final SmallKitchen MINCE_OR_POWDER =
+            new SmallKitchen("""
             {"id": "water", "values": {"PROCNT": 0}}, {"id": "powder", "values": {"PROCNT": 50}},
             {"id": "mince", "kinds": ["texturate"], "values": {"PROCNT": 50, "bite": 7}}
-            """,
-            "water,tap,0,kg,\npowder,north,3.00,kg,\nmince,north,1.00,kg,\n",
-            "",
-            "");
+            """, "water,tap,0,kg,\npowder,north,3.00,kg,\nmince,north,1.00,kg,\n", "", "");
 
     private static SmallKitchen chewedAt(String number) {
         return MINCE_OR_POWDER.withBounds("{\"property\": \"PROCNT\", \"min\": \"20 %\"},"

@@ -67,7 +67,8 @@ class StepWordsTest {
     }
 
     private static String said(SmallKitchen kitchen) {
-        return TextRenderer.render(BlendReport.of(kitchen.blended(), Asides.NONE)).lines()
+        return TextRenderer.render(BlendReport.of(kitchen.blended(), Asides.NONE))
+                .lines()
                 .map(String::strip)
                 .collect(Collectors.joining(" "));
     }

@@ -61,7 +61,8 @@ class TracingTest {
         var brief = DemoBriefs.read("dumpling-filling");
         var cheapest = PriceTracing.cheapest(brief, "textured-soy-concentrate");
         var alone = brief.offering(brief.offers().stream()
-                .filter(offer -> offer.id().equals(cheapest.id()) || !offer.ingredient().equals(cheapest.ingredient()))
+                .filter(offer ->
+                        offer.id().equals(cheapest.id()) || !offer.ingredient().equals(cheapest.ingredient()))
                 .toList());
         var curve = PriceTracing.of(PLANNER, alone, cheapest, BigFraction.ZERO, null)
                 .orElseThrow();
