@@ -25,7 +25,6 @@ import panade.explain.RoomReader;
 import panade.explain.Trials;
 import panade.explain.Trials.Search;
 import panade.explain.Trials.Trial;
-import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;
@@ -268,7 +267,7 @@ public final class Planner {
     }
 
     /** Why a model that is neither solved nor proved impossible is not decided. */
-    private static String reason(Verdict verdict) {
+    static String reason(Verdict verdict) {
         return verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end";
     }
 
@@ -372,22 +371,10 @@ public final class Planner {
                         .filter(other -> fault(settled.asked(), other).isEmpty())
                         .toList(),
                 optimum,
-                new NumberSteps(brief, blend.costPerKg(), moved -> leastCost(moved, optimum.basis())));
-    }
-
-    /** The least cost of a brief for whose model a basis is likely to be the best. */
-    private Decision<BigFraction> leastCost(Brief brief, Basis likely) {
-        if (brief.practice().perCooked()) {
-            return cheapest(brief).map(Blend::costPerKg);
-        }
-        var model = BriefCompiler.compile(brief).model();
-        var verdict = Certifier.confirm(model, likely, Certifier.EXACT_ENGINE).orElseGet(() -> verdict(model));
-        if (verdict instanceof Verdict.Optimum optimum) {
-            return new Decision.Found<>(model.costAt(optimum.point()));
-        }
-        return verdict instanceof Verdict.Impossible
-                ? new Decision.Impossible<>()
-                : new Decision.Undecided<>(reason(verdict));
+                new NumberSteps(
+                        brief,
+                        blend.costPerKg(),
+                        new NearbyCost(this::verdict, this::cheapest, optimum.basis())));
     }
 
     private static Room joined(CompletableFuture<Room> measuring) {
