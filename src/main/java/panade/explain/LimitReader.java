@@ -141,8 +141,8 @@ final class LimitReader {
     }
 
     /**
-     * How far a limit moves as its number does by one of a unit. A weight beside a share, or the other
-     * way round, is told as what it comes to in this blend.
+     * How far a limit moves as its number does by one of a unit. A weight beside a share, or the other way round, is
+     * told as what it comes to in this blend.
      */
     private BigFraction perUnit(Bound bound, Quantity limit, Unit unit) {
         boolean mass = unit.dimension() == Dimension.MASS;

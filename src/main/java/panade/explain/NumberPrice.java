@@ -120,9 +120,8 @@ final class NumberPrice {
         if (rate.rate().signum() == 0) {
             return BigFraction.ZERO;
         }
-        boolean vanishes = perCooked
-                .filter(cooked -> leastWeight(cooked).signum() == 0)
-                .isPresent();
+        boolean vanishes =
+                perCooked.filter(cooked -> leastWeight(cooked).signum() == 0).isPresent();
         return vanishes ? null : rate.rate().multiply(row.perUnit()).multiply(lever(rate, form));
     }
 

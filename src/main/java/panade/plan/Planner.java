@@ -372,9 +372,7 @@ public final class Planner {
                         .toList(),
                 optimum,
                 new NumberSteps(
-                        brief,
-                        blend.costPerKg(),
-                        new NearbyCost(this::verdict, this::cheapest, optimum.basis())));
+                        brief, blend.costPerKg(), new NearbyCost(this::verdict, this::cheapest, optimum.basis())));
     }
 
     private static Room joined(CompletableFuture<Room> measuring) {
