@@ -77,7 +77,8 @@ final class BatchCommand implements Callable<Integer> {
         scales.tooCoarse(brief).ifPresent(step -> {
             throw Slip.in(
                     spec,
-                    "A scale that reads " + step.text() + " a step: a batch of " + brief.batch().text()
+                    "A scale that reads " + step.text() + " a step: a batch of "
+                            + brief.batch().text()
                             + " is less than one of them; expected a finer one, such as --weighing 1g.");
         });
         var outcome = planner.answer(brief);

@@ -283,7 +283,9 @@ public final class QuotesReport {
     private List<String> singles(Function<Single, String> more) {
         var least = comparison.regret().found();
         var mean = comparison.average().found();
-        return least.isPresent() && mean.isPresent() && isSame(least.get().blend(), mean.get().blend())
+        return least.isPresent()
+                        && mean.isPresent()
+                        && isSame(least.get().blend(), mean.get().blend())
                 ? List.of("safest and cheapest on average: " + money(mean.get().perKg()) + currency()
                         + "/lb on average, never more than " + money(least.get().perKg())
                         + " above the best of any list; " + costs(least.get()) + "." + more.apply(least.get()))

@@ -39,7 +39,8 @@ public record Scales(Quantity step, @Nullable Quantity fine, BigFraction below) 
     /** The step of a scale on which not even the whole batch shows; empty where there is none such. */
     public Optional<Quantity> tooCoarse(Brief brief) {
         return Stream.concat(
-                        Stream.of(step, fine == null ? step : fine), brief.stages().stream().flatMap(stage -> Stream.ofNullable(stage.weighing())))
+                        Stream.of(step, fine == null ? step : fine),
+                        brief.stages().stream().flatMap(stage -> Stream.ofNullable(stage.weighing())))
                 .filter(each -> brief.batch().base().subtract(each.base()).signum() < 0)
                 .findFirst();
     }

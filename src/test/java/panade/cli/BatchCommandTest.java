@@ -19,7 +19,8 @@ class BatchCommandTest {
 
     @Test
     void aScaleWithStepsAboveTheBatchIsRefused() {
-        assertThat(run("batch", FILLING, "--batch", "5lb", "--weighing", "25lb")).isEqualTo(2);
+        assertThat(run("batch", FILLING, "--batch", "5lb", "--weighing", "25lb"))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("a batch of 5lb is less than one of them");
         assertThat(run("batch", FILLING, "--batch", "5lb", "--fine", "25lb")).isEqualTo(2);
     }

@@ -24,12 +24,26 @@ record Answered(int status, JsonNode json, String messages) {
     /** Words that stand for the brief and for a price list in a command. */
     static final String BRIEF = "BRIEF";
 
+    /** The same as people read it. */
+    static String text(TypedKitchen kitchen, String... words) {
+        return written(kitchen, List.of(), words).output();
+    }
+
     /** Writes the documents, runs the command with {@code --json}, and takes the documents away again. */
     static Answered to(TypedKitchen kitchen, String... words) {
+        var ran = written(kitchen, List.of("--json"), words);
+        var json = ran.output().isBlank() ? JsonNodeFactory.instance.missingNode() : MAPPER.readTree(ran.output());
+        return new Answered(ran.status(), json, Arrays.toString(words) + " " + ran.messages());
+    }
+
+    /** What a command left behind. */
+    private record Ran(int status, String output, String messages) {}
+
+    private static Ran written(TypedKitchen kitchen, List<String> more, String... words) {
         try {
             var folder = Files.createTempDirectory("panade-resolve");
             try {
-                return run(kitchen.writeInto(folder), folder, kitchen.lists().size(), words);
+                return run(kitchen.writeInto(folder), folder, kitchen.lists().size(), more, words);
             } finally {
                 clear(folder);
             }
@@ -38,7 +52,7 @@ record Answered(int status, JsonNode json, String messages) {
         }
     }
 
-    private static Answered run(Path brief, Path folder, int lists, String... words) throws IOException {
+    private static Ran run(Path brief, Path folder, int lists, List<String> more, String... words) {
         var line = new ArrayList<String>();
         for (var word : words) {
             line.add(word.equals(BRIEF) ? brief.toString() : word);
@@ -49,7 +63,7 @@ record Answered(int status, JsonNode json, String messages) {
                         List.of("--prices", TypedKitchen.priceList(folder, i).toString()));
             }
         }
-        line.add("--json");
+        line.addAll(more);
         var out = new StringWriter();
         var err = new StringWriter();
         int status;
@@ -57,9 +71,7 @@ record Answered(int status, JsonNode json, String messages) {
                 var messages = new PrintWriter(err)) {
             status = Main.run(output, messages, line.toArray(String[]::new));
         }
-        var text = out.toString();
-        var json = text.isBlank() ? JsonNodeFactory.instance.missingNode() : MAPPER.readTree(text);
-        return new Answered(status, json, Arrays.toString(words) + " " + err);
+        return new Ran(status, out.toString(), err.toString());
     }
 
     private static void clear(Path folder) throws IOException {

@@ -27,6 +27,10 @@ final class QuotesClaims {
 
     void check(Answered answered) {
         var json = answered.json();
+        if (answered.status() == 3 && answers.get(0).reading().isPerCooked()) {
+            tally.met("quotes that refuse a cost per cooked weight");
+            return;
+        }
         if (!json.has("best")) {
             tally.claim("quotes", false, answered.toString());
             return;

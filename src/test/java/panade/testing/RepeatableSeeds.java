@@ -35,8 +35,12 @@ public final class RepeatableSeeds implements AroundPropertyHook {
     }
 
     private static long seed(PropertyLifecycleContext context) {
-        var name = context.containerClass().getSimpleName() + "."
-                + context.targetMethod().getName();
+        return seed(context.containerClass().getSimpleName() + "."
+                + context.targetMethod().getName());
+    }
+
+    /** The seed of a test that draws by itself. */
+    public static long seed(String name) {
         var asked = System.getProperty(SEED, "");
         if (!asked.equals(FRESH)) {
             return asked.isEmpty() ? name.hashCode() : Long.parseLong(asked);

@@ -9,19 +9,20 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
+import panade.testing.RepeatableSeeds;
 
 /**
  * Random kitchens whose every printed figure is solved again from the documents, by code that shares nothing with it.
  */
-class ResolvedClaims {
-    private static final long KITCHENS = Long.getLong("panade.kitchens", 200);
-    private static final long SEED = Long.getLong("panade.first-kitchen", 0);
+class ResolvedClaimsTest {
+    private static final long KITCHENS = Long.getLong("panade.kitchens", 300);
+    private static final long FIRST = RepeatableSeeds.seed("ResolvedClaimsTest");
 
     @Test
     void every_figure_is_what_typing_it_in_gives() {
-        var tally = LongStream.range(SEED, SEED + KITCHENS)
+        var tally = LongStream.range(FIRST, FIRST + KITCHENS)
                 .parallel()
-                .mapToObj(ResolvedClaims::kitchen)
+                .mapToObj(ResolvedClaimsTest::kitchen)
                 .collect(Tally::new, Tally::add, Tally::add);
         System.out.println(tally);
         System.out.println(KITCHENS + " kitchens, " + tally.checked() + " figures solved again");
@@ -44,6 +45,11 @@ class ResolvedClaims {
         tally.at("blend of kitchen " + seed);
         var blend = Answered.to(kitchen, "blend", Answered.BRIEF);
         boolean isBlend = new BlendClaims(kitchen, tally).check(blend);
+        if (isBlend && !hasRules(kitchen) && random.nextInt(3) == 0) {
+            var text = Answered.text(kitchen, "blend", Answered.BRIEF);
+            var least = new PlainAnswer(kitchen).least().orElseThrow();
+            new StepClaims(kitchen, least, tally).check(text, blend.json().get("bounds"));
+        }
         if (kitchen.lists().size() > 1) {
             tally.at("quotes of kitchen " + seed);
             new QuotesClaims(kitchen, tally).check(Answered.to(kitchen, "quotes", Answered.BRIEF));
@@ -51,6 +57,10 @@ class ResolvedClaims {
         if (isBlend) {
             followed(seed, random, kitchen, blend, tally);
         }
+    }
+
+    private static boolean hasRules(TypedKitchen kitchen) {
+        return kitchen.brief().has("rules") || kitchen.brief().has("maxIngredients");
     }
 
     private static void followed(long seed, Random random, TypedKitchen kitchen, Answered blend, Tally tally) {
@@ -62,7 +72,7 @@ class ResolvedClaims {
             return;
         }
         reach(seed, random, kitchen, tally);
-        if (!kitchen.brief().has("rules") && !kitchen.brief().has("maxIngredients")) {
+        if (!hasRules(kitchen)) {
             traces(seed, random, kitchen, id, tally);
         }
     }
