@@ -61,11 +61,11 @@ class UndecidedTest {
                 "cooking": {"lose": {"WATER": "100 %"}}, "costBasis": "cooked",
                 """, "{\"ingredient\": \"bean\", \"max\": \"0 %\"}");
         var run = Run.of(command, brief.toString());
-        assertThat(run.messages()).contains("Not decided").contains("weighs nothing once cooked");
+        assertThat(run.messages()).contains("Not decided").contains("no blend was found that weighs anything once it is cooked");
         assertThat(run.status()).isEqualTo(6);
         var json = Run.of(command, brief.toString(), "--json");
         assertThat(json.status()).isEqualTo(6);
-        assertThat(json.output()).contains("\"undecided\"").contains("weighs nothing once cooked");
+        assertThat(json.output()).contains("\"undecided\"").contains("no blend was found that weighs anything once it is cooked");
     }
 
     @Test
@@ -98,7 +98,7 @@ class UndecidedTest {
                 .contains(REASON);
         assertThat(words.replaceAll("\\s+", " "))
                 .contains("Whether there is a blend when bought from all together could not be decided")
-                .contains("under autumn no blend is known")
+                .contains("autumn not known")
                 .contains("The safest blend under every list is not known");
         assertThat(words.lines().filter(line -> line.startsWith("autumn")))
                 .allMatch(line -> line.contains("not known"));
@@ -122,7 +122,6 @@ class UndecidedTest {
                 .replaceAll("\\s+", " ");
         assertThat(words)
                 .contains("No list alone allows a blend. Bought from all together there is no blend.")
-                .contains("No one blend can be made under every list.")
                 .doesNotContain("not known", "decided");
     }
 
