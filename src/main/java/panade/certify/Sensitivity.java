@@ -52,22 +52,6 @@ public final class Sensitivity {
     }
 
     /**
-     * What comes of a row's right side moving until the least cost is at a level.
-     *
-     * @param cost the least cost then: the level, or the least that this row alone can bring
-     * @param point a point of that cost, which breaks no other row
-     * @param arrived whether the level was reached
-     */
-    public record Eased(BigFraction cost, List<BigFraction> point, boolean arrived) {}
-
-    /** Moves a row's right side, up or down, until the least cost is at a level or stops falling. */
-    public Eased easing(int row, boolean up, BigFraction level) {
-        boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
-        var landing = Descent.along(optimum.tableau(), row, up == most ? -1 : 1, level);
-        return new Eased(landing.cost(), landing.point(), landing.arrived());
-    }
-
-    /**
      * How far a ratio's number may move while the same bounds bind.
      *
      * @param form the amount that the number multiplies, by column
