@@ -151,8 +151,10 @@ class ReachingTest {
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow();
-        var unit = Objects.requireNonNull(bound.min()).unit();
-        return brief.replacing(bound, bound.withLimits(Quantity.of(number, unit, "moved"), bound.max()));
+        var moved = Quantity.of(number, bound.unit(), "moved");
+        return brief.replacing(
+                bound,
+                bound.min() == null ? bound.withLimits(null, moved) : bound.withLimits(moved, bound.max()));
     }
 
     private static BigFraction cost(Brief brief) {
