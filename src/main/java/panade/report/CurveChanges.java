@@ -45,9 +45,11 @@ final class CurveChanges {
         return (int) new CurveChanges(curve).breaks().count();
     }
 
-    /** Segments that begin where something changes. */
+    /** Segments that begin where something changes; their number itself for a jump at the end of the last one. */
     private IntStream breaks() {
-        return IntStream.range(1, curve.segments().size()).filter(i -> kind(i) != Kind.BETWEEN);
+        int last = curve.segments().size();
+        return IntStream.rangeClosed(0, last)
+                .filter(i -> (i == 0 || i == last) ? beginning(i).size() > 1 : kind(i) != Kind.BETWEEN);
     }
 
     private Kind kind(int segment) {
@@ -58,10 +60,14 @@ final class CurveChanges {
                 .orElse(beginning(segment).get(0).kind());
     }
 
-    /** The point at which a segment begins, or the two of a jump. */
+    /** The point at which a segment begins, or the two of a jump; where the last one ends if there is none. */
     private List<Point> beginning(int segment) {
-        var from = curve.segments().get(segment).from();
-        return curve.points().stream().filter(point -> point.at().equals(from)).toList();
+        var segments = curve.segments();
+        var points = curve.points();
+        var from = segment < segments.size()
+                ? segments.get(segment).from()
+                : points.get(points.size() - 1).at();
+        return points.stream().filter(point -> point.at().equals(from)).toList();
     }
 
     private String where(int segment) {
@@ -88,6 +94,9 @@ final class CurveChanges {
     }
 
     private String what(int i) {
+        if (i == 0 || i == curve.segments().size()) {
+            return changed(beginning(i).get(0).blend(), beginning(i).get(1).blend());
+        }
         var before = curve.segments().get(i - 1);
         var after = curve.segments().get(i);
         boolean atOnce = curve.of() instanceof Moved.Price || kind(i) != Kind.TURN;

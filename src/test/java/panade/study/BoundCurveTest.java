@@ -58,6 +58,22 @@ class BoundCurveTest {
         assertThat(curve.high()).isEqualTo(End.NOTHING_CHANGES);
     }
 
+    @Test
+    void aJumpAtTheEndOfACurveIsToldToo() {
+        var jump = "just above 7: the cost jumps from 0.1814 to 0.5443/lb; mince leaves, -40.00 %; powder comes in,"
+                + " +40.00 %";
+        var upward = curve(chewedAt("7"), 1, Side.MIN, null, null);
+        assertThat(TraceReport.changes(upward)).containsExactly(jump);
+        assertThat(TraceReport.turns(upward)).isEqualTo(1);
+        var kitchen = chewedAt("7");
+        var ceiling = kitchen.withBounds(kitchen.bounds().replace("\"min\": 7", "\"max\": 7"));
+        var downward = curve(ceiling, 1, Side.MAX, null, null);
+        assertThat(downward.points()).extracting(Point::kind).containsExactly(Kind.TURN, Kind.JUST_BELOW, Kind.TURN);
+        assertThat(TraceReport.changes(downward))
+                .containsExactly("at 7, but not below: the cost jumps from 0.5443 to 0.1814/lb;"
+                        + " mince comes in, +40.00 %; powder leaves, -40.00 %");
+    }
+
     /** Water is free; "a" carries 50 g of protein at 1.00, at most 20 % of it; "b" carries 50 at 2.00. */
     private static final SmallKitchen CHEAP_THEN_DEAR = new SmallKitchen(
             """
