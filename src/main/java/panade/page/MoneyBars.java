@@ -88,7 +88,8 @@ final class MoneyBars {
         var cost = ids.stream().map(this::costOf).reduce(BigFraction.ZERO, BigFraction::add);
         var share = ids.stream().map(blend::shareOf).reduce(BigFraction.ZERO, BigFraction::add);
         return ids.size() + (ids.size() == 1 ? " other takes " : " others together take ")
-                + Figures.percent(part(cost, blend)) + " % of the money and are " + Figures.percent(share)
+                + Figures.percent(part(cost, blend)) + " % of the money and " + (ids.size() == 1 ? "is " : "are ")
+                + Figures.percent(share)
                 + " % of the weight.";
     }
 }
