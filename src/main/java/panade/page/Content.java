@@ -94,8 +94,14 @@ public sealed interface Content {
             List<String> changes,
             String still) {}
 
-    /** A point of a curve; shares in per cent, in the order of the moving ingredients. */
-    record CurvePoint(Cell at, Cell cost, List<Cell> shares) {}
+    /**
+     * A point of a curve.
+     *
+     * @param kind {@code just-above} or {@code just-below} where the cost jumps to it beside the number, {@code at}
+     *     where it holds at the number itself
+     * @param shares in per cent, in the order of the moving ingredients
+     */
+    record CurvePoint(String kind, Cell at, Cell cost, List<Cell> shares) {}
 
     /**
      * A figure in a table that is drawn too.

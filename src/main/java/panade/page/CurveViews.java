@@ -107,7 +107,12 @@ final class CurveViews {
             return stretch + "the blend changes " + times + "; from one change to the next only its cost moves.";
         }
         return stretch + "what one more is worth changes " + times + "; from one point to the next the blend shifts "
-                + (isBent() ? "nearly evenly, and is told as if it did." : "evenly.");
+                + (isBent() ? "nearly evenly, and is told as if it did." : "evenly.")
+                + (jumps() ? " Where the cost jumps, nothing lies between: the blend changes at once." : "");
+    }
+
+    private boolean jumps() {
+        return curve.points().stream().anyMatch(point -> !beside(point.kind()).isEmpty());
     }
 
     private boolean isBent() {
@@ -143,9 +148,11 @@ final class CurveViews {
             var blend = blends.get(i);
             var at = told(curve.points().get(i).at());
             var cost = Figures.perPound(curve.points().get(i).costPerKg());
+            var beside = beside(curve.points().get(i).kind());
             points.add(new CurvePoint(
+                    beside.isEmpty() ? "at" : beside.replace(' ', '-'),
                     new Cell(
-                            beside(curve.points().get(i).kind()) + Figures.significant(at, 5, curve.rounding(i)),
+                            (beside + " ").stripLeading() + Figures.significant(at, 5, curve.rounding(i)),
                             Decimal.significant(at, DIGITS, curve.rounding(i)).toPlainString()),
                     new Cell(Figures.money(cost), exact(cost)),
                     moving.stream().map(id -> share(blend.shareOf(id))).toList()));
@@ -154,7 +161,7 @@ final class CurveViews {
     }
 
     private static String beside(Kind kind) {
-        return kind == Kind.JUST_ABOVE ? "just above " : kind == Kind.JUST_BELOW ? "just below " : "";
+        return kind == Kind.JUST_ABOVE ? "just above" : kind == Kind.JUST_BELOW ? "just below" : "";
     }
 
     private static Cell share(BigFraction share) {

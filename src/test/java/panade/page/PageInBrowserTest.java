@@ -1,10 +1,13 @@
 package panade.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static panade.page.JsonFigures.list;
+import static panade.page.JsonFigures.money;
+import static panade.page.JsonFigures.number;
+import static panade.page.JsonFigures.significant;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,22 +23,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.openqa.selenium.By;
-import org.openqa.selenium.Keys;
-import org.openqa.selenium.interactions.Actions;
 import panade.page.Browser.View;
 import tools.jackson.databind.JsonNode;
 
 /** What somebody who opens the page sees, in a real browser. */
 class PageInBrowserTest {
-    private static final BigDecimal POUND = new BigDecimal("0.45359237"); // NIST SP 811, appendix B.8
-
     /** Two sheets of paper, printed on both sides. */
     private static final int SIDES = 4;
 
     private static final Set<State> NO_BLEND = Set.of(State.INFEASIBLE, State.LISTS_WITHOUT_BLEND);
 
-    private static final Set<State> LIKE_ANOTHER = Set.of(State.TARGET, State.COOKED, State.LISTS_WITHOUT_BLEND);
+    private static final Set<State> LIKE_ANOTHER =
+            Set.of(State.TARGET, State.COOKED, State.JUMP, State.LISTS_WITHOUT_BLEND);
 
     private static Browser browser;
 
@@ -57,26 +56,6 @@ class PageInBrowserTest {
         return written.json();
     }
 
-    private static BigDecimal number(JsonNode node, String field) {
-        return node.get(field).decimalValue();
-    }
-
-    private static String money(BigDecimal perKg) {
-        return perKg.multiply(POUND).setScale(4, RoundingMode.HALF_EVEN).toPlainString();
-    }
-
-    private static String significant(BigDecimal number, int digits) {
-        var rounded =
-                number.round(new MathContext(digits, RoundingMode.HALF_EVEN)).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
-    }
-
-    private static List<JsonNode> list(JsonNode node, String field) {
-        var list = new ArrayList<JsonNode>();
-        node.get(field).forEach(list::add);
-        return list;
-    }
-
     @ParameterizedTest
     @EnumSource(names = {"OPTIMAL", "TARGET", "RULES", "LISTS", "HOSTILE"})
     void the_headline_is_the_proved_cost(State state) {
@@ -90,7 +69,7 @@ class PageInBrowserTest {
     @Test
     void a_target_that_is_missed_says_by_how_much() {
         var json = visit(State.TARGET);
-        var by = number(json.get("cost"), "perKg").multiply(POUND).subtract(new BigDecimal("1.10"));
+        var by = number(json.get("cost"), "perKg").multiply(JsonFigures.POUND).subtract(new BigDecimal("1.10"));
         assertThat(browser.text("#answer"))
                 .contains("Target 1.10/lb: missed by " + by.setScale(4, RoundingMode.HALF_EVEN) + " USD/lb.");
     }
@@ -128,16 +107,25 @@ class PageInBrowserTest {
         var expected = list(json, "bounds").stream()
                 .filter(bound -> !Set.of("ceiling", "availability")
                         .contains(bound.get("kind").asString()))
-                .map(bound -> String.join(
-                        "|",
-                        bound.get("name").asString().strip().replaceAll("\\s+", " "),
-                        value(bound),
-                        limit(bound, "min"),
-                        limit(bound, "max")))
+                .map(bound -> String.join("|", title(bound), value(bound), limit(bound, "min"), limit(bound, "max")))
                 .toList();
         var shown = rows();
         assertThat(expected).hasSizeGreaterThan(5);
         assertThat(shown).containsAll(expected);
+    }
+
+    /**
+     * What people read: the name, in which a rule's floor and a ceiling call an ingredient by its name and not its id.
+     */
+    private static String title(JsonNode bound) {
+        var name = bound.get("name").asString().strip().replaceAll("\\s+", " ");
+        int end = name.indexOf(" when used, min ");
+        return switch (bound.get("kind").asString()) {
+            case "rule" -> State.ingredientNamed(name.substring(0, end)) + name.substring(end);
+            case "ceiling" ->
+                State.ingredientNamed(name.substring(0, name.indexOf(" maxUse"))) + ", most that may be used";
+            default -> name;
+        };
     }
 
     private static List<String> rows() {
@@ -169,7 +157,7 @@ class PageInBrowserTest {
         var binding = list(json, "bounds").stream()
                 .filter(bound ->
                         !bound.get("binding").isNull() && !bound.get("value").isNull())
-                .map(bound -> bound.get("name").asString().strip().replaceAll("\\s+", " "))
+                .map(PageInBrowserTest::title)
                 .toList();
         assertThat(binding).isNotEmpty();
         assertThat(browser.texts("tr:has(.touching) > th")).containsExactlyInAnyOrderElementsOf(binding);
@@ -192,48 +180,6 @@ class PageInBrowserTest {
                 .startsWith(names.toArray(String[]::new));
         assertThat(browser.text("#panel"))
                 .contains(panel.get("statement").get("text").asString());
-    }
-
-    @Test
-    void a_curve_has_the_points_that_trace_proves() {
-        visit(State.OPTIMAL);
-        var curve = "#curve-3 tbody ";
-        assertThat(browser.text("#curve-3 h3")).isEqualTo("Protein");
-        var traced =
-                State.json("trace constraints/dumpling-filling.json --bound protein --from 11.2% --to 16.8% --json");
-        assertThat(browser.texts(curve + "th"))
-                .hasSizeGreaterThan(3)
-                .containsExactlyElementsOf(list(traced, "points").stream()
-                        .map(point -> significant(number(point, "at"), 5))
-                        .toList());
-        assertThat(browser.texts(curve + "td:nth-of-type(1)"))
-                .containsExactlyElementsOf(list(traced, "points").stream()
-                        .map(point -> money(number(point, "costPerKg")))
-                        .toList());
-    }
-
-    @Test
-    void pointing_at_a_curve_tells_the_blend_there() {
-        visit(State.OPTIMAL);
-        var before = browser.text("#curve-3 .readout");
-        var box = browser.driver().findElement(By.cssSelector("#curve-3 .u-over"));
-        browser.run("arguments[0].scrollIntoView({block: 'center'})", box);
-        new Actions(browser.driver())
-                .moveToElement(box, box.getSize().getWidth() / 2 - 4, 0)
-                .perform();
-        var after = browser.text("#curve-3 .readout");
-        assertThat(before).startsWith("At 14 %: 1.2765 USD/lb");
-        assertThat(after).startsWith("At 16.").isNotEqualTo(before).contains("+");
-    }
-
-    @Test
-    void a_curve_is_walked_along_with_the_keyboard() {
-        visit(State.OPTIMAL);
-        var slider = browser.driver().findElement(By.id("curve-3-walk"));
-        slider.sendKeys(Keys.END);
-        var last = browser.texts("#curve-3 tbody tr:last-child > *");
-        assertThat(browser.text("#curve-3 .here")).isEqualTo("At 16.8 %: " + last.get(1) + " USD/lb");
-        assertThat(slider.getAttribute("aria-valuetext")).isEqualTo(browser.text("#curve-3 .here"));
     }
 
     @ParameterizedTest

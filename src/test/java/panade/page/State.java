@@ -1,10 +1,18 @@
 package panade.page;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import panade.cli.Main;
 import panade.testing.TemporaryFolders;
 import tools.jackson.databind.JsonNode;
@@ -19,6 +27,7 @@ enum State {
     INFEASIBLE("constraints/taco-wish-list.json"),
     LISTS("constraints/skewer-mince.json" + Lists.TWO_MONTHS),
     LISTS_WITHOUT_BLEND("constraints/taco-wish-list.json" + Lists.TWO_MONTHS),
+    JUMP("src/test/resources/page/jump/brief.json --bound chew --bound not_tough"),
     HOSTILE("src/test/resources/hostile/brief.json");
 
     private static final Map<State, Written> WRITTEN = new ConcurrentHashMap<>();
@@ -49,10 +58,30 @@ enum State {
         return new Written(page, json("report " + words + " --json -o " + page));
     }
 
-    /** What a command prints for machines. */
+    /** What a command prints for machines; an underscore stands for a blank inside a word. */
     static JsonNode json(String command) {
+        return json(Stream.of(command.split(" "))
+                .map(word -> word.replace('_', ' '))
+                .toList());
+    }
+
+    /** What a command of these words prints for machines. */
+    static JsonNode json(List<String> words) {
         var output = new StringWriter();
-        Main.run(new PrintWriter(output), new PrintWriter(new StringWriter()), command.split(" "));
+        Main.run(new PrintWriter(output), new PrintWriter(new StringWriter()), words.toArray(String[]::new));
         return JsonMapper.shared().readTree(output.toString());
+    }
+
+    /** The name that the demo's ingredient set gives an id, as it is written there. */
+    static String ingredientNamed(String id) {
+        try {
+            var set = Files.readString(Path.of("ingredient-sets/netherpleat/ingredients.json"));
+            var name = Pattern.compile("\"id\": \"" + Pattern.quote(id) + "\", \"name\": \"([^\"]+)\"")
+                    .matcher(set);
+            assertThat(name.find()).as("the name of " + id).isTrue();
+            return name.group(1);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 }
