@@ -61,11 +61,15 @@ class UndecidedTest {
                 "cooking": {"lose": {"WATER": "100 %"}}, "costBasis": "cooked",
                 """, "{\"ingredient\": \"bean\", \"max\": \"0 %\"}");
         var run = Run.of(command, brief.toString());
-        assertThat(run.messages()).contains("Not decided").contains("no blend was found that weighs anything once it is cooked");
+        assertThat(run.messages())
+                .contains("Not decided")
+                .contains("no blend was found that weighs anything once it is cooked");
         assertThat(run.status()).isEqualTo(6);
         var json = Run.of(command, brief.toString(), "--json");
         assertThat(json.status()).isEqualTo(6);
-        assertThat(json.output()).contains("\"undecided\"").contains("no blend was found that weighs anything once it is cooked");
+        assertThat(json.output())
+                .contains("\"undecided\"")
+                .contains("no blend was found that weighs anything once it is cooked");
     }
 
     @Test

@@ -153,8 +153,7 @@ class ReachingTest {
                 .orElseThrow();
         var moved = Quantity.of(number, bound.unit(), "moved");
         return brief.replacing(
-                bound,
-                bound.min() == null ? bound.withLimits(null, moved) : bound.withLimits(moved, bound.max()));
+                bound, bound.min() == null ? bound.withLimits(null, moved) : bound.withLimits(moved, bound.max()));
     }
 
     private static BigFraction cost(Brief brief) {
