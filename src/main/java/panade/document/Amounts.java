@@ -62,12 +62,13 @@ record Amounts(Expect expect, String currency) {
         var sign = CurrencySigns.in(text.text().substring(0, text.text().indexOf('/')));
         boolean unclear = UnitPrice.perKg(text.text().replace(sign, "")).isPresent();
         if (!sign.isEmpty() && unclear) {
-            told(
-                    text,
-                    currency.isEmpty()
-                            ? "bears \"" + sign + "\", and nothing says which currency prices are in"
-                            : "bears \"" + sign + "\", and prices are in " + currency,
-                    PRICE);
+            // the number without its sign is no advice here: it would be another price
+            var prices = currency.isEmpty() ? "nothing says which currency prices are in" : "prices are in " + currency;
+            expect.problems()
+                    .add(
+                            text.origin(),
+                            "\"" + text.text() + "\" bears \"" + sign + "\", and " + prices,
+                            "Expected " + PRICE + ".");
         } else {
             told(text, "is not a price per weight", PRICE);
         }

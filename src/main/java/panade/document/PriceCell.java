@@ -30,9 +30,22 @@ record PriceCell(String content, Origin origin, Problems problems) {
         }
         var price = CurrencySigns.without(content, currency).flatMap(Decimal::parse);
         if (price.isEmpty()) {
-            return refuse("\"" + content + "\" is not a price", PRICE);
+            return isOfOtherCurrency() ? refuseCurrency(currency) : refuse("\"" + content + "\" is not a price", PRICE);
         }
         return price.get().signum() < 0 ? refuse("\"" + content + "\" is a negative price", PRICE) : price;
+    }
+
+    private boolean isOfOtherCurrency() {
+        var sign = CurrencySigns.in(content);
+        return !sign.isEmpty()
+                && Decimal.parse(content.replace(sign, "").strip()).isPresent();
+    }
+
+    /** The number without its sign is no advice here: it would be another price. */
+    private <T> Optional<T> refuseCurrency(String currency) {
+        var prices = currency.isEmpty() ? "nothing says which currency prices are in" : "prices are in " + currency;
+        problems.add(origin, "\"" + content + "\" bears a sign of money, and " + prices, PRICE);
+        return Optional.empty();
     }
 
     /** The weight, in kilograms, that a price is for. */

@@ -147,6 +147,16 @@ class NamesAndTablesTest {
         assertThat(run.messages()).contains("prices.csv:2:10: /0/price").contains("Write it as \"4.50\".");
     }
 
+    /** 4 euros are not 4 dollars: the number alone must not be offered. */
+    @Test
+    void a_price_in_another_money_is_refused_without_offering_the_bare_number() {
+        kitchen.set("", SmallKitchen.PEA, SmallKitchen.OIL, SmallKitchen.WATER);
+        kitchen.prices("pea,Mill,\u20ac4.10,kg", "oil,Mill,2,kg", "water,tap,0,kg");
+        var run = SmallKitchen.run("check", kitchen.brief("\"currency\": \"USD\", \"target\": \"\u20ac3.90/lb\""));
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("and prices are in USD").doesNotContain("Write it as");
+    }
+
     @Test
     void a_row_with_something_behind_the_last_column_is_refused() {
         kitchen.file("prices.csv", "ingredient,supplier,price,per\npea,Mill,4,50,kg\n");
