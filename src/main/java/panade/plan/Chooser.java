@@ -99,7 +99,7 @@ final class Chooser {
         boolean closed = bound.equals(model.relaxed().costAt(point));
         return Optional.of(new Chosen(
                 settled(brief, choice, model.rounded(point)),
-                new Choice(search.name(), perKg(brief, compiled, extent, bound), closed, proof.looked(), claim)));
+                new Choice(finder(answer), perKg(brief, compiled, extent, bound), closed, proof.looked(), claim)));
     }
 
     /**
@@ -118,6 +118,8 @@ final class Chooser {
         var told = weight.signum() > 0 ? rate.add(bound.divide(weight)) : BigFraction.ZERO;
         return told.signum() > 0 ? told : BigFraction.ZERO;
     }
+
+    private static final String BRANCHING = "branching";
 
     private static Optional<Chosen> none(Branching.Proof proof) {
         if (!proof.isImpossible()) {
@@ -169,6 +171,11 @@ final class Chooser {
         }
         var known = answer instanceof Found found ? held(model, found.values()) : null;
         return known == null ? least(model) : new Search.Found(known, false);
+    }
+
+    /** What found the choice: where the search found nothing, perhaps because it is not there, branching did. */
+    private String finder(MixedAnswer answer) {
+        return answer instanceof Found ? search.name() : BRANCHING;
     }
 
     private MixedAnswer search(MixedModel model) {

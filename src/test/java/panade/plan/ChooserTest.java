@@ -53,11 +53,17 @@ class ChooserTest {
     @Test
     void too_many_choices_are_not_told_as_no_blend(@TempDir Path folder) throws IOException {
         // no two of three, of which each makes up 70 % at most: half a switch each would do, whole ones cannot
-        var brief = brief(folder);
+        var brief = brief(folder, "70 %");
         assertThatThrownBy(() -> chooser(1).choose(brief))
                 .isInstanceOf(Unproved.class)
                 .hasMessageContaining("no blend was found, nor all were ruled out");
         assertThat(chooser(100).choose(brief)).isEmpty();
+    }
+
+    @Test
+    void a_choice_that_the_search_did_not_find_does_not_bear_its_name(@TempDir Path folder) throws IOException {
+        var chosen = chooser(100).choose(brief(folder, "100 %")).orElseThrow();
+        assertThat(chosen.choice().engine()).isEqualTo("branching");
     }
 
     private static Chooser chooser(int patience) {
@@ -73,7 +79,7 @@ class ChooserTest {
         return new MixedModel(new LinearModel(columns, rows), Set.of(0, 1));
     }
 
-    private static Brief brief(Path folder) throws IOException {
+    private static Brief brief(Path folder, String most) throws IOException {
         Files.writeString(folder.resolve("set.json"), """
                 {"title": "three", "source": "invented", "ingredients": [
                   {"id": "a", "values": {}, "others": 0, "allergens": []},
@@ -85,9 +91,9 @@ class ChooserTest {
         var file = Files.writeString(folder.resolve("brief.json"), """
                 {"title": "three", "ingredients": "set.json", "prices": ["prices.csv"], "currency": "USD",
                  "batch": "10 kg", "rules": [{"neverTogether": ["a", "b"]}, {"neverTogether": ["b", "c"]}, {"neverTogether": ["a", "c"]}],
-                 "bounds": [{"ingredient": "a", "max": "70 %"}, {"ingredient": "b", "max": "70 %"},
-                            {"ingredient": "c", "max": "70 %"}]}
-                """);
+                 "bounds": [{"ingredient": "a", "max": "%1$s"}, {"ingredient": "b", "max": "%1$s"},
+                            {"ingredient": "c", "max": "%1$s"}]}
+                """.formatted(most));
         return ((Reading.Accepted<Brief>) Documents.readBrief(file, Overrides.NONE)).value();
     }
 
