@@ -52,12 +52,14 @@ public record Conflict(
      * A change that makes a blend possible, or one of several that do together.
      *
      * @param path of the number or the exclusion
+     * @param origin where that is written; null for what is kept out, which may be said in several places
      * @param name what changes
      * @param change how
      * @param cost least cost after it; null when no price is known, or it is not enough alone
      */
     public record Cure(
             String path,
+            @Nullable Origin origin,
             String name,
             Change change,
             @Nullable Cost cost) {

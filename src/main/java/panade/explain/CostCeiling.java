@@ -225,6 +225,7 @@ public final class CostCeiling {
         var from = to == null ? number.number() : to.from();
         return new Move(
                 to == null ? number.path() : to.path(),
+                number.origin(),
                 number.name(),
                 from.unit(),
                 from.number(),

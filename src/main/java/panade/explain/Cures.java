@@ -6,10 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.compile.CompiledBrief;
 import panade.domain.Brief;
 import panade.domain.Exclusion;
 import panade.domain.LabelOrder;
+import panade.domain.Origin;
 import panade.domain.Rule;
 import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cost;
@@ -65,7 +67,12 @@ final class Cures {
             ofLabel |= number.isOfLabel();
         }
         if (ofLabel) {
-            solved(LabelOrder.free(brief), "/sameLabel", "the label to keep", new Change.Drops(), true);
+            solved(
+                    LabelOrder.free(brief),
+                    new Place("/sameLabel", labelOrigin()),
+                    "the label to keep",
+                    new Change.Drops(),
+                    true);
         }
     }
 
@@ -79,7 +86,12 @@ final class Cures {
     private void allow(Exclusion exclusion) {
         var allowed = brief.allowing(exclusion);
         if (allowed.isKnown()) {
-            solved(allowed, exclusion.path(), exclusion.name(), new Change.Allows(), exclusion.priced());
+            solved(
+                    allowed,
+                    new Place(exclusion.path(), null),
+                    exclusion.name(),
+                    new Change.Allows(),
+                    exclusion.priced());
         }
     }
 
@@ -93,13 +105,14 @@ final class Cures {
         }
         number.written(level.level())
                 .filter(NumberMove.Written::isMoved)
-                .ifPresent(to -> solved(to.in(brief), to.path(), number.name(), to.change(), true));
+                .ifPresent(to ->
+                        solved(to.in(brief), new Place(to.path(), number.origin()), number.name(), to.change(), true));
     }
 
     /** A larger number where the rule counts and one is enough; else the brief without the rule. */
     private void ease(Rule rule) {
         if (!raise(rule)) {
-            solved(brief.ruling(without(rule)), rule.path(), RuleNames.of(rule), new Change.Drops(), true);
+            solved(brief.ruling(without(rule)), place(rule), RuleNames.of(rule), new Change.Drops(), true);
         }
     }
 
@@ -107,7 +120,7 @@ final class Cures {
         int most = most(rule);
         for (int number = most + 1; most > 0 && number <= most + MORE; number++) {
             var change = new Change.Moves(BigFraction.of(most), BigFraction.of(number), Unit.NUMBER, null);
-            if (solved(raised(rule, number), rule.path(), RuleNames.of(rule), change, true)) {
+            if (solved(raised(rule, number), place(rule), RuleNames.of(rule), change, true)) {
                 return true;
             }
         }
@@ -136,14 +149,26 @@ final class Cures {
                 .toList();
     }
 
+    private static Place place(Rule rule) {
+        return new Place(rule.path(), rule.origin());
+    }
+
+    private @Nullable Origin labelOrigin() {
+        var label = brief.practice().sameLabel();
+        return label == null ? null : label.origin();
+    }
+
+    /** Where a change is written. */
+    private record Place(String path, @Nullable Origin origin) {}
+
     /** Notes a change if the brief with it has a blend. */
-    private boolean solved(Brief changed, String path, String name, Change change, boolean priced) {
+    private boolean solved(Brief changed, Place place, String name, Change change, boolean priced) {
         var trial = trials.solve(changed);
         if (trial instanceof Trial.Open undecided) {
             open.add("whether \"" + name + "\" alone would do: " + undecided.reason());
         }
         var cost = cost(trial);
-        cost.ifPresent(known -> found.add(new Cure(path, name, change, priced ? known : null)));
+        cost.ifPresent(known -> found.add(new Cure(place.path(), place.origin(), name, change, priced ? known : null)));
         return cost.isPresent();
     }
 

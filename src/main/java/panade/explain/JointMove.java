@@ -79,8 +79,10 @@ final class JointMove {
 
     private Optional<Joint> joint(Brief rest, List<Written> moves, List<Rule> dropped) {
         var changes = new ArrayList<Cure>();
-        moves.forEach(move -> changes.add(new Cure(move.path(), move.number().name(), move.change(), null)));
-        dropped.forEach(rule -> changes.add(new Cure(rule.path(), RuleNames.of(rule), new Change.Drops(), null)));
+        moves.forEach(move -> changes.add(
+                new Cure(move.path(), move.number().origin(), move.number().name(), move.change(), null)));
+        dropped.forEach(rule ->
+                changes.add(new Cure(rule.path(), rule.origin(), RuleNames.of(rule), new Change.Drops(), null)));
         return Cures.cost(trials.solve(all(rest, moves))).map(cost -> new Joint(List.copyOf(changes), cost));
     }
 

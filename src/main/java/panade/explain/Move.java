@@ -2,6 +2,7 @@ package panade.explain;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Origin;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 
@@ -9,6 +10,7 @@ import panade.quantity.Unit;
  * How far one bound's number must move to bring the least cost down to a ceiling.
  *
  * @param path of the number
+ * @param origin where the number is written
  * @param name of the bound
  * @param unit the numbers' unit
  * @param from the number as it stands
@@ -18,6 +20,7 @@ import panade.quantity.Unit;
  */
 public record Move(
         String path,
+        Origin origin,
         String name,
         Unit unit,
         BigFraction from,

@@ -28,6 +28,7 @@ final class ConflictExport {
             sets.add(paths);
         });
         result.set("conflicts", sets);
+        result.set("members", members(conflict.sets()));
         result.put("allConflicts", conflict.complete());
         result.put("separateConflicts", conflict.separate());
         result.put("conflictProved", conflict.proved());
@@ -50,6 +51,19 @@ final class ConflictExport {
         return result;
     }
 
+    /** The same sets with the file of each path: under "basedOn" two files have a path each of the same words. */
+    private static ArrayNode members(List<List<Member>> sets) {
+        var array = NODES.arrayNode();
+        sets.forEach(set -> {
+            var members = array.addArray();
+            set.forEach(member -> members.addObject()
+                    .put("path", member.path())
+                    .put("file", member.origin().file())
+                    .put("name", member.name()));
+        });
+        return array;
+    }
+
     private static ArrayNode cures(List<Cure> cures) {
         var array = NODES.arrayNode();
         cures.forEach(cure -> array.add(cure(cure)));
@@ -59,6 +73,10 @@ final class ConflictExport {
     private static ObjectNode cure(Cure cure) {
         var node = NODES.objectNode();
         node.put("path", cure.path());
+        var origin = cure.origin();
+        if (origin != null) {
+            node.put("file", origin.file());
+        }
         node.put("name", cure.name());
         if (cure.change() instanceof Change.Moves moves) {
             JsonExport.put(node, "from", moves.from());

@@ -60,6 +60,7 @@ public final class ReachExport {
         moves.forEach(move -> {
             var node = NODES.objectNode();
             node.put("path", move.path());
+            node.put("file", move.origin().file());
             node.put("name", move.name());
             JsonExport.put(node, "from", move.from());
             JsonExport.put(node, "to", move.to());

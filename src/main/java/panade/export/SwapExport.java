@@ -64,6 +64,10 @@ public final class SwapExport {
         var moves = (Change.Moves) cure.change();
         var node = NODES.objectNode();
         node.put("path", cure.path());
+        var origin = cure.origin();
+        if (origin != null) {
+            node.put("file", origin.file());
+        }
         node.put("name", cure.name());
         JsonExport.put(node, "reaches", moves.to());
         JsonExport.put(node, "needs", moves.from());

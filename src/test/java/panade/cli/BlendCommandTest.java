@@ -7,8 +7,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
 
 class BlendCommandTest {
     private final StringWriter out = new StringWriter();
@@ -59,6 +61,31 @@ class BlendCommandTest {
                         Path.of("constraints", "taco-crumble.json").toAbsolutePath()));
         assertThat(run("blend", brief.toString())).isEqualTo(4);
         assertThat(out.toString()).contains("maxIngredients 3");
+    }
+
+    /** Both files have a bound at /bounds/0; only "file" tells which of the two is meant. */
+    @Test
+    void a_conflict_between_two_files_says_which_file_each_bound_stands_in(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("set.json"), """
+                {"ingredients": [{"id": "pea", "values": {"PROCNT": 60}, "others": 0, "allergens": []},
+                                 {"id": "fat", "values": {"FAT": 100}, "others": 0, "allergens": []}]}
+                """);
+        Files.writeString(
+                folder.resolve("prices.csv"), "ingredient,supplier,price,per\npea,north,4,kg\nfat,north,3,kg\n");
+        var whole = Files.writeString(folder.resolve("whole.json"), """
+                {"ingredients": "set.json", "prices": ["prices.csv"], "currency": "USD", "batch": "1 kg",
+                 "bounds": [{"property": "FAT", "min": "30 %"}]}
+                """);
+        var part = Files.writeString(folder.resolve("part.json"), """
+                {"basedOn": "whole.json", "bounds": [{"property": "PROCNT", "min": "48 %"}]}
+                """);
+        assertThat(run("blend", part.toString(), "--json")).isEqualTo(4);
+        var answer = JsonMapper.shared().readTree(out.toString());
+        for (var list : List.of(answer.get("members").get(0), answer.get("cures"))) {
+            var places = list.valueStream()
+                    .map(node -> node.get("file").asString() + node.get("path").asString());
+            assertThat(places).containsExactlyInAnyOrder(whole + "/bounds/0/min", part + "/bounds/0/min");
+        }
     }
 
     @Test
