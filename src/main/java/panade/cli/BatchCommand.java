@@ -99,6 +99,6 @@ final class BatchCommand implements Callable<Integer> {
     private int print(BatchSheet sheet) {
         out.print(argument.json() ? BatchExport.of(sheet) : TextRenderer.render(SheetReport.of(sheet)));
         workbook.write(() -> BatchWorkbook.of(sheet), err);
-        return sheet.isMet() ? ExitStatus.DONE : ExitStatus.NO_BLEND;
+        return ExitStatus.of(sheet);
     }
 }

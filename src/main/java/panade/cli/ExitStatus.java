@@ -1,6 +1,7 @@
 package panade.cli;
 
 import panade.plan.Outcome;
+import panade.study.BatchSheet;
 
 /** What the process tells its caller. */
 final class ExitStatus {
@@ -16,5 +17,13 @@ final class ExitStatus {
     /** The status of an answer with or without a blend. */
     static int of(Outcome outcome) {
         return outcome.fold(found -> DONE, none -> NO_BLEND, open -> UNDECIDED);
+    }
+
+    /** The status of weights: where the search for them ended early, that none were found says nothing. */
+    static int of(BatchSheet sheet) {
+        if (sheet.isMet()) {
+            return DONE;
+        }
+        return sheet.endedEarly() ? UNDECIDED : NO_BLEND;
     }
 }

@@ -127,7 +127,7 @@ final class PanelCommand implements Callable<Integer> {
                 "Of " + sheet.brief().batch().text() + " as weighed in steps of "
                         + scales.step().text()
                         + (sheet.isMet() ? "." : "; on this scale no weights were found that meet every bound."));
-        return status != ExitStatus.DONE || sheet.isMet() ? status : ExitStatus.NO_BLEND;
+        return status == ExitStatus.DONE ? ExitStatus.of(sheet) : status;
     }
 
     private int print(Brief brief, Blend blend, PanelRequest request, String what) {

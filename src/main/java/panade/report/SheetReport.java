@@ -177,7 +177,10 @@ public final class SheetReport {
         var fine = sheet.fineEnough();
         var advice = isNear() ? " Weigh by this sheet only if that much off will do." : " Do not weigh by this sheet.";
         return (fine == null
-                        ? "No finer scale that was tried was found to do; make a larger batch"
+                        ? (sheet.endedEarly()
+                                        ? "Whether a finer scale would do is not known; search again, or make a larger"
+                                                + " batch"
+                                        : "No finer scale that was tried was found to do; make a larger batch")
                                 + (isNear() ? ", or give the fixed number a least and a most." : ".")
                         : "A scale that reads " + fine.text() + " is fine enough for this batch.")
                 + advice;

@@ -51,6 +51,9 @@ public final class BatchWorkbook {
                                 ? "On this scale a fixed number is missed: see what panade batch says of it."
                                 : "On this scale no weights were found that meet every bound. Do not weigh by this"
                                         + " sheet.");
+        if (sheet.endedEarly() && !sheet.isMet()) {
+            draft.say("The search for weights ended before it was done: weights that meet every bound may exist.");
+        }
         draft.say("Type what you weighed into the shaded cells, in grams.");
         draft.head("Stage", "Ingredient", "Weigh, g", "Weighed, g", "Off, g", "Least, g", "Most, g", "", "Lot");
         brief.stages().forEach(this::stage);
