@@ -13,7 +13,6 @@ import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Offer;
-import panade.domain.OfferId;
 import panade.model.MixedModel;
 import panade.plan.Planner;
 
@@ -63,18 +62,7 @@ record Recipe(Product product, Brief brief, CompiledBrief compiled, MixedModel m
     private static List<Offer> free(Brief brief) {
         var free = new LinkedHashMap<String, Offer>();
         for (var offer : brief.offers()) {
-            free.putIfAbsent(
-                    offer.ingredient(),
-                    new Offer(
-                            OfferId.unlisted(offer.ingredient()),
-                            offer.ingredient(),
-                            "any",
-                            BigFraction.ZERO,
-                            null,
-                            null,
-                            null,
-                            "",
-                            offer.origin()));
+            free.putIfAbsent(offer.ingredient(), offer.unlisted());
         }
         return List.copyOf(free.values());
     }

@@ -28,6 +28,12 @@ public record Offer(
         String note,
         Origin origin) {
 
+    /** The same goods from nobody in particular, free and without end: what goes in is then all that matters. */
+    public Offer unlisted() {
+        return new Offer(
+                OfferId.unlisted(ingredient), ingredient, "any", BigFraction.ZERO, null, null, null, "", origin);
+    }
+
     /** The same offer at another price per kilogram. */
     public Offer withPrice(BigFraction other) {
         return new Offer(id, ingredient, supplier, other, pack, minimum, available, note, origin);

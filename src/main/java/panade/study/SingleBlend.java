@@ -16,7 +16,6 @@ import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Offer;
-import panade.domain.OfferId;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -63,16 +62,7 @@ final class SingleBlend {
         briefs.forEach(brief -> ids.retainAll(brief.candidates()));
         var offers = first.offers().stream()
                 .filter(offer -> ids.contains(offer.ingredient()))
-                .map(offer -> new Offer(
-                        OfferId.unlisted(offer.ingredient()),
-                        offer.ingredient(),
-                        "any",
-                        BigFraction.ZERO,
-                        null,
-                        null,
-                        null,
-                        "",
-                        offer.origin()))
+                .map(Offer::unlisted)
                 .toList();
         var one = new ArrayList<Offer>();
         offers.stream()
