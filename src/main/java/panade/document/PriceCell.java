@@ -43,9 +43,12 @@ record PriceCell(String content, Origin origin, Problems problems) {
 
     /** The number without its sign is no advice here: it would be another price. */
     private <T> Optional<T> refuseCurrency(String currency) {
-        var prices = currency.isEmpty() ? "nothing says which currency prices are in" : "prices are in " + currency;
-        problems.add(origin, "\"" + content + "\" bears a sign of money, and " + prices, PRICE);
-        return Optional.empty();
+        var sign = "\"" + content + "\" bears a sign of money, and ";
+        return currency.isEmpty()
+                ? refuse(
+                        sign + "nothing says which currency prices are in",
+                        "Expected the currency in the brief, such as \"currency\": \"USD\", or a number alone.")
+                : refuse(sign + "prices are in " + currency, PRICE);
     }
 
     /** The weight, in kilograms, that a price is for. */

@@ -129,7 +129,9 @@ class DocumentRulesTest {
         assertThat(stated.json().get("cost").get("perLb").doubleValue()).isEqualTo(4);
         var unstated = SmallKitchen.run("blend", kitchen.brief(brief));
         assertThat(unstated.status()).isEqualTo(3);
-        assertThat(unstated.messages()).contains("\"$4\" is not a price").contains("Write it as \"4\".");
+        assertThat(unstated.messages())
+                .contains("\"$4\" bears a sign of money, and nothing says which currency prices are in")
+                .contains("Expected the currency in the brief");
     }
 
     @Test
