@@ -6,6 +6,7 @@ import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cost;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
+import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -106,6 +107,12 @@ final class ConflictExport {
     }
 
     private static ObjectNode certificate(Conflicted outcome) {
-        return NODES.objectNode().put("contradiction", "exact").put("engine", outcome.engine());
+        var proof = outcome.proof();
+        var node = NODES.objectNode().put("contradiction", "exact").put("engine", proof.engine());
+        if (proof instanceof Contradiction.RuledOut ruledOut) {
+            return node.put("provedBy", "branching")
+                    .put("looked", ruledOut.proof().looked());
+        }
+        return node.put("provedBy", "multipliers");
     }
 }

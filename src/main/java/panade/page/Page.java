@@ -90,7 +90,7 @@ public final class Page {
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.ofChanges()))));
         addRemarks(conflicted.brief());
         add("proof", "The proof", Proofs.of(conflicted));
-        return render(conflicted.brief(), new Headline(false, "No blend", List.of(ConflictReport.VERDICT)));
+        return render(conflicted.brief(), new Headline(false, "No blend", List.of(ConflictReport.verdict(conflicted))));
     }
 
     private void addRemarks(Brief brief) {

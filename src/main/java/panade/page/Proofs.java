@@ -29,7 +29,8 @@ final class Proofs {
         return new Proof(
                 List.of(
                         "Impossible, exactly: worked out from the bounds and rules of the brief in whole fractions, with"
-                                + " no rounding and no tolerance. Found by " + conflicted.engine() + ".",
+                                + " no rounding and no tolerance. Found by "
+                                + conflicted.proof().engine() + ".",
                         "Each change in the table was tried by solving with it, so what it says can be typed into the"
                                 + " brief and works."),
                 null);

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Branching;
@@ -82,8 +81,8 @@ final class Chooser {
      */
     record Chosen(Brief brief, Choice choice) {}
 
-    /** The best choice; empty when it is proved that there is none. */
-    Optional<Chosen> choose(Brief brief) {
+    /** The best choice, or the proof that there is none. */
+    OrProof<Chosen> choose(Brief brief) {
         var compiled = BriefCompiler.compile(brief, rate);
         var extent = new ProvedExtent(compiled, prover);
         var choice = RuleCompiler.compile(brief, compiled, extent);
@@ -97,7 +96,7 @@ final class Chooser {
         var point = proof.best().get();
         var claim = answer instanceof Found found ? perKg(brief, compiled, extent, Decimal.of(found.bound())) : null;
         boolean closed = bound.equals(model.relaxed().costAt(point));
-        return Optional.of(new Chosen(
+        return new OrProof.Found<>(new Chosen(
                 settled(brief, choice, model.rounded(point)),
                 new Choice(finder(answer), perKg(brief, compiled, extent, bound), closed, proof.looked(), claim)));
     }
@@ -121,11 +120,11 @@ final class Chooser {
 
     private static final String BRANCHING = "branching";
 
-    private static Optional<Chosen> none(Branching.Proof proof) {
+    private static OrProof<Chosen> none(Branching.Proof proof) {
         if (!proof.isImpossible()) {
             throw new Unproved(open(proof));
         }
-        return Optional.empty();
+        return new OrProof.None<>(new Contradiction.RuledOut(proof));
     }
 
     private static String open(Branching.Proof proof) {

@@ -54,9 +54,9 @@ public sealed interface Outcome {
     /**
      * Proof that no blend meets the brief.
      *
-     * @param engine what found the contradiction
+     * @param proof how it was proved
      */
-    record Conflicted(Brief brief, Conflict conflict, String engine) implements Outcome {}
+    record Conflicted(Brief brief, Conflict conflict, Contradiction proof) implements Outcome {}
 
     /** No answer that could be proved. */
     record Undecided(Brief brief, String reason) implements Outcome {}

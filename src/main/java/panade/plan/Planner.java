@@ -111,24 +111,26 @@ public final class Planner {
             return without(brief, compiled, verdict, most);
         }
         return settled(brief, optimum, Deadline.in(Chooser.TIME))
-                .map(settled -> blended(settled, roomy))
-                .orElseGet(() -> conflicted(brief, compiled, most, Certifier.EXACT_ENGINE));
+                .fold(settled -> blended(settled, roomy), proof -> conflicted(brief, compiled, most, proof));
     }
 
     /**
-     * The proof of a brief's least cost; empty when its rules leave nothing. Where cost is counted per cooked weight,
-     * that cost is taken off each cooked kilogram, and taken anew from the blend found, until nothing is gained.
+     * The proof of a brief's least cost, or that its rules leave nothing. Where cost is counted per cooked weight, that
+     * cost is taken off each cooked kilogram, and taken anew from the blend found, until nothing is gained.
      *
      * @param plain the proved optimum of the brief without its rules, at raw cost
      */
-    private Optional<Settled> settled(Brief brief, Verdict.Optimum plain, Deadline deadline) {
+    private OrProof<Settled> settled(Brief brief, Verdict.Optimum plain, Deadline deadline) {
         var rate = BigFraction.ZERO;
         var settled = brief.practice().rules().isEmpty()
-                ? Optional.of(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
+                ? new OrProof.Found<>(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
                 : settled(brief, rate, deadline);
         boolean weighed = false;
-        for (int step = 0; settled.isPresent() && brief.practice().perCooked(); step++) {
-            var blend = settled.get().blend();
+        for (int step = 0;
+                settled instanceof OrProof.Found<Settled> found
+                        && brief.practice().perCooked();
+                step++) {
+            var blend = found.value().blend();
             if (blend.weight().signum() == 0) {
                 rate = heavier(brief, rate, weighed);
             } else if (blend.costPerKg().equals(rate)) {
@@ -164,9 +166,9 @@ public final class Planner {
         return rate.signum() == 0 ? dearest : rate.multiply(HEAVIER);
     }
 
-    private Optional<Settled> settled(Brief brief, BigFraction rate, Deadline deadline) {
+    private OrProof<Settled> settled(Brief brief, BigFraction rate, Deadline deadline) {
         if (brief.practice().rules().isEmpty()) {
-            return Optional.of(settled(brief, brief, null, rate));
+            return new OrProof.Found<>(settled(brief, brief, null, rate));
         }
         return chooser(rate, deadline)
                 .choose(brief)
@@ -238,8 +240,7 @@ public final class Planner {
             }
             return verdict instanceof Verdict.Optimum optimum
                     ? settled(brief, optimum, deadline)
-                            .<Decision<Settled>>map(Decision.Found::new)
-                            .orElseGet(Decision.Impossible::new)
+                            .<Decision<Settled>>fold(Decision.Found::new, proof -> new Decision.Impossible<>())
                     : new Decision.Undecided<>(reason(verdict));
         } catch (Unproved open) {
             return new Decision.Undecided<>(open.reason());
@@ -335,14 +336,14 @@ public final class Planner {
 
     private Outcome without(Brief brief, CompiledBrief compiled, Verdict verdict, int conflicts) {
         if (verdict instanceof Verdict.Impossible impossible) {
-            return conflicted(brief, compiled, conflicts, impossible.engine());
+            return conflicted(brief, compiled, conflicts, new Contradiction.Sum(impossible));
         }
         return new Outcome.Undecided(brief, reason(verdict));
     }
 
-    private Outcome.Conflicted conflicted(Brief brief, CompiledBrief compiled, int most, String engine) {
+    private Outcome.Conflicted conflicted(Brief brief, CompiledBrief compiled, int most, Contradiction proof) {
         var trials = trials(Deadline.in(EXPLAINING));
-        return new Outcome.Conflicted(brief, ConflictExplainer.explain(brief, compiled, most, trials), engine);
+        return new Outcome.Conflicted(brief, ConflictExplainer.explain(brief, compiled, most, trials), proof);
     }
 
     private Outcome blended(Settled settled, boolean roomy) {

@@ -10,6 +10,7 @@ import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cost;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
+import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
@@ -21,8 +22,7 @@ import panade.report.Block.Table;
 
 /** Words why no blend meets a brief and what would change that. */
 public final class ConflictReport {
-    /** The answer in one sentence. */
-    public static final String VERDICT =
+    private static final String VERDICT =
             "No blend can meet every bound with the offers at hand (proved in exact fractions).";
 
     private final Conflicted outcome;
@@ -36,6 +36,16 @@ public final class ConflictReport {
     /** The report on a brief that cannot be met. */
     public static ReportDocument of(Conflicted outcome) {
         return new ConflictReport(outcome).document();
+    }
+
+    /** The answer, and how it was proved. */
+    public static String verdict(Conflicted outcome) {
+        if (outcome.proof() instanceof Contradiction.RuledOut ruledOut) {
+            int looked = ruledOut.proof().looked();
+            return VERDICT + " The bounds alone leave blends; every choice that the rules leave was ruled out, after "
+                    + looked + (looked == 1 ? " set" : " sets") + " of choices.";
+        }
+        return VERDICT;
     }
 
     /** What is in conflict. */
@@ -61,7 +71,7 @@ public final class ConflictReport {
 
     private List<Block> body() {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph(VERDICT));
+        blocks.add(new Paragraph(verdict(outcome)));
         blocks.addAll(sets());
         blocks.addAll(cures());
         blocks.add(new Heading("Mind"));

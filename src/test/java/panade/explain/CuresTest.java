@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import panade.certify.Prover;
 import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
 import panade.document.Documents;
@@ -23,8 +24,10 @@ import panade.domain.Brief;
 import panade.explain.Conflict.Change;
 import panade.explain.Conflict.Cure;
 import panade.explain.Conflict.Member;
+import panade.export.JsonExport;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
+import panade.plan.Contradiction;
 import panade.plan.Engines;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
@@ -164,8 +167,35 @@ class CuresTest {
         assertThat(conflict.sets()).hasSize(1);
         assertThat(conflict.cures()).isEmpty();
         assertThat(conflict.open()).anyMatch(words -> words.contains("strong"));
-        var text = TextRenderer.render(ConflictReport.of(new Conflicted(brief, conflict, "exact simplex")));
+        var model = BriefCompiler.compile(brief).model();
+        var proof = new Contradiction.Sum((Verdict.Impossible) Prover.EXACT.prove(model));
+        var text = TextRenderer.render(ConflictReport.of(new Conflicted(brief, conflict, proof)));
         assertThat(text).contains("Not decided in time").doesNotContain("No single change makes");
+    }
+
+    /**
+     * Bounds that contradict each other are added up; of rules, every choice is ruled out: both are told as they are.
+     */
+    @Test
+    void aContradictionIsToldAsItWasProved() throws IOException {
+        var set = "{\"id\": \"a\", \"values\": {\"PROCNT\": 40}}, {\"id\": \"b\", \"values\": {\"PROCNT\": 40}}";
+        var prices = "a,s,2,kg\nb,s,2,kg\n";
+        var summed = conflicted(set, prices, "\"bounds\": [{\"property\": \"PROCNT\", \"min\": \"50 %\"}]");
+        assertThat(JsonExport.of(summed))
+                .containsPattern("\"provedBy\"\\s*:\\s*\"multipliers\"")
+                .doesNotContain("looked");
+        assertThat(TextRenderer.render(ConflictReport.of(summed))).doesNotContain("set of choices");
+        var ruled = conflicted(
+                set,
+                prices,
+                "\"bounds\": [], \"rules\": [{\"neverTogether\": [\"a\", \"b\"]},"
+                        + " {\"choose\": {\"ingredient\": [\"a\", \"b\"]}, \"min\": 2}]");
+        int looked = ((Contradiction.RuledOut) ruled.proof()).proof().looked();
+        assertThat(looked).isPositive();
+        assertThat(JsonExport.of(ruled))
+                .containsPattern("\"provedBy\"\\s*:\\s*\"branching\",\\s*\"looked\"\\s*:\\s*" + looked);
+        assertThat(TextRenderer.render(ConflictReport.of(ruled)).replaceAll("\\s+", " "))
+                .contains("every choice that the rules leave was ruled out, after " + looked + " set");
     }
 
     /** Trials whose time is over when it comes to other briefs. */

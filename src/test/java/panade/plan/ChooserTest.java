@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.certify.Branching;
 import panade.certify.Decision;
 import panade.certify.Prover;
 import panade.document.Documents;
@@ -57,13 +59,22 @@ class ChooserTest {
         assertThatThrownBy(() -> chooser(1).choose(brief))
                 .isInstanceOf(Unproved.class)
                 .hasMessageContaining("no blend was found, nor all were ruled out");
-        assertThat(chooser(100).choose(brief)).isEmpty();
+        assertThat(chooser(100).choose(brief).<Boolean>fold(chosen -> false, Contradiction.RuledOut.class::isInstance))
+                .isTrue();
+    }
+
+    @Test
+    void a_search_that_left_something_open_is_no_proof_that_there_is_no_blend() {
+        var open = new Branching.Proof(BigFraction.ONE, Optional.empty(), 1);
+        assertThatThrownBy(() -> new Contradiction.RuledOut(open)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void a_choice_that_the_search_did_not_find_does_not_bear_its_name(@TempDir Path folder) throws IOException {
-        var chosen = chooser(100).choose(brief(folder, "100 %")).orElseThrow();
-        assertThat(chosen.choice().engine()).isEqualTo("branching");
+        var engine = chooser(100)
+                .choose(brief(folder, "100 %"))
+                .fold(chosen -> chosen.choice().engine(), proof -> "none");
+        assertThat(engine).isEqualTo("branching");
     }
 
     private static Chooser chooser(int patience) {
