@@ -12,6 +12,8 @@ import panade.quantity.Unit;
 /** A cell of a price list, taken for what its column says it is. */
 record PriceCell(String content, Origin origin, Problems problems) {
     private static final String PRICE = "Expected a decimal number with a point, such as 4.20.";
+    private static final String CURRENCY =
+            "Expected the currency in the brief, such as \"currency\": \"USD\", or a number alone.";
     private static final String PER = "Expected the weight the price is for, such as kg, lb or 20 kg.";
     private static final String AMOUNT = "Expected a weight, such as 25 kg, or nothing.";
 
@@ -44,11 +46,12 @@ record PriceCell(String content, Origin origin, Problems problems) {
     /** The number without its sign is no advice here: it would be another price. */
     private <T> Optional<T> refuseCurrency(String currency) {
         var sign = "\"" + content + "\" bears a sign of money, and ";
-        return currency.isEmpty()
-                ? refuse(
-                        sign + "nothing says which currency prices are in",
-                        "Expected the currency in the brief, such as \"currency\": \"USD\", or a number alone.")
-                : refuse(sign + "prices are in " + currency, PRICE);
+        if (currency.isEmpty()) {
+            problems.add(origin, sign + "nothing says which currency prices are in", CURRENCY);
+        } else {
+            problems.add(origin, sign + "prices are in " + currency, PRICE);
+        }
+        return Optional.empty();
     }
 
     /** The weight, in kilograms, that a price is for. */
