@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.explain.Conflict;
 import panade.explain.Conflict.Member;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
@@ -29,17 +30,26 @@ record QuoteReasons(Brief brief, PriceComparison comparison) {
         var lacking = comparison.pooled() instanceof Blended best
                 ? lacking(best.blend(), conflicted.brief())
                 : List.<String>of();
-        var sets = conflicted.conflict().sets();
-        var clash = sets.isEmpty()
-                ? ""
-                : (sets.get(0).size() == 1 ? "It cannot keep " : "It cannot keep together ")
-                        + String.join(
-                                " and ",
-                                sets.get(0).stream().map(QuoteReasons::words).toList()) + ".";
+        var clash = clash(conflicted.conflict());
         return lacking.isEmpty()
                 ? clash
                 : clash + " Of what the cheapest blend of all lists takes it has no " + String.join(", ", lacking)
                         + ".";
+    }
+
+    /** That there is no blend is proved; that just these are in each other's way need not be. */
+    private static String clash(Conflict conflict) {
+        if (conflict.sets().isEmpty()) {
+            return "";
+        }
+        var members = conflict.sets().get(0);
+        var names =
+                String.join(" and ", members.stream().map(QuoteReasons::words).toList());
+        if (conflict.proved()) {
+            return (members.size() == 1 ? "It cannot keep " : "It cannot keep together ") + names + ".";
+        }
+        return "By the search's word, not proved, it is " + names + " that it cannot keep"
+                + (members.size() == 1 ? "." : " together.");
     }
 
     private static String words(Member member) {
