@@ -25,6 +25,9 @@ public final class NumberSteps {
     /** Parts of a step that are tried where its rate does not hold so far. */
     private static final List<Integer> PARTS = List.of(1, 2, 5, 10, 20, 50, 100);
 
+    /** In per cent of the batch, more than any difference between two parts of it can be. */
+    private static final BigFraction NO_BOUND = BigFraction.of(1000);
+
     private final Brief brief;
     private final BigFraction cost;
     private final Function<Brief, Decision<BigFraction>> leastCost;
@@ -94,6 +97,20 @@ public final class NumberSteps {
                         found -> change(found.subtract(cost), taken, held == null ? null : rate, jump(limit, up)),
                         () -> new Step.NoBlend(taken),
                         undecided -> new Step.Unknown());
+    }
+
+    /**
+     * What a limit that no document states as a number costs: by how much per kilogram the least cost falls when it
+     * alone is not asked; empty where nothing was proved.
+     */
+    public Optional<BigFraction> costOf(Limit limit) {
+        var freed = bound(limit)
+                .map(bound -> brief.replacing(
+                        bound,
+                        bound.withLimits(
+                                bound.min() == null ? null : Quantity.of(NO_BOUND.negate(), limit.unit(), "free"),
+                                bound.max() == null ? null : Quantity.of(NO_BOUND, limit.unit(), "free"))));
+        return freed.flatMap(other -> leastCost.apply(other).found()).map(cost::subtract);
     }
 
     private static @Nullable BigFraction jump(Limit limit, boolean up) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
@@ -76,6 +77,9 @@ public final class BindingWords {
     }
 
     private String sentence(Limit limit) {
+        if (limit.kind() == LimitKind.LABEL) {
+            return limit.title() + ": " + effect(limit) + ".";
+        }
         var effect = effect(limit);
         return limit.title() + ", " + side(limit.touch()) + at(limit)
                 + (effect.isEmpty() ? ": no step of it could be solved." : ": " + effect + ".");
@@ -96,6 +100,9 @@ public final class BindingWords {
         if (price == null || limit.touch() == null) {
             return "";
         }
+        if (limit.kind() == LimitKind.LABEL) {
+            return ofLabel(limit);
+        }
         boolean min = limit.touch() == Side.MIN;
         var loosened = half(limit, !min, min ? " less asked" : " more allowed");
         if (isMirrored(price.whenRaised(), price.whenLowered()) && isWhole(limit, !min)) {
@@ -103,6 +110,13 @@ public final class BindingWords {
         }
         var tightened = half(limit, min, min ? " more asked" : " less allowed");
         return loosened + (loosened.isEmpty() || tightened.isEmpty() ? "" : "; ") + tightened;
+    }
+
+    /** What a name's place on the label costs: it is no number that could be moved. */
+    private String ofLabel(Limit limit) {
+        return steps.costOf(limit)
+                .map(cost -> "dropping this alone" + effect(cost.negate()))
+                .orElse("what it costs could not be solved");
     }
 
     private static boolean isMirrored(@Nullable BigFraction raised, @Nullable BigFraction lowered) {

@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 /** The sentences under "What holds the cost up", each step typed in as printed. */
 final class StepClaims {
     private static final Pattern SENTENCE =
-            Pattern.compile("- (.+?), (at its least|at its most|fixed at) [^:]*: (.+?)\\.(?= - |$)");
+            Pattern.compile("- ((?:(?! - ).)+?), (at its least|at its most|fixed at) [^:]*: (.+?)\\.(?= - |$)");
     private static final Pattern HALF = Pattern.compile("(?:each )?([0-9.]+)\\S*(?: \\S+)? (less|more) (asked|allowed)"
             + " (?:would (cost|save) ([0-9.]+) USD/lb|(changes nothing)|(leaves no blend))");
     private static final BigFraction POUND = PlainReading.of(new BigDecimal("0.45359237"));

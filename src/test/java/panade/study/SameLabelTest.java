@@ -26,6 +26,8 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
+import panade.render.TextRenderer;
+import panade.report.BlendReport;
 import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
 
@@ -110,6 +112,18 @@ class SameLabelTest {
         assertThat(kept.brief().bounds().get(0).origin().file()).endsWith("brief.json");
         // one per cent less asked: half a per cent of starch at 4 becomes flour at 1
         assertThat(Objects.requireNonNull(order.price()).whenLowered()).isEqualTo(Decimal.of("-0.015"));
+    }
+
+    /**
+     * Flour alone at 1 instead of half of it starch at 2.3: 1.3 a kilogram, 0.59 a pound; no number is told to type.
+     */
+    @Test
+    void what_an_order_costs_is_told_without_a_number_that_nobody_can_type() throws IOException {
+        var kept = blended(kitchen("\"sameLabel\": [\"starch\", \"flour\"]"));
+        var said = TextRenderer.render(BlendReport.of(kept, Asides.NONE)).replaceAll("\\s+", " ");
+        assertThat(said)
+                .contains("- label: starch over flour: dropping this alone would save 0.59/lb.")
+                .doesNotContainPattern("label: [^.]*(asked|allowed)");
     }
 
     @Test
