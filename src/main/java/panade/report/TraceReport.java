@@ -14,6 +14,7 @@ import panade.study.Curve;
 import panade.study.Curve.End;
 import panade.study.Curve.Moved;
 import panade.study.Curve.Point;
+import panade.study.Curve.Segment;
 
 /** Words and draws how the least cost follows one number. */
 public final class TraceReport {
@@ -77,7 +78,7 @@ public final class TraceReport {
     }
 
     private boolean isBent() {
-        return curve.of() instanceof Moved.BoundNumber number && number.bent();
+        return curve.segments().stream().anyMatch(Segment::isBent);
     }
 
     private String what() {

@@ -91,6 +91,11 @@ public record Curve(
             return new Segment(from, to, slope, BigFraction.ZERO, blend, blend, blend);
         }
 
+        /** Whether the cost bends along it: where it does not change it does not. */
+        public boolean isBent() {
+            return slope.signum() != 0 && bend.signum() != 0;
+        }
+
         /** How much the cost has risen at a place of the stretch. */
         public BigFraction rise(BigFraction at) {
             var k = at.subtract(from);

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import panade.domain.Side;
 import panade.plan.Planner;
+import panade.render.TextRenderer;
 import panade.report.TraceReport;
 import panade.solver.ortools.OrToolsSolver;
 import panade.study.Curve.End;
@@ -136,6 +137,27 @@ class BoundCurveTest {
         }
         assertThat(curve.points().stream().filter(point -> point.kind() == Kind.BETWEEN))
                 .isNotEmpty();
+    }
+
+    @Test
+    void aCostThatStaysIsNotToldToBend() {
+        // flat at 0.4 up to a chew of 7 and at 1.2 above; of one point there is no between at all
+        assertThat(said(curve(chewedAt("7"), 1, Side.MIN, number("6"), number("8"))))
+                .doesNotContain("bends");
+        assertThat(said(curve(chewedAt("7"), 1, Side.MIN, number("7"), number("7"))))
+                .doesNotContain("bends");
+        // protein per fat of a (1) and b (3): from 1 to 3 the share of b is (r - 1) / (5 - r)
+        var bent = new SmallKitchen(
+                "{\"id\": \"a\", \"values\": {\"PROCNT\": 10, \"FAT\": 10}},"
+                        + " {\"id\": \"b\", \"values\": {\"PROCNT\": 60, \"FAT\": 20}}",
+                "a,north,1.00,kg,\nb,north,3.00,kg,\n",
+                "{\"property\": \"PROCNT\", \"per\": {\"property\": \"FAT\"}, \"min\": 2}",
+                "");
+        assertThat(said(curve(bent, 0, Side.MIN, number("1"), number("3")))).contains("the cost bends a little");
+    }
+
+    private static String said(Curve curve) {
+        return TextRenderer.render(TraceReport.of(curve)).replaceAll("\\s+", " ");
     }
 
     private static Curve curve(
