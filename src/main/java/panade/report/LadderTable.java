@@ -15,7 +15,7 @@ final class LadderTable {
     static List<Block> of(Ladder ladder) {
         var columns = List.of(
                 new Column("Names on the label, at most", false),
-                new Column("cost /lb", true),
+                new Column("cheapest /lb", true),
                 new Column("dearer by", true));
         var least = ladder.rungs().get(0).costPerKg().orElseThrow();
         var rows = ladder.rungs().stream().map(rung -> row(rung, least)).toList();
