@@ -157,13 +157,17 @@ public final class Documents {
         }
     }
 
+    /** A brief with all that it refers to, and the terms that its goods would be ordered on. */
     private static Checked checkBrief(Path file) {
         var reading = readBrief(file, Overrides.NONE);
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             return new Checked(rejected.problems(), List.of(), Optional.empty());
         }
         var brief = ((Reading.Accepted<Brief>) reading).value();
-        return new Checked(List.of(), brief.remarks(), Optional.of(brief));
+        var problems = new Problems();
+        new StoreRoomReader(LocalDate.MIN, problems).terms(SupplierRemarks.termFiles(brief.offers()));
+        return new Checked(
+                problems.inOrder(), brief.remarks(), Optional.of(brief).filter(found -> problems.none()));
     }
 
     private static boolean holdsList(Node root, String name) {

@@ -17,19 +17,22 @@ record SupplierRemarks(List<Offer> offers, Problems problems) {
     private static final String TERMS = "suppliers.csv";
 
     void check() {
-        var folders = new LinkedHashSet<Path>();
-        offers.forEach(offer -> folders.add(folder(offer)));
-        folders.stream()
-                .map(folder -> folder.resolve(TERMS))
-                .filter(Files::isReadable)
-                .forEach(this::check);
+        termFiles(offers).stream().filter(Files::isReadable).forEach(this::check);
+    }
+
+    /** Where the terms of offers would stand: beside each price list. */
+    static List<Path> termFiles(List<Offer> offers) {
+        return offers.stream()
+                .map(offer -> folder(offer).resolve(TERMS))
+                .distinct()
+                .toList();
     }
 
     private static Path folder(Offer offer) {
         return Objects.requireNonNullElse(Path.of(offer.origin().file()).getParent(), Path.of(""));
     }
 
-    /** What is wrong with the terms themselves is told where they are read to order by. */
+    /** What is wrong with the terms themselves is told where they are checked, or read to order by. */
     private void check(Path file) {
         var terms = StoreRoomReader.suppliers(file);
         var folder = Objects.requireNonNullElse(file.getParent(), Path.of(""));

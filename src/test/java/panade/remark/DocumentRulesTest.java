@@ -97,6 +97,20 @@ class DocumentRulesTest {
                 .isEqualTo(3);
     }
 
+    @Test
+    void a_brief_is_checked_with_the_terms_that_its_goods_are_ordered_on() {
+        kitchen.file(
+                "suppliers.csv", "supplier,minimumOrder,delivery,leadDays\nMill,100,5,1.7\ntap,0,0,1\ntap,0,0,1\n");
+        var brief = kitchen.brief("\"bounds\": []");
+        var run = SmallKitchen.run("check", brief);
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages())
+                .contains("suppliers.csv:2:", "\"1.7\" is not a number of days")
+                .contains("suppliers.csv:4:1", "\"tap\" has terms already");
+        kitchen.file("suppliers.csv", "supplier,minimumOrder,delivery,leadDays\nMill,100,5,2\ntap,0,0,1\n");
+        assertThat(SmallKitchen.run("check", brief).status()).isZero();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"1.7", "-1", "99999999999", "soon"})
     void days_to_wait_are_whole_days(String days) {
