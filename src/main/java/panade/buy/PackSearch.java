@@ -114,9 +114,9 @@ record PackSearch(Planner planner, Drafts drafts, Duration limit) {
         if (answer instanceof MixedAnswer.Infeasible) {
             return new PlanSearch.Impossible(false);
         }
-        return new PlanSearch.Undecided(
-                answer instanceof MixedAnswer.Undecided undecided
-                        ? undecided.reason()
-                        : "the packs that were found do not hold when they are checked in exact fractions");
+        return answer instanceof MixedAnswer.Undecided undecided
+                ? new PlanSearch.Undecided(undecided.reason(), undecided.asked())
+                : new PlanSearch.Undecided(
+                        "the packs that were found do not hold when they are checked in exact fractions", true);
     }
 }

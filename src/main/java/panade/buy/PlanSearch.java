@@ -22,8 +22,9 @@ public sealed interface PlanSearch {
      * The search came to nothing, which says nothing about whether there is a plan.
      *
      * @param reason why, one clause
+     * @param asked whether there was a solver to ask; where there was none, more time does not help
      */
-    record Undecided(String reason) implements PlanSearch {}
+    record Undecided(String reason, boolean asked) implements PlanSearch {}
 
     /** The plan; empty where none was found. */
     default Optional<Campaign> plan() {

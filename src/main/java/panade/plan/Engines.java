@@ -27,7 +27,7 @@ public record Engines(Solver linear, MixedSolver mixed, MixedSolver plans) {
 
         @Override
         public MixedAnswer solve(MixedModel model, Duration limit) {
-            return new MixedAnswer.Undecided("no solver was asked");
+            return new MixedAnswer.Undecided("no solver was asked", false);
         }
 
         @Override

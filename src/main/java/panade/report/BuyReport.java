@@ -118,7 +118,10 @@ public final class BuyReport {
     private static String without(PlanSearch search) {
         if (search instanceof PlanSearch.Undecided undecided) {
             return "No plan was found, and none is ruled out: " + undecided.reason()
-                    + ". Search longer with --seconds.";
+                    + (undecided.asked()
+                            ? ". Search longer with --seconds."
+                            : ". Whole packs are found by a solver that does not start on this computer; searching"
+                                    + " longer does not help.");
         }
         var leave =
                 "No plan can be: what is sold, in which packs and from which minimums, and what the store holds leave"

@@ -22,6 +22,16 @@ public sealed interface MixedAnswer {
     /** No point meets all rows. */
     record Infeasible() implements MixedAnswer {}
 
-    /** No claim. */
-    record Undecided(String reason) implements MixedAnswer {}
+    /**
+     * No claim.
+     *
+     * @param reason why, one clause
+     * @param asked whether there was a solver to ask; where there was none, more time does not help
+     */
+    record Undecided(String reason, boolean asked) implements MixedAnswer {
+        /** A solver that was asked made no claim. */
+        public Undecided(String reason) {
+            this(reason, true);
+        }
+    }
 }

@@ -80,6 +80,34 @@ class BuyCommandTest {
                 .doesNotContain("No plan can be");
     }
 
+    /** Where the native libraries are not to be had. */
+    private static final class Absent implements MixedSolver {
+        @Override
+        public String name() {
+            return "absent";
+        }
+
+        @Override
+        public MixedAnswer solve(MixedModel model, Duration limit) {
+            return new MixedAnswer.Undecided("the native libraries could not be loaded", false);
+        }
+
+        @Override
+        public void interrupt() {
+            // nothing ever runs
+        }
+    }
+
+    @Test
+    void whereThereIsNoSolverNobodyIsToldToSearchLonger() throws IOException {
+        kitchen("10 lb", "a,mill,2,lb,5 lb,\nb,farm,1,lb,4 lb,\n", "");
+        assertThat(buy(new Absent())).isEqualTo(6);
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .contains("the native libraries could not be loaded. Whole packs are found by a solver that does not"
+                        + " start on this computer; searching longer does not help.")
+                .doesNotContain("--seconds");
+    }
+
     @Test
     void packsThatLeaveNoPlanAreToldAsTheSearchsWord() throws IOException {
         // 6 lb of b are needed; of 7 lb that can be had, one pack of 5 lb can be bought

@@ -4,6 +4,7 @@ import com.google.ortools.Loader;
 import com.google.ortools.linearsolver.MPSolver;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Properties;
@@ -30,7 +31,7 @@ final class NativeLibraries {
             tryOut();
             return Optional.empty();
         } catch (LinkageError | RuntimeException e) {
-            return Optional.of("the native libraries could not be loaded (" + uncached.orElse(e.toString()) + ")");
+            return Optional.of("the native libraries could not be loaded (" + uncached.orElse(words(e)) + ")");
         }
     }
 
@@ -55,8 +56,18 @@ final class NativeLibraries {
             return Optional.empty();
         } catch (IOException | LinkageError | RuntimeException e) {
             // Whatever is wrong with the cache, the library's own loader may still manage.
-            return Optional.of(e.toString());
+            return Optional.of(words(e));
         }
+    }
+
+    /** What went wrong, without the names of the program's own parts. */
+    static String words(Throwable fault) {
+        if (fault instanceof FileSystemException file) {
+            var reason = file.getReason();
+            return "the folder or file " + file.getFile() + " cannot be used" + (reason == null ? "" : ": " + reason);
+        }
+        var message = fault instanceof IOException || fault instanceof UnsatisfiedLinkError ? fault.getMessage() : null;
+        return message == null || message.contains("com.google") ? "they do not start on this system" : message;
     }
 
     /** The folder the libraries lie in, filled if need be. */

@@ -57,7 +57,7 @@ public final class OrToolsMixedSolver implements MixedSolver {
         }
         var fault = NativeLibraries.fault();
         return fault.isPresent()
-                ? new MixedAnswer.Undecided(fault.get())
+                ? new MixedAnswer.Undecided(fault.get(), false)
                 : search(new MixedModel(scaled, model.whole()), limit);
     }
 
@@ -65,7 +65,7 @@ public final class OrToolsMixedSolver implements MixedSolver {
     private MixedAnswer search(MixedModel model, Duration limit) {
         var solver = MPSolver.createSolver(engine);
         if (solver == null) {
-            return new MixedAnswer.Undecided(engine + " is not in the native libraries");
+            return new MixedAnswer.Undecided(engine + " is not in the native libraries", false);
         }
         try {
             solver.setTimeLimit(NativeModel.milliseconds(limit));

@@ -2,6 +2,7 @@ package panade.solver.ortools;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -47,5 +48,15 @@ class SurroundingsTest {
 
     private static Surroundings on(String system, Map<String, String> variables) {
         return new Surroundings(Map.of("os.name", system, "os.arch", "amd64", "user.home", HOME.toString()), variables);
+    }
+
+    @Test
+    void whyTheLibrariesAreNotThereIsToldWithoutNamesOfClasses() {
+        assertThat(NativeLibraries.words(new FileSystemException("/nowhere/cache", null, "Not a directory")))
+                .isEqualTo("the folder or file /nowhere/cache cannot be used: Not a directory");
+        assertThat(NativeLibraries.words(new IllegalStateException("Main$1 failed")))
+                .isEqualTo("they do not start on this system");
+        assertThat(NativeLibraries.words(new UnsatisfiedLinkError("'long com.google.ortools.mainJNI.create()'")))
+                .isEqualTo("they do not start on this system");
     }
 }
