@@ -87,6 +87,21 @@ class DocumentRulesTest {
     }
 
     @Test
+    void a_bound_without_a_name_is_found_by_what_it_alone_measures() {
+        var sodium = "{\"property\": \"NA\", \"max\": \"420 mg/100g\"}";
+        var fat = "{\"name\": \"lean\", \"property\": \"FAT\", \"max\": \"30 %\"}";
+        var one = kitchen.brief("\"bounds\": [" + sodium + ", " + fat + "]");
+        assertThat(SmallKitchen.run("trace", one, "--bound", "sodium").messages())
+                .isEmpty();
+        var none = SmallKitchen.run("trace", one, "--bound", "iron");
+        assertThat(none.status()).isEqualTo(3);
+        assertThat(none.messages()).contains("its bounds: \"NA max 420 mg/100g\", \"lean\".");
+        var twice = kitchen.brief("\"bounds\": [" + sodium + ", {\"property\": \"NA\", \"min\": \"10 mg/100g\"}]");
+        assertThat(SmallKitchen.run("trace", twice, "--bound", "sodium").messages())
+                .contains("No bound is called \"sodium\"");
+    }
+
+    @Test
     void a_supplier_has_one_row_of_terms() {
         kitchen.file("suppliers.csv", "supplier,minimumOrder,delivery,leadDays\nMill,100,5,2\nMill,0,0,1\n");
         var run = SmallKitchen.run("buy", kitchen.brief("\"bounds\": []") + "=20kg");
