@@ -279,12 +279,18 @@ public final class BuyReport {
         return new Table(columns, rows);
     }
 
+    /** All that is made; where no plan was found, what would be made of each product at the least cost. */
     private Blend everything() {
-        var lines = answers.adapted().or(answers::frozen).stream()
+        var made = answers.adapted().or(answers::frozen).stream()
                 .flatMap(campaign -> campaign.periods().stream())
                 .flatMap(plan -> plan.blends().stream())
-                .flatMap(blend -> blend.lines().stream())
                 .toList();
+        var blends = made.isEmpty()
+                ? answers.products().stream()
+                        .map(product -> product.best().blend())
+                        .toList()
+                : made;
+        var lines = blends.stream().flatMap(blend -> blend.lines().stream()).toList();
         return new Blend(lines, BigFraction.ONE);
     }
 

@@ -80,6 +80,14 @@ class BuyCommandTest {
                 .doesNotContain("No plan can be");
     }
 
+    @Test
+    void whereNoPlanIsFoundAllergensAreStillThoseOfWhatWouldBeMade() throws IOException {
+        kitchen("10 lb", "a,mill,2,lb,5 lb,\nb,farm,1,lb,4 lb,\n", "");
+        assertThat(buy(new Tired(0))).isEqualTo(6);
+        // the cheapest blend is b alone, and nobody says what b holds
+        assertThat(out.toString()).contains("not known for b.");
+    }
+
     /** Where the native libraries are not to be had. */
     private static final class Absent implements MixedSolver {
         @Override
