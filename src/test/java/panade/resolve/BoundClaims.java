@@ -10,6 +10,9 @@ import tools.jackson.databind.JsonNode;
 /** Values, rates and reaches of bounds, each tried by typing another number. */
 final class BoundClaims {
     private static final BigFraction LOOSE = BigFraction.of(1, 10_000);
+    /** What a rate of fifteen digits leaves open of a cost. */
+    private static final BigFraction ROUNDED = PlainReading.of(new BigDecimal("1e-13"));
+
     private static final BigDecimal SMALL = new BigDecimal("1e-9");
 
     private final TypedKitchen kitchen;
@@ -185,7 +188,7 @@ final class BoundClaims {
         var there = least(number, beyond);
         tally.claim(
                 "ends of reaches",
-                there.isEmpty() || !Printed.isNear(there.get(), promised(rate, beyond, number)),
+                there.isEmpty() || !Printed.within(there.get(), promised(rate, beyond, number), ROUNDED),
                 path + " beyond " + end.doubleValue() + " at " + beyond);
     }
 

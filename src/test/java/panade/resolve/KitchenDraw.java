@@ -218,8 +218,11 @@ final class KitchenDraw {
         int factor = unit.equals("%") ? 100 : unit.equals("mg/100g") ? 100_000 : 1;
         var value = of.divide(per).multiply(factor);
         int sides = random.nextInt(8);
+        boolean isStatable =
+                !unit.equals("%") || value.subtract(BigFraction.of(100)).signum() <= 0;
         if (sides == 7
                 && stage == null
+                && isStatable
                 && decimal(value, 6, RoundingMode.FLOOR)
                                 .subtract(decimal(value, 6, RoundingMode.CEILING))
                                 .signum()

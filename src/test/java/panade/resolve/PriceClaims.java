@@ -138,9 +138,7 @@ final class PriceClaims {
         var beyond = at.add(way.add(BigFraction.of(1, 100)).multiply(BigFraction.of(direction, 100)));
         if (beyond.signum() > 0) {
             var cost = leastAt(offer, beyond);
-            boolean holds = cost.isPresent()
-                    && !Printed.isNear(cost.get(), costOf(shares, offer, beyond))
-                    && PlainAnswer.compare(cost.get(), costOf(shares, offer, beyond)) < 0;
+            boolean holds = cost.isPresent() && PlainAnswer.compare(cost.get(), costOf(shares, offer, beyond)) < 0;
             tally.claim("ends of price ranges", holds, used + " " + name);
         }
     }
