@@ -10,7 +10,7 @@ import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
-import panade.domain.Offer;
+import panade.domain.purchase.Offer;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;

@@ -3,8 +3,8 @@ package panade.audit;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Composition;
-import panade.domain.IngredientSet;
+import panade.domain.pantry.Composition;
+import panade.domain.pantry.IngredientSet;
 
 /**
  * What is left of a kilogram of an ingredient after cooking, worked out from the losses themselves.

@@ -8,9 +8,9 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Composition;
 import panade.domain.Measure;
-import panade.domain.OfferId;
+import panade.domain.pantry.Composition;
+import panade.domain.purchase.OfferId;
 
 /**
  * What a blend comes to, added up line by line with the ingredients' own values: by place, by ingredient and by offer.

@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Offer;
-import panade.domain.OfferId;
 import panade.domain.Stage;
+import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 
 /** Checks that the lines of a blend are of what may be used, make one batch, and cost what they say. */
 final class LineCheck {

@@ -8,16 +8,16 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.buy.PurchaseAnswers.SmallOrder;
-import panade.domain.Storage;
-import panade.domain.StoreRoom;
+import panade.domain.purchase.Storage;
+import panade.domain.purchase.StoreRoom;
 import panade.plan.Planner;
 
 /** Finds what to order for products made from one store room, in one period or several. */
 public final class Buying {
-    private final Drafts drafts;
+    private final PurchaseModels drafts;
     private final PackSearch search;
 
-    private Buying(Drafts drafts, PackSearch search) {
+    private Buying(PurchaseModels drafts, PackSearch search) {
         this.drafts = drafts;
         this.search = search;
     }
@@ -35,7 +35,7 @@ public final class Buying {
             Storage storage,
             LeftoverWorth worth,
             Duration limit) {
-        var drafts = new Drafts(periods, Recipe.of(planner, periods), room, storage);
+        var drafts = new PurchaseModels(periods, Recipe.of(planner, periods), room, storage);
         return new Buying(drafts, new PackSearch(planner, drafts, limit)).answers(worth);
     }
 
@@ -53,13 +53,13 @@ public final class Buying {
         var adapting = search.settled(
                 found,
                 List.of(foundLeast),
-                keeping.plan().map(Campaign::periods).stream().toList(),
+                keeping.plan().map(MultiPeriodPlan::periods).stream().toList(),
                 adapted,
                 Optional.empty());
         var least = search.settled(
                 foundLeast,
                 List.of(found),
-                keeping.plan().map(Campaign::periods).stream().toList(),
+                keeping.plan().map(MultiPeriodPlan::periods).stream().toList(),
                 leastCash,
                 Optional.of(adapted));
         return new PurchaseAnswers(drafts.periods(), exact(), keeping, adapting, least, smallOrders());

@@ -13,7 +13,7 @@ import panade.model.LinearModel.Sense;
  * periods, a pack larger than all that can be used in it covers no more than that. They are the mixed-integer rounding
  * of the store's balance (Nemhauser and Wolsey, "Integer and Combinatorial Optimization", 1988, ch. II.1).
  */
-record CoverRows(Ledger ledger, List<PurchaseModel> purchases) {
+record CoverRows(ModelBuilder ledger, List<PurchaseModel> purchases) {
     void add() {
         var ids = new TreeSet<String>();
         purchases.forEach(purchase -> ids.addAll(purchase.ingredients()));

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.Drafts.Draft;
+import panade.buy.PurchaseModels.Draft;
 import panade.certify.Verdict;
 import panade.certify.Verdict.Optimum;
 import panade.model.LinearModel;
@@ -20,7 +20,7 @@ import panade.solver.MixedAnswer;
 import panade.solver.MixedAnswer.Found;
 
 /** Searches for whole packs, and proves what is best beside them. */
-record PackSearch(Planner planner, Drafts drafts, Duration limit) {
+record PackSearch(Planner planner, PurchaseModels drafts, Duration limit) {
     /** How far, as a part of the money, a finished search's own bound may lie below its plan in binary arithmetic. */
     private static final BigFraction BINARY = BigFraction.of(1, 1_000_000);
 
@@ -104,7 +104,7 @@ record PackSearch(Planner planner, Drafts drafts, Duration limit) {
                 && found.finished()
                 && claimed != null
                 && plan.objective().subtract(claimed).subtract(hair).signum() <= 0;
-        return new PlanSearch.Planned(new Campaign(plan.periods(), plan.objective(), claimed, finished));
+        return new PlanSearch.Planned(new MultiPeriodPlan(plan.periods(), plan.objective(), claimed, finished));
     }
 
     private PlanSearch without(MixedAnswer answer, Draft draft) {

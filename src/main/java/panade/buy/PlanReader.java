@@ -3,12 +3,12 @@ package panade.buy;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.Drafts.Draft;
+import panade.buy.PurchaseModels.Draft;
 import panade.domain.Blend;
-import panade.domain.Offer;
+import panade.domain.purchase.Offer;
 
 /** Reads the plan of each period from a point of a model. */
-record PlanReader(Drafts drafts, Draft draft, List<BigFraction> point) {
+record PlanReader(PurchaseModels drafts, Draft draft, List<BigFraction> point) {
     List<PurchasePlan> plans() {
         var plans = new ArrayList<PurchasePlan>();
         for (int t = 0; t < drafts.periods().size(); t++) {

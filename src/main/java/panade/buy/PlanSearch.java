@@ -9,7 +9,7 @@ public sealed interface PlanSearch {
      *
      * @param campaign the plan
      */
-    record Planned(Campaign campaign) implements PlanSearch {}
+    record Planned(MultiPeriodPlan campaign) implements PlanSearch {}
 
     /**
      * No plan exists.
@@ -27,7 +27,7 @@ public sealed interface PlanSearch {
     record Undecided(String reason, boolean asked) implements PlanSearch {}
 
     /** The plan; empty where none was found. */
-    default Optional<Campaign> plan() {
+    default Optional<MultiPeriodPlan> plan() {
         return this instanceof Planned planned ? Optional.of(planned.campaign()) : Optional.empty();
     }
 }

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Offer;
+import panade.domain.purchase.Offer;
 
 /** A product's blend in a plan, with the goods that the plan buys for it at what is paid for them. */
 public final class PlannedBlend {

@@ -3,8 +3,9 @@ package panade.buy;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.OrderTerms;
-import panade.domain.Remark;
+import panade.domain.Brief;
+import panade.domain.origin.Remark;
+import panade.domain.purchase.OrderTerms;
 
 /**
  * Three ways to buy for the same products.
@@ -42,24 +43,24 @@ public record PurchaseAnswers(
 
     /** What may not be meant in any of the products' briefs. */
     public List<Remark> remarks() {
-        return Remark.on(periods.stream()
+        return Brief.remarksOn(periods.stream()
                 .flatMap(period -> period.products().stream())
                 .map(product -> product.best().asked())
                 .toList());
     }
 
     /** The plan with the cheapest blends by weight; empty when none was found. */
-    public Optional<Campaign> frozen() {
+    public Optional<MultiPeriodPlan> frozen() {
         return keeping.plan();
     }
 
     /** The plan with blends that suit packs; empty when none was found. */
-    public Optional<Campaign> adapted() {
+    public Optional<MultiPeriodPlan> adapted() {
         return adapting.plan();
     }
 
     /** The plan that takes the least cash; empty when none was found. */
-    public Optional<Campaign> leastCash() {
+    public Optional<MultiPeriodPlan> leastCash() {
         return saving.plan();
     }
 

@@ -10,8 +10,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.domain.Offer;
-import panade.domain.StoreRoom;
+import panade.domain.purchase.Offer;
+import panade.domain.purchase.StoreRoom;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 
@@ -20,7 +20,7 @@ import panade.model.LinearModel.Sense;
  * order values and delivery charges. What is left goes on to the next period.
  */
 final class PurchaseModel {
-    private final Ledger ledger;
+    private final ModelBuilder ledger;
     private final StoreRoom room;
     private final @Nullable PurchaseModel before;
     private final LeftoverWorth worth;
@@ -40,7 +40,11 @@ final class PurchaseModel {
      * @param storing money for each kilogram that is left
      */
     PurchaseModel(
-            Ledger ledger, StoreRoom room, @Nullable PurchaseModel before, LeftoverWorth worth, BigFraction storing) {
+            ModelBuilder ledger,
+            StoreRoom room,
+            @Nullable PurchaseModel before,
+            LeftoverWorth worth,
+            BigFraction storing) {
         this.ledger = ledger;
         this.room = room;
         this.before = before;

@@ -3,8 +3,8 @@ package panade.buy;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
-import panade.domain.Offer;
-import panade.domain.OrderTerms;
+import panade.domain.purchase.Offer;
+import panade.domain.purchase.OrderTerms;
 
 /**
  * What to order in one period, what it costs and what it leaves.

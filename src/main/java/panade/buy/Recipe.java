@@ -12,7 +12,7 @@ import panade.compile.Extent;
 import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Offer;
+import panade.domain.purchase.Offer;
 import panade.model.MixedModel;
 import panade.plan.Planner;
 

@@ -4,12 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Storage;
+import panade.domain.purchase.Storage;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 
 /** What the store room holds at most, must hold at the end, and how long goods may wait in it. */
-record StorageRows(Ledger ledger, List<PurchaseModel> purchases, Storage storage) {
+record StorageRows(ModelBuilder ledger, List<PurchaseModel> purchases, Storage storage) {
     void add() {
         storage.most()
                 .forEach((id, most) -> purchases.stream()

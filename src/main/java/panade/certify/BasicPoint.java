@@ -2,6 +2,7 @@ package panade.certify;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.simplex.Tableau;
 import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.model.Unproved;

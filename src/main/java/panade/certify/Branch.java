@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.certify.ExactSimplex.Ending;
+import panade.certify.simplex.ExactSimplex;
+import panade.certify.simplex.ExactSimplex.Ending;
+import panade.certify.simplex.Tableau;
 import panade.model.MixedModel;
 import panade.model.Unproved;
 

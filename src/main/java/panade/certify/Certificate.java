@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.simplex.Integers;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -14,11 +15,11 @@ import panade.model.LinearModel.Sense;
  * Checks claims about a model from the model alone, exactly and with no tolerance, by the theorem of duality (Dantzig,
  * "Linear Programming and Extensions", 1963, ch. 6) and Farkas' lemma. It knows nothing of how a claim was reached.
  */
-final class Certificate {
+public final class Certificate {
     private Certificate() {}
 
     /** Whether the point meets every row and the multipliers prove that nothing costs less. */
-    static boolean provesOptimal(LinearModel model, List<BigFraction> point, List<BigFraction> multipliers) {
+    public static boolean provesOptimal(LinearModel model, List<BigFraction> point, List<BigFraction> multipliers) {
         return isFeasible(model, point)
                 && provesBound(model, multipliers)
                 && model.costAt(point).equals(rightSides(model, multipliers));
@@ -37,7 +38,7 @@ final class Certificate {
     }
 
     /** Whether a point meets every row and is nowhere negative. */
-    static boolean isFeasible(LinearModel model, List<BigFraction> point) {
+    public static boolean isFeasible(LinearModel model, List<BigFraction> point) {
         return point.stream().allMatch(value -> value.signum() >= 0) && rowsHold(model, point);
     }
 

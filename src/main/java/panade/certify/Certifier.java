@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.certify.ExactSimplex.Ending;
+import panade.certify.simplex.BasisSystem;
+import panade.certify.simplex.ExactSimplex;
+import panade.certify.simplex.ExactSimplex.Ending;
+import panade.certify.simplex.Tableau;
 import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.solver.SolverAnswer;
@@ -81,7 +84,7 @@ public final class Certifier {
     }
 
     /** The multipliers that an optimal dictionary gives, where its objective line is the costs times a factor. */
-    static List<BigFraction> multipliers(LinearModel model, Tableau tableau, BigFraction costScale) {
+    public static List<BigFraction> multipliers(LinearModel model, Tableau tableau, BigFraction costScale) {
         return signed(model, tableau.multipliers(tableau.objective())).stream()
                 .map(value -> value.divide(costScale))
                 .toList();

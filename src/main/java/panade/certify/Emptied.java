@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
+import panade.certify.sensitivity.Sensitivity;
 import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
@@ -16,11 +17,11 @@ import panade.model.Unproved;
 import panade.solver.SolverAnswer;
 
 /** A model in which a form without coefficients below zero has to be zero, solved from the optimum without that. */
-final class Emptied {
+public final class Emptied {
     private final LinearModel model;
     private final SolverAnswer start;
 
-    Emptied(Optimum optimum, Map<Integer, BigFraction> form) {
+    public Emptied(Optimum optimum, Map<Integer, BigFraction> form) {
         var rows = new ArrayList<>(optimum.model().rows());
         rows.add(new Row("none", form, Sense.AT_MOST, BigFraction.ZERO));
         model = new LinearModel(optimum.model().columns(), rows);
@@ -30,12 +31,12 @@ final class Emptied {
     }
 
     /** The least cost; empty when nothing is left, which is proved. */
-    Optional<BigFraction> least() {
+    public Optional<BigFraction> least() {
         return optimum(model).map(found -> found.model().costAt(found.point()));
     }
 
     /** The least money per weight, found as {@link Sensitivity#leastWithout} says; empty when nothing is left. */
-    Optional<BigFraction> leastPer(Map<Integer, BigFraction> weight, BigFraction rate) {
+    public Optional<BigFraction> leastPer(Map<Integer, BigFraction> weight, BigFraction rate) {
         var level = rate;
         while (true) {
             var found = optimum(model.withCosts(costs(weight, level.subtract(rate))));

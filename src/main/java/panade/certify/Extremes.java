@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.simplex.Integers;
+import panade.certify.simplex.ParametricSimplex;
+import panade.certify.simplex.Tableau;
 import panade.model.Unproved;
 
 /** Moves about among the points that all cost the least. */
-final class Extremes {
+public final class Extremes {
     private Extremes() {}
 
     /** The least or most of a linear form over the columns among all least-cost points. */
-    static BigFraction over(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
+    public static BigFraction over(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
         var total = BigFraction.ZERO;
         var point = pointOver(optimum, form, most);
         for (var term : form.entrySet()) {
@@ -22,7 +25,7 @@ final class Extremes {
     }
 
     /** A least-cost point at which a linear form is the least or the most. */
-    static List<BigFraction> pointOver(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
+    public static List<BigFraction> pointOver(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
         var tableau = optimum.tableau().copy();
         var line = new ArrayList<BigFraction>();
         for (int j = 0; j < tableau.columns(); j++) {
@@ -35,7 +38,7 @@ final class Extremes {
     }
 
     /** Whether any of the nonbasic variables can rise above zero at no cost. */
-    static boolean canGrow(Verdict.Optimum optimum, Set<Integer> variables) {
+    public static boolean canGrow(Verdict.Optimum optimum, Set<Integer> variables) {
         for (int variable : variables) {
             var tableau = optimum.tableau().copy();
             tableau.setDirectionToVariable(variable);
@@ -53,7 +56,7 @@ final class Extremes {
     private static void descend(Tableau tableau) {
         int place = freePlace(tableau);
         while (place >= 0) {
-            int line = Walk.leaving(tableau, place);
+            int line = ParametricSimplex.leaving(tableau, place);
             if (line < 0) {
                 throw new Unproved("a form has no end over the least-cost points");
             }

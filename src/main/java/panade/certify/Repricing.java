@@ -2,15 +2,17 @@ package panade.certify;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.certify.ExactSimplex.Ending;
+import panade.certify.simplex.ExactSimplex;
+import panade.certify.simplex.ExactSimplex.Ending;
+import panade.certify.simplex.Integers;
 import panade.model.Unproved;
 
 /** Solves a model again under other costs, by exact pivots from its optimum. */
-final class Repricing {
+public final class Repricing {
     private Repricing() {}
 
     /** A point of least cost under the costs given. */
-    static List<BigFraction> leastPoint(Verdict.Optimum optimum, List<BigFraction> costs) {
+    public static List<BigFraction> leastPoint(Verdict.Optimum optimum, List<BigFraction> costs) {
         var tableau = optimum.tableau().copy();
         var scale = Integers.scaleOf(costs);
         tableau.setObjective(Integers.whole(costs, scale));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.certify.simplex.Tableau;
 import panade.model.Basis;
 import panade.model.LinearModel;
 
@@ -64,7 +65,7 @@ public sealed interface Verdict {
         }
 
         /** The dictionary at the optimum, made when it is first asked for. */
-        synchronized Tableau tableau() {
+        public synchronized Tableau tableau() {
             if (tableau == null) {
                 tableau = source.get();
             }

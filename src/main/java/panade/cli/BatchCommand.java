@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.bench.BatchSheet;
+import panade.bench.Scales;
+import panade.bench.Weighing;
 import panade.domain.Brief;
 import panade.export.BatchExport;
 import panade.plan.Engines;
@@ -11,9 +14,6 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
 import panade.report.SheetReport;
-import panade.study.BatchSheet;
-import panade.study.Scales;
-import panade.study.Weighing;
 import panade.workbook.BatchWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -75,7 +75,7 @@ final class BatchCommand implements Callable<Integer> {
     private int weigh(Brief brief) {
         var scales = scales(brief);
         scales.tooCoarse(brief).ifPresent(step -> {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec,
                     "A scale that reads " + step.text() + " a step: a batch of "
                             + brief.batch().text()
@@ -88,11 +88,13 @@ final class BatchCommand implements Callable<Integer> {
     }
 
     private Scales scales(Brief brief) {
-        var step = weighing == null ? Scales.stated(brief).step() : Slip.weight(spec, "--weighing", weighing, "0.1g");
-        var finer = fine == null ? null : Slip.weight(spec, "--fine", fine, "0.1g");
+        var step = weighing == null
+                ? Scales.stated(brief).step()
+                : UsageErrors.weight(spec, "--weighing", weighing, "0.1g");
+        var finer = fine == null ? null : UsageErrors.weight(spec, "--fine", fine, "0.1g");
         var limit = below == null
                 ? step.base().multiply(Scales.STEPS)
-                : Slip.weight(spec, "--fine-below", below, "0.1g").base();
+                : UsageErrors.weight(spec, "--fine-below", below, "0.1g").base();
         return new Scales(step, finer, finer == null ? BigFraction.ZERO : limit);
     }
 

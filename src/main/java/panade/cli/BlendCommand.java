@@ -5,6 +5,11 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.cost.FullCost;
+import panade.cost.LabelPrice;
+import panade.cost.Ladder;
+import panade.cost.OptionalSections;
+import panade.cost.OptionalSections.BreakEven;
 import panade.domain.Brief;
 import panade.plan.Engines;
 import panade.plan.Outcome;
@@ -14,11 +19,6 @@ import panade.quantity.CurrencySigns;
 import panade.quantity.Decimal;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.study.Asides;
-import panade.study.Asides.BreakEven;
-import panade.study.FullCost;
-import panade.study.LabelPrice;
-import panade.study.Ladder;
 import panade.workbook.BlendWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -99,7 +99,7 @@ final class BlendCommand implements Callable<Integer> {
         }
         int status = printer.print(
                 blended,
-                new Asides(
+                new OptionalSections(
                         ladder ? Ladder.of(planner, blended) : null,
                         breakEven(blended.brief()),
                         LabelPrice.of(planner, blended).orElse(null)));
@@ -114,22 +114,22 @@ final class BlendCommand implements Callable<Integer> {
         }
         var shelf = brief.practice().shelf();
         if (sellsAt == null && shelf == null) {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec, "--fixed needs what you are paid: say --sells-at 3.70/lb, or put \"shelf\" into the brief.");
         }
         var paid = sellsAt == null
                 ? FullCost.paidPerKg(Objects.requireNonNull(shelf))
-                : Slip.price(spec, "--sells-at", sellsAt, brief.currency());
+                : UsageErrors.price(spec, "--sells-at", sellsAt, brief.currency());
         var money = CurrencySigns.without(costs, brief.currency())
                 .flatMap(Decimal::parse)
                 .filter(number -> number.signum() >= 0)
-                .orElseThrow(() -> Slip.number(spec, "--fixed", costs, "money a month, such as 3500"));
+                .orElseThrow(() -> UsageErrors.number(spec, "--fixed", costs, "money a month, such as 3500"));
         return new BreakEven(money, paid);
     }
 
     private int conflictCount() {
         if (conflicts < 1) {
-            throw Slip.in(spec, "--conflicts " + conflicts + ": expected a number from 1 up.");
+            throw UsageErrors.in(spec, "--conflicts " + conflicts + ": expected a number from 1 up.");
         }
         return conflicts;
     }
@@ -139,6 +139,6 @@ final class BlendCommand implements Callable<Integer> {
                 .filter(share -> share.unit().dimension() == Dimension.SHARE
                         && share.base().signum() >= 0)
                 .map(Quantity::base)
-                .orElseThrow(() -> Slip.in(spec, "--slack " + slack + ": expected a share, such as \"1 %\"."));
+                .orElseThrow(() -> UsageErrors.in(spec, "--slack " + slack + ": expected a share, such as \"1 %\"."));
     }
 }

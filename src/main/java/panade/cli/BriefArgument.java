@@ -6,8 +6,8 @@ import java.util.Objects;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.plan.Planner;
 import panade.remark.BriefRemarks;
@@ -42,7 +42,7 @@ final class BriefArgument {
     /** The same for a command that cannot follow a cost per cooked weight. */
     int withRawCost(Overrides overrides, Planner planner, PrintWriter err, ToIntFunction<Brief> next) {
         return with(overrides, planner, err, brief -> {
-            var notYet = NotYet.perCooked(brief);
+            var notYet = UnsupportedFeatures.perCooked(brief);
             return notYet.isEmpty() ? next.applyAsInt(brief) : ProblemPrinter.print(notYet, err);
         });
     }

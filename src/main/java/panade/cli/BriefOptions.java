@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import panade.document.Overrides;
+import panade.document.syntax.Overrides;
 import picocli.CommandLine.Option;
 
 /** Options that stand in for what the brief says. */

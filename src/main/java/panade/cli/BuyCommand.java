@@ -12,21 +12,22 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.bench.PlannedBench;
 import panade.buy.Buying;
 import panade.buy.LeftoverWorth;
 import panade.buy.Period;
 import panade.buy.PlanSearch;
 import panade.buy.Product;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Problem;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Problem;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.domain.IngredientSet;
-import panade.domain.Schedule;
-import panade.domain.Schedule.Span;
-import panade.domain.Storage;
-import panade.domain.StoreRoom;
+import panade.domain.pantry.IngredientSet;
+import panade.domain.purchase.Schedule;
+import panade.domain.purchase.Schedule.Span;
+import panade.domain.purchase.Storage;
+import panade.domain.purchase.StoreRoom;
 import panade.export.BuyExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -37,7 +38,6 @@ import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.BuyReport;
 import panade.report.SheetReport;
-import panade.study.PlannedBench;
 import panade.workbook.BuyWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -121,10 +121,10 @@ final class BuyCommand implements Callable<Integer> {
     public Integer call() {
         workbook.check();
         if (sheets && csv) {
-            throw Slip.in(spec, "--sheets goes with text and --json; --csv prints the order lists alone.");
+            throw UsageErrors.in(spec, "--sheets goes with text and --json; --csv prints the order lists alone.");
         }
         if (seconds < 1) {
-            throw Slip.in(spec, "--seconds " + seconds + ": expected a number from 1 up.");
+            throw UsageErrors.in(spec, "--seconds " + seconds + ": expected a number from 1 up.");
         }
         var problems = new ArrayList<Problem>();
         var now = new Span("", prices, List.of());
@@ -167,7 +167,8 @@ final class BuyCommand implements Callable<Integer> {
             var product = products.get(p);
             int sign = product.lastIndexOf('=');
             if (sign < 1) {
-                throw Slip.in(spec, "\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
+                throw UsageErrors.in(
+                        spec, "\"" + product + "\": expected a brief and an amount, such as filling.json=240lb.");
             }
             var amount = p < span.amounts().size() ? span.amounts().get(p) : weight(product.substring(sign + 1));
             var lists = span.prices().isEmpty() ? prices : span.prices();
@@ -186,7 +187,8 @@ final class BuyCommand implements Callable<Integer> {
                 .filter(weight -> weight.unit().dimension() == Dimension.MASS
                         && weight.base().signum() > 0)
                 .map(weight -> typed)
-                .orElseThrow(() -> Slip.in(spec, "\"" + typed + "\" is no weight above zero; expected such as 240lb."));
+                .orElseThrow(() ->
+                        UsageErrors.in(spec, "\"" + typed + "\" is no weight above zero; expected such as 240lb."));
     }
 
     /** A file of order terms beside each price list. */
@@ -250,7 +252,7 @@ final class BuyCommand implements Callable<Integer> {
             if (sign < 0) {
                 usual = share;
             } else if (set.idOf(worth.substring(0, sign)).isEmpty()) {
-                throw Slip.in(
+                throw UsageErrors.in(
                         spec,
                         "--leftover-worth " + worth + ": no ingredient of the set is called \""
                                 + worth.substring(0, sign) + "\".");
@@ -267,7 +269,7 @@ final class BuyCommand implements Callable<Integer> {
                 .map(Quantity::base)
                 .filter(share ->
                         share.signum() >= 0 && share.subtract(BigFraction.ONE).signum() < 0)
-                .orElseThrow(() ->
-                        Slip.in(spec, "--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
+                .orElseThrow(() -> UsageErrors.in(
+                        spec, "--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
     }
 }

@@ -1,7 +1,7 @@
 package panade.cli;
 
+import panade.bench.BatchSheet;
 import panade.plan.Outcome;
-import panade.study.BatchSheet;
 
 /** What the process tells its caller. */
 final class ExitStatus {

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import panade.document.WholeFile;
 import panade.domain.Brief;
 import panade.export.ModelExport;
 import panade.export.RemarkExport;
+import panade.file.WholeFile;
 import panade.plan.Engines;
 import panade.plan.Planner;
 import panade.render.PlainText;
@@ -91,7 +91,7 @@ final class ExportCommand implements Callable<Integer> {
         var file = file();
         var replaceable = format.mps != null ? Replaceable.MPS : Replaceable.LP;
         if (file != null && replaceable.wouldBeLost(file)) {
-            throw Slip.in(spec, replaceable.refusal(file));
+            throw UsageErrors.in(spec, replaceable.refusal(file));
         }
         var model = ModelExport.of(brief);
         var text = format.mps != null ? model.mps() : model.lp();
@@ -103,7 +103,7 @@ final class ExportCommand implements Callable<Integer> {
         try {
             WholeFile.write(file, text);
         } catch (IOException e) {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec,
                     "The model could not be written to " + file
                             + ". Expected a file in a folder that is there and may be written to.");
@@ -114,7 +114,7 @@ final class ExportCommand implements Callable<Integer> {
     private @Nullable Path file() {
         var named = format.mps != null ? format.mps : Objects.requireNonNull(format.lp);
         if (!named.equals(NO_FILE) && output != null) {
-            throw Slip.in(spec, "Two files are named: expected one of them.");
+            throw UsageErrors.in(spec, "Two files are named: expected one of them.");
         }
         return named.equals(NO_FILE) ? output : Path.of(named);
     }

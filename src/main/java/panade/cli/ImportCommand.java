@@ -12,15 +12,15 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.document.Documents;
-import panade.document.Reading;
-import panade.document.WholeFile;
+import panade.document.syntax.Reading;
 import panade.export.ImportExport;
-import panade.intake.Columns;
+import panade.file.WholeFile;
 import panade.intake.Importing;
 import panade.intake.Intake;
 import panade.intake.Request;
 import panade.intake.Request.Differing;
-import panade.intake.Slug;
+import panade.intake.table.Columns;
+import panade.intake.table.Slug;
 import panade.render.PlainText;
 import panade.render.TextRenderer;
 import panade.report.ImportReport;
@@ -169,12 +169,13 @@ final class ImportCommand implements Callable<Integer> {
         var entries = new ArrayList<>(columns);
         if (columnFile != null) {
             if (!(Documents.text(columnFile) instanceof Reading.Accepted<String> accepted)) {
-                throw Slip.in(spec, "--columns " + columnFile + ": the file is not there or cannot be read.");
+                throw UsageErrors.in(spec, "--columns " + columnFile + ": the file is not there or cannot be read.");
             }
             accepted.value().lines().filter(line -> !line.isBlank()).forEach(entries::add);
         }
         return Columns.of(entries)
-                .orElseThrow(() -> Slip.in(spec, "--column: expected HEADING=NAME, such as \"Protein=PROCNT\"."));
+                .orElseThrow(
+                        () -> UsageErrors.in(spec, "--column: expected HEADING=NAME, such as \"Protein=PROCNT\"."));
     }
 
     private Map<String, String> usual() {
@@ -203,7 +204,7 @@ final class ImportCommand implements Callable<Integer> {
                 WholeFile.write(document.file(), document.text());
             }
         } catch (IOException e) {
-            throw Slip.in(spec, "--into " + set + ": cannot be written there.");
+            throw UsageErrors.in(spec, "--into " + set + ": cannot be written there.");
         }
         return kept;
     }

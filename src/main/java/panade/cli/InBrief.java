@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import panade.document.Problem;
+import panade.document.syntax.Problem;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.LimitKind;
-import panade.domain.Origin;
-import panade.domain.PropertyWords;
+import panade.domain.origin.Origin;
+import panade.domain.pantry.PropertyWords;
 
 /** Finds what an option names in a brief. */
 final class InBrief {

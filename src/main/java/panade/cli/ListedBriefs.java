@@ -6,9 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Problem;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Problem;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
 
 /**
@@ -38,7 +38,7 @@ record ListedBriefs(List<String> names, List<Brief> each, Brief pooled) {
             return List.of();
         }
         var accepted = ((Reading.Accepted<Brief>) reading).value();
-        problems.addAll(NotYet.perCooked(accepted));
+        problems.addAll(UnsupportedFeatures.perCooked(accepted));
         return List.of(accepted);
     }
 

@@ -12,15 +12,18 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import panade.cli.Dialogue.Answer;
+import panade.cli.interview.AnswerDraft;
+import panade.cli.interview.Dialogue;
+import panade.cli.interview.Dialogue.Answer;
+import panade.cli.interview.Interview;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Reading;
-import panade.document.WholeFile;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.domain.IngredientSet;
+import panade.domain.pantry.IngredientSet;
+import panade.file.WholeFile;
 import panade.intake.Beginning;
-import panade.intake.Slug;
+import panade.intake.table.Slug;
 import panade.render.PlainText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -97,7 +100,8 @@ final class NewCommand implements Callable<Integer> {
         if (reading instanceof Reading.Accepted<IngredientSet> accepted) {
             return Optional.of(accepted.value());
         }
-        throw Slip.in(spec, set(name) + " is there already and cannot be used as it is: panade check tells why.");
+        throw UsageErrors.in(
+                spec, set(name) + " is there already and cannot be used as it is: panade check tells why.");
     }
 
     private Path set(String pantry) {
@@ -113,7 +117,8 @@ final class NewCommand implements Callable<Integer> {
         var prices = set.resolveSibling("prices-today.csv");
         var brief = brief(beginning.product());
         if (Files.exists(brief)) {
-            throw Slip.in(spec, brief + " is already there, and nothing was written. Give the product another name.");
+            throw UsageErrors.in(
+                    spec, brief + " is already there, and nothing was written. Give the product another name.");
         }
         var written = new ArrayList<Path>();
         var lists = new ArrayList<String>();
@@ -128,7 +133,7 @@ final class NewCommand implements Callable<Integer> {
                     .toList());
             put(brief, beginning.brief(up + "ingredients.json", lists), written);
         } catch (IOException e) {
-            throw Slip.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
+            throw UsageErrors.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
         }
         out.println();
         if (lists.size() > 1) {
@@ -145,7 +150,7 @@ final class NewCommand implements Callable<Integer> {
             return "";
         }
         if (!Documents.check(prices).problems().isEmpty()) {
-            throw Slip.in(spec, prices + " cannot be used as it is: panade check tells why.");
+            throw UsageErrors.in(spec, prices + " cannot be used as it is: panade check tells why.");
         }
         return text(prices);
     }

@@ -1,13 +1,13 @@
 package panade.cli;
 
 import java.io.PrintWriter;
+import panade.cost.OptionalSections;
 import panade.export.JsonExport;
 import panade.plan.Outcome;
 import panade.render.PlainText;
 import panade.render.TextRenderer;
 import panade.report.BlendReport;
 import panade.report.ConflictReport;
-import panade.study.Asides;
 
 /** Prints an outcome and gives the exit status that goes with it. */
 final class OutcomePrinter {
@@ -23,7 +23,7 @@ final class OutcomePrinter {
 
     int print(Outcome outcome) {
         if (outcome instanceof Outcome.Blended blended) {
-            return print(blended, Asides.NONE);
+            return print(blended, OptionalSections.NONE);
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
             out.print(json ? JsonExport.of(conflicted) : TextRenderer.render(ConflictReport.of(conflicted)));
@@ -32,7 +32,7 @@ final class OutcomePrinter {
         return undecided((Outcome.Undecided) outcome);
     }
 
-    int print(Outcome.Blended blended, Asides asides) {
+    int print(Outcome.Blended blended, OptionalSections asides) {
         out.print(json ? JsonExport.of(blended, asides) : TextRenderer.render(BlendReport.of(blended, asides)));
         return ExitStatus.DONE;
     }

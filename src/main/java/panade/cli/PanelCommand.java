@@ -3,21 +3,21 @@ package panade.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import panade.bench.Scales;
+import panade.bench.Weighing;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.export.PanelExport;
-import panade.label.EnergyMethod;
-import panade.label.Format;
 import panade.label.Panel;
 import panade.label.PanelRequest;
+import panade.label.nutrition.EnergyMethod;
+import panade.label.nutrition.Format;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.PanelReport;
-import panade.study.Scales;
-import panade.study.Weighing;
 import panade.workbook.PanelWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -92,10 +92,10 @@ final class PanelCommand implements Callable<Integer> {
     public Integer call() {
         workbook.check();
         var request = new PanelRequest(
-                Slip.choice(spec, Format.class, "--format", format),
-                Slip.choice(spec, EnergyMethod.class, "--energy", energy),
-                serving == null ? null : Slip.weight(spec, "--serving", serving, "113g"),
-                pack == null ? null : Slip.weight(spec, "--pack", pack, "1lb"),
+                UsageErrors.choice(spec, Format.class, "--format", format),
+                UsageErrors.choice(spec, EnergyMethod.class, "--energy", energy),
+                serving == null ? null : UsageErrors.weight(spec, "--serving", serving, "113g"),
+                pack == null ? null : UsageErrors.weight(spec, "--pack", pack, "1lb"),
                 tail == null ? null : tailShare(tail));
         return argument.with(options.overrides(), planner, err, brief -> draft(brief, request));
     }
@@ -149,6 +149,6 @@ final class PanelCommand implements Callable<Integer> {
     private Quantity tailShare(String text) {
         return Quantity.parse(text)
                 .filter(share -> PanelRequest.TAILS.contains(share.base()))
-                .orElseThrow(() -> Slip.in(spec, "--tail " + text + ": expected 2%, 1.5%, 1% or 0.5%."));
+                .orElseThrow(() -> UsageErrors.in(spec, "--tail " + text + ": expected 2%, 1.5%, 1% or 0.5%."));
     }
 }

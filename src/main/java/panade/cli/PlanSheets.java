@@ -5,21 +5,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.Campaign;
+import panade.bench.PlannedBench;
+import panade.bench.PlannedBench.Shortage;
+import panade.bench.PlannedSheet;
+import panade.bench.Scales;
+import panade.bench.Weighing;
+import panade.buy.MultiPeriodPlan;
 import panade.buy.PlannedBlend;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan.Stock;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
-import panade.study.PlannedBench;
-import panade.study.PlannedBench.Shortage;
-import panade.study.PlannedSheet;
-import panade.study.Scales;
-import panade.study.Weighing;
 
 /**
  * Bench sheets for the blends of a purchase plan, each at the batch that its brief states.
@@ -31,7 +31,7 @@ record PlanSheets(Planner planner, List<Path> briefs) {
     PlannedBench of(PurchaseAnswers answers) {
         var sheets = new ArrayList<PlannedSheet>();
         var shortages = new ArrayList<Shortage>();
-        var plans = answers.adapted().map(Campaign::periods).orElse(List.of());
+        var plans = answers.adapted().map(MultiPeriodPlan::periods).orElse(List.of());
         for (int t = 0; t < plans.size(); t++) {
             var plan = plans.get(t);
             var products = answers.periods().get(t).products();

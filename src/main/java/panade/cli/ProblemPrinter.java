@@ -2,7 +2,7 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import panade.document.Problem;
+import panade.document.syntax.Problem;
 import panade.render.PlainText;
 
 /** Prints what is wrong with documents, and how much of it there is. */

@@ -8,17 +8,17 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import panade.document.Reading;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.export.QuotesExport;
 import panade.plan.Engines;
 import panade.plan.Planner;
+import panade.quotes.Comparing;
+import panade.quotes.PriceComparison;
 import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.QuotesReport;
-import panade.study.Comparing;
-import panade.study.PriceComparison;
 import panade.workbook.QuotesWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,7 +74,7 @@ final class QuotesCommand implements Callable<Integer> {
         workbook.check();
         var overrides = options.overrides();
         if (!suppliers && overrides.prices().size() < 2) {
-            throw Slip.in(spec, "Expected at least two lists, --prices A --prices B, or --suppliers.");
+            throw UsageErrors.in(spec, "Expected at least two lists, --prices A --prices B, or --suppliers.");
         }
         var reading =
                 ListedBriefs.read(Objects.requireNonNull(brief), overrides, suppliers ? List.of() : overrides.prices());
@@ -87,7 +87,7 @@ final class QuotesCommand implements Callable<Integer> {
         var all = planner.keepingLabel(BriefRemarks.on(planner, briefs.pooled()));
         var names = suppliers ? Comparing.suppliers(all) : briefs.names();
         if (names.isEmpty()) {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec,
                     "--suppliers: nobody in these price lists sells more than one ingredient, so there is no supplier to"
                             + " buy from alone.");
@@ -97,7 +97,7 @@ final class QuotesCommand implements Callable<Integer> {
                 : briefs.each().stream()
                         .map(each -> planner.keepingLabel(BriefRemarks.on(planner, each)))
                         .toList();
-        var remarks = Remark.on(suppliers ? List.of(all) : compared);
+        var remarks = Brief.remarksOn(suppliers ? List.of(all) : compared);
         return print(all, Comparing.of(planner, names, compared, all), remarks);
     }
 

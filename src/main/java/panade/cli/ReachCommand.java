@@ -7,19 +7,19 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import panade.document.Problem;
+import panade.document.syntax.Problem;
 import panade.domain.Brief;
-import panade.domain.Origin;
-import panade.domain.PropertyWords;
+import panade.domain.origin.Origin;
+import panade.domain.pantry.PropertyWords;
 import panade.export.ReachExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
+import panade.reach.Reaching;
+import panade.reach.ShelfTarget;
+import panade.reach.Target;
 import panade.render.TextRenderer;
 import panade.report.ReachReport;
-import panade.study.Reaching;
-import panade.study.ShelfTarget;
-import panade.study.Target;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -94,7 +94,8 @@ final class ReachCommand implements Callable<Integer> {
         }
         var shelf = best.brief().practice().shelf();
         if (shelf == null) {
-            throw Slip.in(spec, "No target: say --target 3.90/lb, or put \"target\" or \"shelf\" into the brief.");
+            throw UsageErrors.in(
+                    spec, "No target: say --target 3.90/lb, or put \"target\" or \"shelf\" into the brief.");
         }
         var worked = ShelfTarget.of(best.brief(), shelf);
         return Reaching.of(planner, best, worked.perKg(), worked);

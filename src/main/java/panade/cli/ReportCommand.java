@@ -9,32 +9,32 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import panade.document.Problem;
-import panade.document.Reading;
-import panade.document.WholeFile;
+import panade.bench.Scales;
+import panade.bench.Weighing;
+import panade.cost.LabelPrice;
+import panade.cost.OptionalSections;
+import panade.cost.ReportInput;
+import panade.document.syntax.Problem;
+import panade.document.syntax.Reading;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Remark;
-import panade.label.Format;
+import panade.domain.origin.Remark;
+import panade.file.WholeFile;
 import panade.label.Panel;
+import panade.label.nutrition.Format;
 import panade.page.Page;
 import panade.plan.Engines;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
+import panade.quotes.Comparing;
+import panade.quotes.PriceComparison;
 import panade.remark.BriefRemarks;
 import panade.render.PlainText;
 import panade.report.VerdictWords;
-import panade.study.Asides;
-import panade.study.Comparing;
-import panade.study.Curve;
-import panade.study.Findings;
-import panade.study.LabelPrice;
-import panade.study.PriceComparison;
-import panade.study.Scales;
-import panade.study.TellingCurves;
-import panade.study.Weighing;
+import panade.trace.Curve;
+import panade.trace.KeyCurves;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -103,7 +103,7 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         var overrides = options.overrides();
         checkFile();
-        Slip.choice(spec, Format.class, "--format", format);
+        UsageErrors.choice(spec, Format.class, "--format", format);
         if (overrides.prices().size() < 2) {
             return argument.with(overrides, planner, err, brief -> report(brief, null));
         }
@@ -116,14 +116,14 @@ final class ReportCommand implements Callable<Integer> {
     /** Refuses, before anything is worked out, a file that cannot or must not be written. */
     private void checkFile() {
         if (Files.isDirectory(file())) {
-            throw Slip.in(spec, "-o " + file() + " is a folder: expected a file in it.");
+            throw UsageErrors.in(spec, "-o " + file() + " is a folder: expected a file in it.");
         }
         var folder = file().toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw Slip.in(spec, "-o " + file() + ": there is no folder " + folder + ".");
+            throw UsageErrors.in(spec, "-o " + file() + ": there is no folder " + folder + ".");
         }
         if (Replaceable.PAGE.wouldBeLost(file())) {
-            throw Slip.in(spec, "-o " + Replaceable.PAGE.refusal(file()));
+            throw UsageErrors.in(spec, "-o " + Replaceable.PAGE.refusal(file()));
         }
     }
 
@@ -149,18 +149,20 @@ final class ReportCommand implements Callable<Integer> {
             return write(outcome, Page.of(findings(blended, comparison)));
         }
         return outcome instanceof Conflicted
-                ? write(outcome, Page.of(new Findings(outcome, null, List.of(), comparison, null, Asides.NONE)))
+                ? write(
+                        outcome,
+                        Page.of(new ReportInput(outcome, null, List.of(), comparison, null, OptionalSections.NONE)))
                 : new OutcomePrinter(out, err, argument.json()).print(outcome);
     }
 
-    private Findings findings(Blended blended, @Nullable PriceComparison comparison) {
-        return new Findings(
+    private ReportInput findings(Blended blended, @Nullable PriceComparison comparison) {
+        return new ReportInput(
                 blended,
                 Weighing.of(planner, blended, Scales.stated(blended.brief())),
                 curves(blended),
                 comparison,
-                Panel.of(blended.brief(), blended.blend(), Slip.choice(spec, Format.class, "--format", format)),
-                new Asides(null, null, LabelPrice.of(planner, blended).orElse(null)));
+                Panel.of(blended.brief(), blended.blend(), UsageErrors.choice(spec, Format.class, "--format", format)),
+                new OptionalSections(null, null, LabelPrice.of(planner, blended).orElse(null)));
     }
 
     private List<Problem> unknown(Brief brief) {
@@ -172,7 +174,7 @@ final class ReportCommand implements Callable<Integer> {
                 .filter(name -> InBrief.bound(brief, name).isEmpty())
                 .forEach(name -> problems.add(InBrief.noBound(brief, name)));
         if (isChosen()) {
-            problems.addAll(NotYet.perCooked(brief));
+            problems.addAll(UnsupportedFeatures.perCooked(brief));
         }
         return problems;
     }
@@ -186,7 +188,7 @@ final class ReportCommand implements Callable<Integer> {
         if (curveless || blended.brief().practice().perCooked()) {
             return List.of();
         }
-        var curves = new TellingCurves(planner, blended);
+        var curves = new KeyCurves(planner, blended);
         if (!isChosen()) {
             return curves.usual();
         }

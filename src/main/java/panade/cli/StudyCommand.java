@@ -9,9 +9,9 @@ import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.Documents;
-import panade.document.Reading;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.domain.Offer;
+import panade.domain.purchase.Offer;
 import panade.export.StudyExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -20,8 +20,8 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.StudyReport;
-import panade.study.Varying;
-import panade.study.VaryingCompositions;
+import panade.vary.Varying;
+import panade.vary.VaryingCompositions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -98,23 +98,23 @@ final class StudyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (draws < 1 || draws > MOST_DRAWS) {
-            throw Slip.in(spec, "--draws " + draws + ": expected a number from 1 to " + MOST_DRAWS + ".");
+            throw UsageErrors.in(spec, "--draws " + draws + ": expected a number from 1 to " + MOST_DRAWS + ".");
         }
         if (compositions() < 0 || compositions() > MOST_COMPOSITIONS) {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec,
                     "--compositions " + compositions() + ": expected a number from 0 to " + MOST_COMPOSITIONS
                             + "; 0 leaves them out.");
         }
         if (threads < 1 || threads > MOST_THREADS) {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec,
                     "--threads " + threads + ": expected a number from 1 to " + MOST_THREADS
                             + "; this machine has " + Runtime.getRuntime().availableProcessors()
                             + " processors, and more threads than that gain nothing.");
         }
         if (prove && draws > MOST_PROVED) {
-            throw Slip.in(
+            throw UsageErrors.in(
                     spec,
                     "--prove with --draws " + draws + ": expected " + MOST_PROVED
                             + " draws at most, since each is solved" + " again in exact fractions.");
@@ -157,7 +157,7 @@ final class StudyCommand implements Callable<Integer> {
                 .map(Quantity::base)
                 .filter(base ->
                         base.signum() >= 0 && base.subtract(BigFraction.ONE).signum() < 0)
-                .orElseThrow(() -> Slip.in(
+                .orElseThrow(() -> UsageErrors.in(
                         spec,
                         "--spread " + spread
                                 + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
@@ -170,7 +170,7 @@ final class StudyCommand implements Callable<Integer> {
         try {
             return Path.of(spread);
         } catch (InvalidPathException e) {
-            throw Slip.in(spec, "--spread " + spread + ": expected a share such as 10%, or a file of spreads.");
+            throw UsageErrors.in(spec, "--spread " + spread + ": expected a share such as 10%, or a file of spreads.");
         }
     }
 }

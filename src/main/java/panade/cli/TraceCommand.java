@@ -9,8 +9,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Offer;
 import panade.domain.Side;
+import panade.domain.purchase.Offer;
 import panade.export.TraceExport;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -19,9 +19,9 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.TraceReport;
-import panade.study.BoundTracing;
-import panade.study.Curve;
-import panade.study.PriceTracing;
+import panade.trace.BoundTracing;
+import panade.trace.Curve;
+import panade.trace.PriceTracing;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -110,8 +110,8 @@ final class TraceCommand implements Callable<Integer> {
         if (found.isEmpty()) {
             return ProblemPrinter.print(List.of(InBrief.noIngredient(brief, name)), err);
         }
-        var least = from == null ? BigFraction.ZERO : Slip.price(spec, "--from", from, brief.currency());
-        var most = to == null ? null : Slip.price(spec, "--to", to, brief.currency());
+        var least = from == null ? BigFraction.ZERO : UsageErrors.price(spec, "--from", from, brief.currency());
+        var most = to == null ? null : UsageErrors.price(spec, "--to", to, brief.currency());
         checkOrder(least, most);
         return print(brief, PriceTracing.of(planner, brief, moved(brief, found.get()), least, most));
     }
@@ -125,7 +125,7 @@ final class TraceCommand implements Callable<Integer> {
         return brief.offersFor(id).stream()
                 .filter(offer -> offer.supplier().equals(supplier))
                 .min((a, b) -> a.pricePerKg().subtract(b.pricePerKg()).signum())
-                .orElseThrow(() -> Slip.in(
+                .orElseThrow(() -> UsageErrors.in(
                         spec,
                         "--supplier \"" + supplier + "\" does not sell " + id + ": expected "
                                 + String.join(" or ", sellers) + "."));
@@ -150,7 +150,7 @@ final class TraceCommand implements Callable<Integer> {
 
     private void checkOrder(@Nullable BigFraction least, @Nullable BigFraction most) {
         if (least != null && most != null && most.subtract(least).signum() <= 0) {
-            throw Slip.in(spec, "--from is not below --to: expected the lowest first, then the highest.");
+            throw UsageErrors.in(spec, "--from is not below --to: expected the lowest first, then the highest.");
         }
     }
 
@@ -162,12 +162,13 @@ final class TraceCommand implements Callable<Integer> {
             return Side.FIXED;
         }
         if (side == null) {
-            throw Slip.in(spec, "The bound \"" + bound.name() + "\" has two numbers: say --side min or --side max.");
+            throw UsageErrors.in(
+                    spec, "The bound \"" + bound.name() + "\" has two numbers: say --side min or --side max.");
         }
         return switch (side) {
             case "min" -> Side.MIN;
             case "max" -> Side.MAX;
-            default -> throw Slip.in(spec, "--side " + side + ": expected min or max.");
+            default -> throw UsageErrors.in(spec, "--side " + side + ": expected min or max.");
         };
     }
 
@@ -176,7 +177,7 @@ final class TraceCommand implements Callable<Integer> {
                 .filter(quantity -> quantity.unit().measuresLike(limit.unit()))
                 .filter(quantity -> isPossible(quantity, bound))
                 .map(quantity -> limit.unit().fromBase(quantity.base()))
-                .orElseThrow(() -> Slip.number(
+                .orElseThrow(() -> UsageErrors.number(
                         spec, option, text, "a number that the bound could have, written like " + limit.text()));
     }
 

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import panade.document.WholeFile;
+import panade.file.WholeFile;
 import panade.render.PlainText;
 import panade.sheet.Book;
 import panade.sheet.poi.PoiSpreadsheets;

@@ -2,9 +2,9 @@ package panade.compile;
 
 import java.util.List;
 import panade.domain.Bound;
-import panade.domain.Offer;
 import panade.domain.Side;
 import panade.domain.Use;
+import panade.domain.purchase.Offer;
 import panade.model.LinearModel;
 
 /**

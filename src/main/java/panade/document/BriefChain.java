@@ -6,10 +6,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import panade.document.Node.ArrayNode;
-import panade.document.Node.Field;
-import panade.document.Node.ObjectNode;
-import panade.document.Node.TextNode;
+import panade.document.syntax.Expect;
+import panade.document.syntax.JsonDocument;
+import panade.document.syntax.Node;
+import panade.document.syntax.Node.ArrayNode;
+import panade.document.syntax.Node.Field;
+import panade.document.syntax.Node.ObjectNode;
+import panade.document.syntax.Node.TextNode;
+import panade.document.syntax.Problems;
+import panade.document.syntax.References;
 
 /** Reads a brief with the briefs it is based on, merged into one object whose nodes remember their own files. */
 final class BriefChain {

@@ -11,15 +11,30 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.document.Node.ArrayNode;
-import panade.document.Node.Field;
-import panade.document.Node.ObjectNode;
+import panade.document.brief.BriefReader;
+import panade.document.offer.PriceListReader;
+import panade.document.pantry.SetReader;
+import panade.document.purchase.ScheduleReader;
+import panade.document.purchase.SpreadReader;
+import panade.document.purchase.StoreRoomReader;
+import panade.document.purchase.SupplierRemarks;
+import panade.document.syntax.Checked;
+import panade.document.syntax.JsonDocument;
+import panade.document.syntax.Node;
+import panade.document.syntax.Node.ArrayNode;
+import panade.document.syntax.Node.Field;
+import panade.document.syntax.Node.ObjectNode;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Overriding;
+import panade.document.syntax.Problems;
+import panade.document.syntax.Reading;
+import panade.document.syntax.TextFile;
 import panade.domain.Brief;
-import panade.domain.IngredientSet;
-import panade.domain.Offer;
 import panade.domain.SameLabel;
-import panade.domain.Schedule;
-import panade.domain.StoreRoom;
+import panade.domain.pantry.IngredientSet;
+import panade.domain.purchase.Offer;
+import panade.domain.purchase.Schedule;
+import panade.domain.purchase.StoreRoom;
 
 /** The way in: reads or checks the documents that a user names. */
 public final class Documents {

@@ -2,6 +2,7 @@ package panade.domain;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.purchase.Offer;
 
 /**
  * A blend: what goes in, where, from whom.

@@ -2,6 +2,7 @@ package panade.domain;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.origin.Origin;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;

@@ -5,6 +5,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import panade.domain.origin.Remark;
+import panade.domain.pantry.Composition;
+import panade.domain.pantry.IngredientSet;
+import panade.domain.purchase.Offer;
+import panade.domain.purchase.TargetPrice;
 import panade.quantity.Quantity;
 
 /**
@@ -214,5 +219,12 @@ public record Brief(
 
     private static <T> List<T> joined(List<T> a, List<T> b) {
         return Stream.concat(a.stream(), b.stream()).toList();
+    }
+
+    /** The remarks on several briefs, each once, in the order of the briefs. */
+    public static List<Remark> remarksOn(List<Brief> briefs) {
+        Set<Remark> remarks = new LinkedHashSet<>();
+        briefs.forEach(brief -> remarks.addAll(brief.remarks()));
+        return List.copyOf(remarks);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Measure.Part;
+import panade.domain.pantry.IngredientSet;
 
 /**
  * What a batch weighs and holds after cooking, as measures of the raw batch: all of it stays linear.

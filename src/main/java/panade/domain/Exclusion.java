@@ -2,6 +2,7 @@ package panade.domain;
 
 import java.util.List;
 import java.util.Set;
+import panade.domain.purchase.Offer;
 
 /**
  * Something that keeps ingredients out of a blend, and what would come with them were it lifted.

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.origin.Origin;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 

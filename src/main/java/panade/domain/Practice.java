@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.purchase.Costs;
+import panade.domain.purchase.Shelf;
 import panade.quantity.Quantity;
 
 /**

@@ -3,6 +3,7 @@ package panade.domain;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import panade.domain.origin.Origin;
 import panade.quantity.Quantity;
 
 /**

@@ -2,6 +2,7 @@ package panade.domain;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import panade.domain.origin.Origin;
 
 /**
  * A label that is printed already and must stay true.

@@ -4,8 +4,8 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.LimitKind;
-import panade.domain.Origin;
 import panade.domain.Side;
+import panade.domain.origin.Origin;
 import panade.quantity.Unit;
 
 /**

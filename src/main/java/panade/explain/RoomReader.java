@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.certify.Neighbourhood;
 import panade.certify.Verdict.Optimum;
+import panade.certify.sensitivity.Neighbourhood;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Property;
+import panade.domain.pantry.Property;
 import panade.explain.Room.IngredientRoom;
 import panade.explain.Room.PropertyRoom;
 

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import panade.buy.Campaign;
+import panade.bench.PlannedBench;
+import panade.bench.PlannedSheet;
+import panade.buy.MultiPeriodPlan;
 import panade.buy.PlanSearch;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
-import panade.study.PlannedBench;
-import panade.study.PlannedSheet;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -94,7 +94,7 @@ public final class BuyExport {
         var text = new StringBuilder();
         try (var csv = CSVFormat.RFC4180.print(text)) {
             csv.printRecord("period", "supplier", "ingredient", "packs", "pack", "kilograms", "money");
-            for (var plan : answers.adapted().map(Campaign::periods).orElse(List.of())) {
+            for (var plan : answers.adapted().map(MultiPeriodPlan::periods).orElse(List.of())) {
                 print(plan, csv);
             }
         } catch (IOException e) {
@@ -117,7 +117,7 @@ public final class BuyExport {
         }
     }
 
-    private static JsonNode plan(Optional<Campaign> found) {
+    private static JsonNode plan(Optional<MultiPeriodPlan> found) {
         if (found.isEmpty()) {
             return NODES.nullNode();
         }

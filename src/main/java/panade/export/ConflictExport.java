@@ -2,10 +2,10 @@ package panade.export;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import panade.explain.Conflict.Change;
-import panade.explain.Conflict.Cost;
-import panade.explain.Conflict.Cure;
-import panade.explain.Conflict.Member;
+import panade.explain.conflict.Conflict.Change;
+import panade.explain.conflict.Conflict.Cost;
+import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Member;
 import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
 import tools.jackson.databind.node.ArrayNode;

@@ -1,9 +1,9 @@
 package panade.export;
 
 import org.jspecify.annotations.Nullable;
-import panade.study.Asides.BreakEven;
-import panade.study.FullCost;
-import panade.study.Ladder;
+import panade.cost.FullCost;
+import panade.cost.Ladder;
+import panade.cost.OptionalSections.BreakEven;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;

@@ -1,8 +1,8 @@
 package panade.export;
 
 import java.util.Locale;
-import panade.intake.Change;
 import panade.intake.Intake;
+import panade.intake.table.Change;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.cost.FullCost;
+import panade.cost.OptionalSections;
 import panade.domain.Blend;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
@@ -15,8 +17,6 @@ import panade.plan.Outcome.Conflicted;
 import panade.plan.Outcome.Undecided;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
-import panade.study.Asides;
-import panade.study.FullCost;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -34,7 +34,7 @@ public final class JsonExport {
     private JsonExport() {}
 
     /** The result of {@code blend} when there is one, with what was asked for beside it. */
-    public static String of(Blended outcome, Asides asides) {
+    public static String of(Blended outcome, OptionalSections asides) {
         var result = node(outcome);
         if (FullCost.isStated(outcome.brief())) {
             var full = FullCost.of(outcome.brief(), outcome.blend());

@@ -2,14 +2,14 @@ package panade.export;
 
 import java.util.List;
 import java.util.Locale;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.label.Allergens.Carried;
 import panade.label.Caution;
 import panade.label.Compliance;
 import panade.label.Panel;
 import panade.label.Panel.Row;
-import panade.label.ProteinQuality.Score;
 import panade.label.Statement;
+import panade.label.nutrition.ProteinQuality.Score;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;

@@ -2,11 +2,11 @@ package panade.export;
 
 import java.util.List;
 import panade.certify.Decision;
-import panade.domain.Remark;
+import panade.cost.LabelStudy;
+import panade.domain.origin.Remark;
 import panade.plan.Outcome.Blended;
-import panade.study.LabelStudy;
-import panade.study.PriceComparison;
-import panade.study.PriceComparison.Single;
+import panade.quotes.PriceComparison;
+import panade.quotes.PriceComparison.Single;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;

@@ -3,11 +3,11 @@ package panade.export;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import panade.explain.Move;
 import panade.explain.Room.PropertyRoom;
+import panade.explain.conflict.Move;
 import panade.label.LabelChange;
-import panade.study.ShelfTarget;
-import panade.study.Target;
+import panade.reach.ShelfTarget;
+import panade.reach.Target;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 

@@ -3,7 +3,7 @@ package panade.export;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;

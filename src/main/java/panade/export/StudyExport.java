@@ -2,12 +2,12 @@ package panade.export;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import panade.study.CompositionStudy;
-import panade.study.CompositionStudy.Broken;
-import panade.study.CompositionStudy.Costs;
-import panade.study.PriceStudy;
-import panade.study.PriceStudy.Kept;
-import panade.study.PriceStudy.Level;
+import panade.vary.CompositionStudy;
+import panade.vary.CompositionStudy.Broken;
+import panade.vary.CompositionStudy.Costs;
+import panade.vary.PriceStudy;
+import panade.vary.PriceStudy.Kept;
+import panade.vary.PriceStudy.Level;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;

@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import panade.intake.Beginning.Part;
 import panade.intake.Beginning.Wish;
+import panade.intake.json.Json;
+import panade.intake.table.Slug;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -2,6 +2,7 @@ package panade.intake;
 
 import java.nio.file.Path;
 import java.util.List;
+import panade.intake.table.Change;
 
 /**
  * What taking a file in would do; nothing is written yet.

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import panade.intake.table.Columns;
 
 /**
  * What is to be taken in.

@@ -6,8 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import panade.domain.Origin;
-import panade.intake.Change.Sort;
+import panade.domain.origin.Origin;
+import panade.intake.food.IngredientDraft;
+import panade.intake.json.Json;
+import panade.intake.json.JsonEdits;
+import panade.intake.table.Change;
+import panade.intake.table.Change.Sort;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

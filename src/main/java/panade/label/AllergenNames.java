@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import panade.domain.AllergenGroup;
+import panade.domain.pantry.AllergenGroup;
+import panade.label.nutrition.Format;
 
 /** What the laws call the allergens of an ingredient set, and which words on a label tell them. */
 final class AllergenNames {

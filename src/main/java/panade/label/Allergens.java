@@ -9,8 +9,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Ingredient;
-import panade.domain.StrangeAllergen;
+import panade.domain.pantry.Ingredient;
+import panade.domain.pantry.StrangeAllergen;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.Format;
 
 /**
  * Allergens in a blend, each with where it comes from.

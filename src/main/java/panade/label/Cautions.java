@@ -7,7 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Ingredient;
+import panade.domain.pantry.Ingredient;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.Format;
 
 /** What to mind about a label and the food behind it, each with who says so. */
 final class Cautions {

@@ -8,7 +8,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Ingredient;
+import panade.domain.pantry.Ingredient;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.Content;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.Nutrient;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 

@@ -6,6 +6,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.ProteinQuality;
+import panade.label.nutrition.UsRounding;
 import panade.quantity.Quantity;
 
 /**

@@ -7,6 +7,14 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.Content;
+import panade.label.nutrition.Energy;
+import panade.label.nutrition.EnergyMethod;
+import panade.label.nutrition.FibreNotes;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.ReferenceAmount;
+import panade.label.nutrition.UsRounding;
 
 /** Words how the figures of a panel were worked out. */
 final class PanelNotes {

@@ -3,6 +3,8 @@ package panade.label;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.label.nutrition.EnergyMethod;
+import panade.label.nutrition.Format;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 

@@ -7,6 +7,13 @@ import org.jspecify.annotations.Nullable;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.label.Panel.Row;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.EuNutrients;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.Nutrient;
+import panade.label.nutrition.ProteinQuality;
+import panade.label.nutrition.UsNutrients;
+import panade.label.nutrition.UsRounding;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 

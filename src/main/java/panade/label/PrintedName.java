@@ -9,9 +9,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import panade.domain.Ingredient;
-import panade.domain.LabelMarks;
-import panade.domain.LabelMarks.Additive;
+import panade.domain.pantry.Ingredient;
+import panade.domain.pantry.LabelMarks;
+import panade.domain.pantry.LabelMarks.Additive;
+import panade.label.nutrition.Format;
 
 /** What a law calls an ingredient in a statement, and how it can be told that the name is not enough for it. */
 final class PrintedName {

@@ -14,10 +14,13 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.domain.AllergenGroup;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Ingredient;
+import panade.domain.pantry.AllergenGroup;
+import panade.domain.pantry.Ingredient;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.RoundingRule;
 import panade.quantity.Quantity;
 
 /**

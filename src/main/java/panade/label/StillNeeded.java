@@ -6,12 +6,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.AllergenGroup;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Ingredient;
+import panade.domain.pantry.AllergenGroup;
+import panade.domain.pantry.Ingredient;
 import panade.label.Panel.Row;
 import panade.label.Statement.Name;
+import panade.label.nutrition.Amount;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.RoundingRule;
 import panade.quantity.Decimal;
 
 /** What a finished label needs beyond the draft, each with the paragraph that asks for it. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.label.nutrition.Format;
 import panade.quantity.Decimal;
 
 /**

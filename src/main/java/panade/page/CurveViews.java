@@ -13,9 +13,9 @@ import panade.page.Content.Curves;
 import panade.quantity.Decimal;
 import panade.report.Figures;
 import panade.report.TraceReport;
-import panade.study.Curve;
-import panade.study.Curve.Kind;
-import panade.study.Curve.Moved;
+import panade.trace.Curve;
+import panade.trace.Curve.Kind;
+import panade.trace.Curve.Moved;
 
 /** Curves with the blend at each of their points. */
 final class CurveViews {

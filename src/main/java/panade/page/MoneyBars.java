@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.cost.FullCost;
+import panade.cost.OptionalSections;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.page.Content.Money;
@@ -13,8 +15,6 @@ import panade.quantity.Decimal;
 import panade.report.Block;
 import panade.report.Figures;
 import panade.report.FullCostTable;
-import panade.study.Asides;
-import panade.study.FullCost;
 
 /** What each ingredient takes of the money, dearest first, beside what it takes of the weight. */
 final class MoneyBars {
@@ -31,7 +31,7 @@ final class MoneyBars {
         blend.lines().forEach(line -> costs.merge(line.use().ingredient(), line.costPerKg(), BigFraction::add));
     }
 
-    static Money of(Blended blended, Asides asides) {
+    static Money of(Blended blended, OptionalSections asides) {
         return new MoneyBars(blended).money(asides);
     }
 
@@ -41,7 +41,7 @@ final class MoneyBars {
         return total.signum() == 0 ? BigFraction.ZERO : cost.divide(total);
     }
 
-    private Money money(Asides asides) {
+    private Money money(OptionalSections asides) {
         var dearest = costs.keySet().stream()
                 .sorted((a, b) -> costOf(b).subtract(costOf(a)).signum())
                 .toList();

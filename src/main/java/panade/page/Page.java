@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import panade.cost.ReportInput;
 import panade.domain.Brief;
 import panade.page.Content.Blocks;
 import panade.page.PageView.Headline;
@@ -19,21 +20,20 @@ import panade.report.PanelReport;
 import panade.report.Remarks;
 import panade.report.SheetReport;
 import panade.report.VerdictWords;
-import panade.study.Findings;
 
 /** Writes findings as one page. */
 public final class Page {
     private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(ContentType.Html);
 
-    private final Findings findings;
+    private final ReportInput findings;
     private final List<Section> sections = new ArrayList<>();
 
-    private Page(Findings findings) {
+    private Page(ReportInput findings) {
         this.findings = findings;
     }
 
     /** The page as HTML; there must be an answer, a blend or the proof that there is none. */
-    public static String of(Findings findings) {
+    public static String of(ReportInput findings) {
         var page = new Page(findings);
         if (findings.outcome() instanceof Blended blended) {
             return page.of(blended);

@@ -6,6 +6,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.plan.Outcome.Blended;
+import panade.quotes.PriceComparison;
+import panade.quotes.PriceComparison.Single;
 import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -13,8 +15,6 @@ import panade.report.Block.Points;
 import panade.report.Block.Table;
 import panade.report.Figures;
 import panade.report.QuotesReport;
-import panade.study.PriceComparison;
-import panade.study.PriceComparison.Single;
 
 /** Price lists compared: their costs, and the blends that they ask for next to each other. */
 final class SideBySide {

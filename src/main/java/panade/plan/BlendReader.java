@@ -11,9 +11,9 @@ import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Source;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.OfferId;
 import panade.domain.Stage;
 import panade.domain.Use;
+import panade.domain.purchase.OfferId;
 
 /** Reads a blend off a point of the model. Each stage draws an ingredient's suppliers in the same proportion. */
 final class BlendReader {

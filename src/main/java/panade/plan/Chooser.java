@@ -17,7 +17,7 @@ import panade.compile.CompiledChoice;
 import panade.compile.Extent;
 import panade.compile.RuleCompiler;
 import panade.domain.Brief;
-import panade.explain.Trials.Search;
+import panade.explain.conflict.Trials.Search;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.MixedModel;

@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.explain.Conflict;
 import panade.explain.Explanation;
 import panade.explain.Room;
+import panade.explain.conflict.Conflict;
 import panade.model.Unproved;
 
 /** What came of a brief. */

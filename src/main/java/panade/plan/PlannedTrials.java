@@ -4,7 +4,7 @@ import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict;
 import panade.domain.Brief;
-import panade.explain.Trials;
+import panade.explain.conflict.Trials;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;

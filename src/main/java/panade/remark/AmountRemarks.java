@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Brief;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.plan.Planner;
 
 /** Looks a whole brief over for what may not be meant. */

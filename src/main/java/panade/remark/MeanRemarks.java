@@ -14,7 +14,7 @@ import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Measure.Part;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.model.LinearModel.Row;
 import panade.quantity.Dimension;
 import panade.quantity.Unit;

@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Brief;
-import panade.domain.Ingredient;
-import panade.domain.Offer;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
+import panade.domain.pantry.Ingredient;
+import panade.domain.purchase.Offer;
 import panade.quantity.Decimal;
 
 /** Remarks on ceilings on use above what a note beside them allows. Whether a law allows less is for a reviewer. */

@@ -7,7 +7,7 @@ import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.plan.Planner;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;

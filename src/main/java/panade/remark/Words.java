@@ -2,7 +2,7 @@ package panade.remark;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
 

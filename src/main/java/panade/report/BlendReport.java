@@ -3,6 +3,8 @@ package panade.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.cost.FullCost;
+import panade.cost.OptionalSections;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Stage;
@@ -13,8 +15,6 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.Asides;
-import panade.study.FullCost;
 
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {
@@ -33,11 +33,11 @@ public final class BlendReport {
     }
 
     /** The report on a blend, with what was asked for beside it. */
-    public static ReportDocument of(Blended outcome, Asides asides) {
+    public static ReportDocument of(Blended outcome, OptionalSections asides) {
         return new BlendReport(outcome).document(asides);
     }
 
-    private ReportDocument document(Asides asides) {
+    private ReportDocument document(OptionalSections asides) {
         var blocks = new ArrayList<Block>();
         var words = new VerdictWords(outcome);
         blocks.add(new Paragraph(words.verdict()));

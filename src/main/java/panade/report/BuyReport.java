@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.Campaign;
 import panade.buy.LeftoverWorth;
+import panade.buy.MultiPeriodPlan;
 import panade.buy.PlanSearch;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.StoreRoom;
+import panade.domain.purchase.StoreRoom;
 import panade.quantity.Decimal;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -161,9 +161,9 @@ public final class BuyReport {
         rows.add(row(
                 stored ? "- for delivery and storage" : "- for delivery",
                 plan -> Figures.cash(plan.deliveryAndStorage())));
-        addWhereSome("was on the shelf", Campaign::wasOnShelf, rows);
+        addWhereSome("was on the shelf", MultiPeriodPlan::wasOnShelf, rows);
         rows.add(row("in the bowl", plan -> Figures.cash(plan.inBowl())));
-        addWhereSome("thrown away", Campaign::wasted, rows);
+        addWhereSome("thrown away", MultiPeriodPlan::wasted, rows);
         rows.add(row("left on the shelf", plan -> Figures.cash(plan.onShelf())));
         rows.add(row("goods to order", plan -> String.valueOf(plan.goods())));
         rows.add(row("orders", plan -> String.valueOf(plan.orders())));
@@ -173,18 +173,18 @@ public final class BuyReport {
         return rows;
     }
 
-    private Stream<Campaign> plans() {
+    private Stream<MultiPeriodPlan> plans() {
         return Stream.of(answers.frozen(), answers.adapted(), answers.leastCash())
                 .flatMap(Optional::stream);
     }
 
-    private void addWhereSome(String words, Function<Campaign, BigFraction> money, List<List<String>> rows) {
+    private void addWhereSome(String words, Function<MultiPeriodPlan, BigFraction> money, List<List<String>> rows) {
         if (plans().anyMatch(plan -> money.apply(plan).signum() != 0)) {
             rows.add(row(words, plan -> Figures.cash(money.apply(plan))));
         }
     }
 
-    private List<String> row(String words, Function<Campaign, String> cell) {
+    private List<String> row(String words, Function<MultiPeriodPlan, String> cell) {
         if (words.startsWith("leftovers")) {
             var percent = Figures.significant(worth.usual().multiply(100), 3) + " %";
             return List.of(words, percent, percent, "0 %");
@@ -193,11 +193,11 @@ public final class BuyReport {
                 words, told(answers.keeping(), cell), told(answers.adapting(), cell), told(answers.saving(), cell));
     }
 
-    private static String told(PlanSearch search, Function<Campaign, String> cell) {
+    private static String told(PlanSearch search, Function<MultiPeriodPlan, String> cell) {
         return search.plan().map(cell).orElse(search instanceof PlanSearch.Undecided ? "not found" : "none");
     }
 
-    private static String gap(Campaign plan) {
+    private static String gap(MultiPeriodPlan plan) {
         return plan.gap()
                 .map(gap -> Figures.significant(gap.multiply(100), 2) + " %")
                 .orElse("not known");

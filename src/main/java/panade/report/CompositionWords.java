@@ -10,9 +10,9 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.CompositionStudy;
-import panade.study.CompositionStudy.Broken;
-import panade.study.PriceStudy.Level;
+import panade.vary.CompositionStudy;
+import panade.vary.CompositionStudy.Broken;
+import panade.vary.PriceStudy.Level;
 
 /** Words how cost and blend behave when what ingredients hold varies with the prices. */
 final class CompositionWords {

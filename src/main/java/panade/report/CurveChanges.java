@@ -10,11 +10,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
-import panade.study.Curve;
-import panade.study.Curve.Kind;
-import panade.study.Curve.Moved;
-import panade.study.Curve.Point;
-import panade.study.Curve.Segment;
+import panade.trace.Curve;
+import panade.trace.Curve.Kind;
+import panade.trace.Curve.Moved;
+import panade.trace.Curve.Point;
+import panade.trace.Curve.Segment;
 
 /**
  * Says what is different from each breakpoint of a curve on. Along a price the blend changes at once and then stays;

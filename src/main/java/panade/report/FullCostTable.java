@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.cost.FullCost;
+import panade.cost.OptionalSections.BreakEven;
 import panade.domain.Brief;
 import panade.quantity.Unit;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
-import panade.study.Asides.BreakEven;
-import panade.study.FullCost;
 
 /** Words what a pound costs with labour, packaging, overhead and losses. */
 public final class FullCostTable {

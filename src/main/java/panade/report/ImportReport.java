@@ -2,10 +2,10 @@ package panade.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import panade.intake.Change;
 import panade.intake.Intake;
 import panade.intake.Intake.Document;
 import panade.intake.Request.Differing;
+import panade.intake.table.Change;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;

@@ -2,11 +2,11 @@ package panade.report;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.cost.Ladder;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
-import panade.study.Ladder;
 
 /** Words what each name less on the label costs. */
 final class LadderTable {

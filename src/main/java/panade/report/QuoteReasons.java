@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.explain.Conflict;
-import panade.explain.Conflict.Member;
+import panade.explain.conflict.Conflict;
+import panade.explain.conflict.Conflict.Member;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Outcome.Undecided;
-import panade.study.PriceComparison;
+import panade.quotes.PriceComparison;
 
 /** Words why there is no blend under a price list, or why a blend cannot be made there. */
 record QuoteReasons(Brief brief, PriceComparison comparison) {

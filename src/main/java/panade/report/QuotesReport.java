@@ -8,20 +8,20 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.cost.LabelStudy;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Remark;
 import panade.domain.Use;
+import panade.domain.origin.Remark;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
+import panade.quotes.PriceComparison;
+import panade.quotes.PriceComparison.Single;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.LabelStudy;
-import panade.study.PriceComparison;
-import panade.study.PriceComparison.Single;
 
 /** Words how one product fares under several price lists. */
 public final class QuotesReport {

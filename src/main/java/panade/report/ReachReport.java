@@ -7,16 +7,16 @@ import java.util.Objects;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Brief;
-import panade.explain.Move;
 import panade.explain.Room.PropertyRoom;
+import panade.explain.conflict.Move;
+import panade.reach.ShelfTarget;
+import panade.reach.Target;
+import panade.reach.Target.PriceMove;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.ShelfTarget;
-import panade.study.Target;
-import panade.study.Target.PriceMove;
 
 /** Words whether a price can be reached, what must give, or what the spare money buys. */
 public final class ReachReport {

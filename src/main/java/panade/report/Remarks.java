@@ -2,7 +2,7 @@ package panade.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import panade.domain.Remark;
+import panade.domain.origin.Remark;
 import panade.report.Block.Heading;
 import panade.report.Block.Points;
 

@@ -7,6 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.bench.BatchSheet;
+import panade.bench.BatchSheet.Line;
+import panade.bench.PlannedBench;
+import panade.bench.PlannedSheet;
 import panade.domain.Brief;
 import panade.domain.Stage;
 import panade.quantity.Decimal;
@@ -17,10 +21,6 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.BatchSheet;
-import panade.study.BatchSheet.Line;
-import panade.study.PlannedBench;
-import panade.study.PlannedSheet;
 
 /** Words what to weigh, stage by stage, on one sheet for the bench. */
 public final class SheetReport {

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import panade.buy.PurchaseAnswers;
-import panade.domain.StoreRoom;
-import panade.domain.StoreRoom.Stock;
+import panade.domain.purchase.StoreRoom;
+import panade.domain.purchase.StoreRoom.Stock;
 import panade.report.Block.Heading;
 import panade.report.Block.Points;
 

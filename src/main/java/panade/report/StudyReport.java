@@ -13,9 +13,9 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.CompositionStudy;
-import panade.study.PriceStudy;
-import panade.study.PriceStudy.Kept;
+import panade.vary.CompositionStudy;
+import panade.vary.PriceStudy;
+import panade.vary.PriceStudy.Kept;
 
 /** Words how cost and blend behave when prices vary. */
 public final class StudyReport {

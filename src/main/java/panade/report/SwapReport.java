@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.explain.Conflict.Change;
+import panade.cost.LabelStudy;
 import panade.explain.Explanation.Limit;
+import panade.explain.conflict.Conflict.Change;
 import panade.label.Allergens;
 import panade.label.Statement;
 import panade.plan.Outcome.Blended;
@@ -17,9 +18,8 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.LabelStudy;
-import panade.study.Substitution;
-import panade.study.Substitution.StandIn;
+import panade.substitute.Substitution;
+import panade.substitute.Substitution.StandIn;
 
 /** Words what replaces an ingredient that is out. */
 public final class SwapReport {

@@ -10,11 +10,11 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.study.Curve;
-import panade.study.Curve.End;
-import panade.study.Curve.Moved;
-import panade.study.Curve.Point;
-import panade.study.Curve.Segment;
+import panade.trace.Curve;
+import panade.trace.Curve.End;
+import panade.trace.Curve.Moved;
+import panade.trace.Curve.Point;
+import panade.trace.Curve.Segment;
 
 /** Words and draws how the least cost follows one number. */
 public final class TraceReport {

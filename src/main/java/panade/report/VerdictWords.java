@@ -1,9 +1,9 @@
 package panade.report;
 
+import panade.cost.LabelPrice;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.plan.Outcome.Blended;
-import panade.study.LabelPrice;
 
 /** Words what the cheapest blend costs, how that compares with the target, and what is proved of it. */
 public final class VerdictWords {

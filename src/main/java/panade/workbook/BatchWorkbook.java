@@ -5,6 +5,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.bench.BatchSheet;
+import panade.bench.BatchSheet.Line;
 import panade.domain.Brief;
 import panade.domain.Stage;
 import panade.quantity.Decimal;
@@ -15,8 +17,6 @@ import panade.sheet.Cell.Look;
 import panade.sheet.Cell.Remark;
 import panade.sheet.Place;
 import panade.sheet.SheetDraft;
-import panade.study.BatchSheet;
-import panade.study.BatchSheet.Line;
 
 /** The bench sheet as a spreadsheet: room for what was really weighed, and how far that is off. */
 public final class BatchWorkbook {

@@ -3,7 +3,7 @@ package panade.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.Campaign;
+import panade.buy.MultiPeriodPlan;
 import panade.buy.PurchaseAnswers;
 import panade.buy.PurchasePlan;
 import panade.buy.PurchasePlan.Line;
@@ -34,7 +34,7 @@ public final class BuyWorkbook {
     private BuyWorkbook(PurchaseAnswers answers) {
         this.first = answers.products().get(0).best().asked();
         this.unit = first.batch().unit().ofStock();
-        this.plans = answers.adapted().map(Campaign::periods).orElse(List.of());
+        this.plans = answers.adapted().map(MultiPeriodPlan::periods).orElse(List.of());
     }
 
     /** The book. */

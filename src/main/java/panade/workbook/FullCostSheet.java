@@ -1,16 +1,16 @@
 package panade.workbook;
 
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.cost.FullCost;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Costs;
+import panade.domain.purchase.Costs;
 import panade.quantity.Unit;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
 import panade.sheet.Place;
 import panade.sheet.Sheet;
 import panade.sheet.SheetDraft;
-import panade.study.FullCost;
 
 /** What a packed pound costs in full, worked out from the whole batch: all money paid over all pounds packed. */
 final class FullCostSheet {

@@ -10,14 +10,14 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
+import panade.quotes.PriceComparison;
+import panade.quotes.PriceComparison.Single;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
 import panade.sheet.Place;
 import panade.sheet.Sheet;
 import panade.sheet.SheetDraft;
-import panade.study.PriceComparison;
-import panade.study.PriceComparison.Single;
 
 /** Price lists side by side, and the best blend under each with that list's prices, costs live. */
 public final class QuotesWorkbook {

@@ -20,12 +20,12 @@ import org.junit.jupiter.api.io.TempDir;
 import panade.audit.Audit;
 import panade.cli.Main;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.Storage;
-import panade.domain.StoreRoom;
+import panade.domain.purchase.Storage;
+import panade.domain.purchase.StoreRoom;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -161,7 +161,7 @@ class BuyingTest {
         assertThat(err.toString()).contains("stock.csv:2:1").contains("\"shea-fat\"");
     }
 
-    private static BigDecimal cash(Campaign plan) {
+    private static BigDecimal cash(MultiPeriodPlan plan) {
         return Decimal.round(plan.cash(), 2);
     }
 

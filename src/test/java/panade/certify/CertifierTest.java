@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
+import panade.certify.sensitivity.Sensitivity;
 import panade.model.Basis;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;

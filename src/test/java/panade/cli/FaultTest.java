@@ -35,7 +35,7 @@ class FaultTest {
         assertThat(err)
                 .contains("Java " + Runtime.version())
                 .contains(System.getProperty("os.name") + " " + System.getProperty("os.version"))
-                .contains("\tat panade.cli.Dialogue.");
+                .contains("\tat panade.cli.interview.Dialogue.");
     }
 
     @Test

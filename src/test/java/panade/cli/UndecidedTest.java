@@ -19,21 +19,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import panade.certify.Decision;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.export.QuotesExport;
 import panade.export.SwapExport;
 import panade.plan.Outcome;
 import panade.plan.Planner;
+import panade.quotes.PriceComparison;
 import panade.render.TextRenderer;
 import panade.report.QuotesReport;
 import panade.report.SwapReport;
 import panade.solver.ortools.OrToolsSolver;
-import panade.study.PriceComparison;
-import panade.study.Substitution;
-import panade.study.Substitution.StandIn;
+import panade.substitute.Substitution;
+import panade.substitute.Substitution.StandIn;
 
 /** Not to know is told as such: never as a blend, as no blend, or as a fault of the program. */
 class UndecidedTest {

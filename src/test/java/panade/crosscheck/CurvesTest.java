@@ -18,11 +18,11 @@ import panade.domain.Side;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsSolver;
-import panade.study.BoundTracing;
-import panade.study.Curve;
-import panade.study.Curve.End;
-import panade.study.Curve.Point;
-import panade.study.PriceTracing;
+import panade.trace.BoundTracing;
+import panade.trace.Curve;
+import panade.trace.Curve.End;
+import panade.trace.Curve.Point;
+import panade.trace.PriceTracing;
 
 /** Curves against solves of their own, on either side of every breakpoint. */
 class CurvesTest {

@@ -13,10 +13,10 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Brief;
-import panade.domain.Offer;
+import panade.domain.purchase.Offer;
 import panade.plan.Planner;
+import panade.quotes.Comparing;
 import panade.solver.ortools.OrToolsSolver;
-import panade.study.Comparing;
 
 /**
  * The safest blend against its dual, searched by force: by the minimax theorem (von Neumann, 1928) the least worst

@@ -13,11 +13,11 @@ import net.jqwik.api.statistics.Statistics;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.explain.Move;
+import panade.explain.conflict.Move;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
+import panade.reach.Reaching;
 import panade.solver.ortools.OrToolsSolver;
-import panade.study.Reaching;
 
 /** What must give for a price, against solves with the number moved, moved a little less, and dropped. */
 class TargetsTest {

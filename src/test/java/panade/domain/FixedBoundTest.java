@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import panade.domain.origin.Origin;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import panade.cli.Main;
 import panade.document.Documents;
-import panade.document.Reading;
-import panade.domain.IngredientSet;
+import panade.document.syntax.Reading;
+import panade.domain.pantry.IngredientSet;
 import panade.quantity.Decimal;
 
 /** Tables of other people's, invented, taken into a pantry. */

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import panade.label.nutrition.Format;
 import panade.quantity.Decimal;
+import panade.testing.LabelKitchen;
 
 /** Tolerances of 21 CFR 101.9(g) and of the Commission's guidance of 2012 (the latter from memory); foods invented. */
 class ComplianceTest {

@@ -10,8 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import panade.domain.IsolatedFibre;
+import panade.domain.pantry.IsolatedFibre;
+import panade.label.nutrition.Format;
 import panade.quantity.Decimal;
+import panade.testing.LabelKitchen;
 
 /**
  * Dietary fibre in the two laws. 21 CFR 101.9(c)(6)(i): "non-digestible soluble and insoluble carbohydrates (with 3 or

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.label.nutrition.Format;
+import panade.testing.LabelKitchen;
 
 /** What a change of the blend does to the label; foods invented. */
 class LabelChangeTest {

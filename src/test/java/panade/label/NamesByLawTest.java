@@ -9,7 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.label.nutrition.Format;
+import panade.label.nutrition.ReferenceAmount;
 import panade.quantity.Quantity;
+import panade.testing.LabelKitchen;
 
 /** Names, classes and parts that the laws ask for, and what a finished label still needs; invented. */
 class NamesByLawTest {

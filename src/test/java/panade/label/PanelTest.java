@@ -10,8 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import panade.label.nutrition.EnergyMethod;
+import panade.label.nutrition.Format;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
+import panade.testing.LabelKitchen;
 
 /** A panel as a whole. Figures of foods: USDA National Nutrient Database for Standard Reference 26, 2013. */
 class PanelTest {

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.label.nutrition.Format;
+import panade.testing.LabelKitchen;
 
 /**
  * Allergens from an ingredient set's words to a label: 21 USC 343(w); 21 CFR 101.91; Regulation (EU) 1169/2011;

@@ -14,8 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import panade.domain.AllergenGroup;
+import panade.domain.pantry.AllergenGroup;
+import panade.label.nutrition.EnergyMethod;
+import panade.label.nutrition.Format;
 import panade.quantity.Quantity;
+import panade.testing.LabelKitchen;
 
 /**
  * The ingredient statement and the allergens, by 21 CFR 101.4, 21 USC 343(w) and Regulation (EU) 1169/2011; invented.

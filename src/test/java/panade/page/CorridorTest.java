@@ -6,7 +6,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import panade.domain.LimitKind;
-import panade.domain.Origin;
+import panade.domain.origin.Origin;
 import panade.explain.Explanation.Limit;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;

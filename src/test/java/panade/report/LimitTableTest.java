@@ -6,7 +6,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import panade.domain.LimitKind;
-import panade.domain.Origin;
+import panade.domain.origin.Origin;
 import panade.explain.Explanation.Limit;
 import panade.quantity.Unit;
 

@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import panade.certify.Decision;
 import panade.document.Documents;
-import panade.document.Overrides;
-import panade.document.Reading;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.explain.Conflict;
+import panade.explain.conflict.Conflict;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
+import panade.quotes.PriceComparison;
 import panade.solver.ortools.OrToolsSolver;
-import panade.study.PriceComparison;
 
 /** What is said of a list without a blend says no more than was proved. Invented. */
 class QuoteReasonsTest {

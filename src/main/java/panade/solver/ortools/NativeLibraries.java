@@ -13,7 +13,7 @@ import java.util.Properties;
 final class NativeLibraries {
     private static final String ENTRY = "libjniortools.so";
     private static final String VERSION = "/META-INF/maven/com.google.ortools/ortools-java/pom.properties";
-    private static final Optional<String> FAULT = load(Surroundings.ofThisProcess());
+    private static final Optional<String> FAULT = load(Platform.ofThisProcess());
 
     private NativeLibraries() {}
 
@@ -22,7 +22,7 @@ final class NativeLibraries {
         return FAULT;
     }
 
-    private static Optional<String> load(Surroundings surroundings) {
+    private static Optional<String> load(Platform surroundings) {
         var uncached = fromCache(surroundings);
         try {
             if (uncached.isPresent()) {
@@ -47,7 +47,7 @@ final class NativeLibraries {
      * Loads them from the cache, or tells why not. On Linux the libraries find each other in their folder; elsewhere
      * that is not known to hold.
      */
-    private static Optional<String> fromCache(Surroundings surroundings) {
+    private static Optional<String> fromCache(Platform surroundings) {
         if (!surroundings.isLinux()) {
             return Optional.of("there is no cache on this system");
         }
@@ -71,7 +71,7 @@ final class NativeLibraries {
     }
 
     /** The folder the libraries lie in, filled if need be. */
-    static Path unpacked(Surroundings surroundings) throws IOException {
+    static Path unpacked(Platform surroundings) throws IOException {
         var packed = "ortools-" + surroundings.platform();
         var resource = NativeLibraries.class.getResource("/" + packed + "/" + ENTRY);
         if (resource == null) {

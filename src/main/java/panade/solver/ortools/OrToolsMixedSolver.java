@@ -51,7 +51,7 @@ public final class OrToolsMixedSolver implements MixedSolver {
             return new MixedAnswer.Undecided("the model has no rows or no columns");
         }
         var scaled = RowScaling.scaled(model.relaxed());
-        var objection = Vetting.objection(scaled);
+        var objection = ModelValidator.objection(scaled);
         if (objection.isPresent()) {
             return new MixedAnswer.Undecided(objection.get());
         }

@@ -25,7 +25,7 @@ public final class OrToolsSolver implements Solver {
             return new SolverAnswer.Undecided("the model has no rows or no columns");
         }
         var scaled = RowScaling.scaled(model);
-        var objection = Vetting.objection(scaled);
+        var objection = ModelValidator.objection(scaled);
         if (objection.isPresent()) {
             return new SolverAnswer.Undecided(objection.get());
         }

@@ -1,0 +1,226 @@
+package panade.bench;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.Measure;
+import panade.domain.Use;
+import panade.domain.purchase.Offer;
+import panade.model.LinearModel;
+import panade.model.LinearModel.Column;
+import panade.model.LinearModel.Row;
+import panade.model.LinearModel.Sense;
+import panade.model.MixedModel;
+import panade.quantity.Quantity;
+
+/**
+ * Whole steps of a scale for each line of a batch, near the exact weights, so that every bound is met: shares are of
+ * what is really weighed, not of the batch as it was meant.
+ */
+final class WeighingModel {
+    /** What breaking a limit counts against being off by all of a weight. */
+    private static final BigFraction GIVING = BigFraction.of(1000);
+
+    private static final int TWENTIETH = 20;
+
+    private final Brief brief;
+    private final List<Share> lines;
+    private final List<Limit> limits = new ArrayList<>();
+
+    /** Which limits may be broken, as little as can be. */
+    enum Giving {
+        NONE,
+        FIXED,
+        ALL
+    }
+
+    /** A line: where it goes, its exact weight and the step it is weighed in, both in kilograms. */
+    record Share(Use use, BigFraction kilograms, Quantity step) {}
+
+    /**
+     * A limit on the weights, in kilograms.
+     *
+     * @param row by line number
+     * @param fixed whether it is one side of a bound that no other number meets
+     */
+    record Limit(Row row, boolean fixed) {
+        /** How far it is from being broken; negative when it is. */
+        BigFraction room(List<BigFraction> weights) {
+            var over = row.activity(weights).subtract(row.right());
+            return row.sense() == Sense.AT_LEAST ? over : over.negate();
+        }
+    }
+
+    WeighingModel(Brief brief, List<Share> lines) {
+        this.brief = brief;
+        this.lines = List.copyOf(lines);
+        brief.bounds().forEach(this::addBound);
+        brief.candidates().forEach(this::addAvailable);
+    }
+
+    List<Limit> limits() {
+        return limits;
+    }
+
+    private void addBound(Bound bound) {
+        boolean fixed = bound.isFixed(brief.batch());
+        add(bound, bound.min(), Sense.AT_LEAST, fixed);
+        add(bound, bound.max(), Sense.AT_MOST, fixed);
+    }
+
+    private void add(Bound bound, @Nullable Quantity limit, Sense sense, boolean fixed) {
+        if (limit == null) {
+            return;
+        }
+        boolean amount = Bound.isAmount(limit);
+        var form = form(bound.of());
+        if (!amount) {
+            var per = bound.per() == null ? ones() : form(Objects.requireNonNull(bound.per()));
+            per.forEach((l, value) -> form.merge(l, value.multiply(limit.base()).negate(), BigFraction::add));
+        }
+        var right = amount ? limit.base() : BigFraction.ZERO;
+        form.values().removeIf(value -> value.signum() == 0);
+        limits.add(new Limit(new Row(bound.path(), form, sense, right), fixed));
+    }
+
+    private BigFraction largestStep(Map<Integer, BigFraction> form) {
+        return form.entrySet().stream()
+                .map(term -> term.getValue().abs().multiply(step(term.getKey())))
+                .reduce(BigFraction.ZERO, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+    }
+
+    private BigFraction step(int line) {
+        return lines.get(line).step().base();
+    }
+
+    private Map<Integer, BigFraction> form(Measure measure) {
+        var form = new HashMap<Integer, BigFraction>();
+        for (int l = 0; l < lines.size(); l++) {
+            form.put(l, measure.perKg(lines.get(l).use(), brief.composition()));
+        }
+        return form;
+    }
+
+    private Map<Integer, BigFraction> ones() {
+        var ones = new HashMap<Integer, BigFraction>();
+        for (int l = 0; l < lines.size(); l++) {
+            ones.put(l, BigFraction.ONE);
+        }
+        return ones;
+    }
+
+    private void addAvailable(String id) {
+        var most = brief.offersFor(id).stream()
+                .map(Offer::available)
+                .map(available -> Optional.ofNullable(available).map(Quantity::base))
+                .reduce((a, b) -> a.flatMap(one -> b.map(one::add)))
+                .flatMap(sum -> sum);
+        var form = new HashMap<Integer, BigFraction>();
+        for (int l = 0; l < lines.size(); l++) {
+            if (lines.get(l).use().ingredient().equals(id)) {
+                form.put(l, brief.set().ingredient(id).usable().reciprocal());
+            }
+        }
+        most.ifPresent(sum -> limits.add(new Limit(new Row(id + " available", form, Sense.AT_MOST, sum), false)));
+    }
+
+    /**
+     * The model in whole steps: columns are steps by line, then how far each line is off as a part of its weight, then,
+     * where limits may give, by how much.
+     *
+     * @param margin how far inside each limit to stay, as a part of what one step can change
+     * @param giving which limits may be broken instead, as little as can be
+     */
+    MixedModel model(BigFraction margin, Giving giving) {
+        var columns = new ArrayList<Column>();
+        var rows = new ArrayList<Row>();
+        var whole = new HashSet<Integer>();
+        for (int l = 0; l < lines.size(); l++) {
+            columns.add(new Column("steps " + l, BigFraction.ZERO));
+            whole.add(l);
+        }
+        for (int l = 0; l < lines.size(); l++) {
+            columns.add(new Column("off " + l, BigFraction.ONE));
+            addOff(l, rows);
+        }
+        for (var limit : limits) {
+            boolean gives = giving == Giving.ALL || (giving == Giving.FIXED && limit.fixed());
+            rows.add(gives ? giving(limit.row(), columns) : inside(limit.row(), margin));
+        }
+        // a smaller batch breaks a bound by fewer grams, which would not be nearer
+        addTotal(rows, giving == Giving.NONE ? slack() : largestStep(ones()).divide(2));
+        return new MixedModel(new LinearModel(columns, rows), whole);
+    }
+
+    private void addOff(int line, List<Row> rows) {
+        var exact = lines.get(line).kilograms();
+        var step = step(line);
+        var size = exact.subtract(step).signum() < 0 ? step : exact;
+        var part = step.divide(size);
+        int off = lines.size() + line;
+        rows.add(new Row("over", Map.of(line, part, off, BigFraction.ONE.negate()), Sense.AT_MOST, exact.divide(size)));
+        rows.add(new Row("under", Map.of(line, part, off, BigFraction.ONE), Sense.AT_LEAST, exact.divide(size)));
+    }
+
+    private Row inside(Row row, BigFraction margin) {
+        var inside = largestStep(row.coefficients()).multiply(margin);
+        boolean least = row.sense() == Sense.AT_LEAST;
+        var right = least ? row.right().add(inside) : row.right().subtract(inside);
+        return new Row(row.name(), inSteps(row), row.sense(), right);
+    }
+
+    private Row giving(Row row, List<Column> columns) {
+        var terms = inSteps(row);
+        terms.put(columns.size(), row.sense() == Sense.AT_LEAST ? BigFraction.ONE : BigFraction.ONE.negate());
+        columns.add(new Column("gives", GIVING.divide(scale(row))));
+        return new Row(row.name(), terms, row.sense(), row.right());
+    }
+
+    private Map<Integer, BigFraction> inSteps(Row row) {
+        var terms = new HashMap<Integer, BigFraction>();
+        row.coefficients().forEach((l, value) -> terms.put(l, value.multiply(step(l))));
+        return terms;
+    }
+
+    /** What a limit is measured against: all that counts towards it at the exact weights. */
+    private BigFraction scale(Row row) {
+        var scale = row.coefficients().entrySet().stream()
+                .map(term ->
+                        term.getValue().abs().multiply(lines.get(term.getKey()).kilograms()))
+                .reduce(BigFraction.ZERO, BigFraction::add);
+        return scale.signum() == 0 ? BigFraction.ONE : scale;
+    }
+
+    /** A step of the coarsest scale, but no more than a twentieth of the batch where half a step is less than that. */
+    private BigFraction slack() {
+        var step = largestStep(ones());
+        var part = brief.batch().base().divide(TWENTIETH);
+        var most = part.subtract(step).signum() < 0 ? part : step;
+        var half = step.divide(2);
+        return half.subtract(most).signum() < 0 ? most : half;
+    }
+
+    /** The weights together make the batch, to a step of the coarsest scale at most, and something in any case. */
+    private void addTotal(List<Row> rows, BigFraction slack) {
+        var steps = new HashMap<Integer, BigFraction>();
+        for (int l = 0; l < lines.size(); l++) {
+            steps.put(l, step(l));
+        }
+        var batch = brief.batch().base();
+        var least = batch.subtract(slack);
+        var something = lines.stream()
+                .map(line -> line.step().base())
+                .reduce(slack, (a, b) -> a.subtract(b).signum() <= 0 ? a : b);
+        rows.add(new Row(
+                "total", steps, Sense.AT_LEAST, least.subtract(something).signum() < 0 ? something : least));
+        rows.add(new Row("total", steps, Sense.AT_MOST, batch.add(slack)));
+    }
+}

@@ -1,0 +1,161 @@
+package panade.certify.sensitivity;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.Certificate;
+import panade.certify.Certifier;
+import panade.certify.Verdict;
+import panade.certify.simplex.BasisSystem;
+import panade.certify.simplex.ExactSimplex;
+import panade.certify.simplex.ExactSimplex.Ending;
+import panade.certify.simplex.Integers;
+import panade.certify.simplex.Tableau;
+import panade.model.Basis;
+import panade.model.LinearModel;
+import panade.model.LinearModel.Row;
+import panade.model.LinearModel.Sense;
+import panade.model.Unproved;
+import panade.quantity.Decimal;
+import panade.scenario.BasisSearch;
+
+/**
+ * All points that meet a model's rows and cost at most a little more than its optimum. Each extreme is found by a
+ * search in binary floating point, or by exact pivots where that is lost, and proved by its own multipliers.
+ */
+public final class Neighbourhood {
+    private static final int CEILING_DIGITS = 12;
+
+    private final LinearModel model;
+    private final Basis start;
+    private final Optional<BasisSearch> search;
+    /** Made when a search fails. */
+    private @Nullable Tableau tableau;
+
+    /**
+     * The neighbourhood of an optimum.
+     *
+     * @param slack how much dearer a point may be, as a fraction of the least cost
+     */
+    public Neighbourhood(Verdict.Optimum optimum, BigFraction slack) {
+        this(
+                optimum,
+                new Row(
+                        "cost",
+                        costs(optimum),
+                        Sense.AT_MOST,
+                        ceiling(optimum.model().costAt(optimum.point()), slack)));
+    }
+
+    /**
+     * The neighbourhood of an optimum that costs nothing, where a form is allowed to cost something more.
+     *
+     * @param form by column, what more is allowed for
+     * @param each how much for each unit of it
+     */
+    public Neighbourhood(Verdict.Optimum optimum, Map<Integer, BigFraction> form, BigFraction each) {
+        this(optimum, new Row("cost", less(costs(optimum), form, each), Sense.AT_MOST, BigFraction.ZERO));
+    }
+
+    private static Map<Integer, BigFraction> costs(Verdict.Optimum optimum) {
+        var costs = new HashMap<Integer, BigFraction>();
+        for (int j = 0; j < optimum.model().columns().size(); j++) {
+            costs.put(j, optimum.model().columns().get(j).cost());
+        }
+        return costs;
+    }
+
+    private static Map<Integer, BigFraction> less(
+            Map<Integer, BigFraction> costs, Map<Integer, BigFraction> form, BigFraction each) {
+        var less = new HashMap<>(costs);
+        form.forEach((j, amount) -> less.merge(j, amount.multiply(each).negate(), BigFraction::add));
+        return less;
+    }
+
+    private Neighbourhood(Verdict.Optimum optimum, Row cost) {
+        var rows = new ArrayList<>(optimum.model().rows());
+        rows.add(cost);
+        this.model = new LinearModel(optimum.model().columns(), rows);
+        this.start = with(optimum.basis(), rows.size() - 1);
+        this.search = BasisSearch.from(model, start);
+    }
+
+    private Tableau tableau() {
+        if (tableau == null) {
+            tableau = new Tableau(model);
+            tableau.bringIn(start);
+            if (new ExactSimplex(tableau).run() != Ending.OPTIMAL) {
+                throw new IllegalStateException("the optimum is not in its own neighbourhood");
+            }
+        }
+        return tableau;
+    }
+
+    /**
+     * The ceiling on cost. With any slack at all it is cut to {@value #CEILING_DIGITS} digits, never below the least
+     * cost: a ceiling of a hundred digits would slow every pivot and change nothing that anybody can see.
+     */
+    private static BigFraction ceiling(BigFraction least, BigFraction slack) {
+        var exact = least.add(least.abs().multiply(slack));
+        var cut = Decimal.of(Decimal.significant(exact, CEILING_DIGITS));
+        return slack.signum() > 0 && cut.subtract(least).signum() > 0 ? cut : exact;
+    }
+
+    private static Basis with(Basis basis, int row) {
+        var rows = new HashSet<>(basis.rows());
+        rows.add(row);
+        return new Basis(basis.columns(), rows);
+    }
+
+    /** A proved extreme of a form. */
+    public record Extreme(BigFraction value, List<BigFraction> point) {}
+
+    /** The least of a linear form over the columns. */
+    public Extreme least(Map<Integer, BigFraction> form) {
+        return extreme(form, false);
+    }
+
+    /** The most of a linear form over the columns; blends are bounded, so there is one. */
+    public Extreme most(Map<Integer, BigFraction> form) {
+        return extreme(form, true);
+    }
+
+    private Extreme extreme(Map<Integer, BigFraction> form, boolean most) {
+        var weights = new ArrayList<BigFraction>();
+        for (int j = 0; j < model.columns().size(); j++) {
+            var weight = form.getOrDefault(j, BigFraction.ZERO);
+            weights.add(most ? weight.negate() : weight);
+        }
+        var question = model.withCosts(weights);
+        var point = guessed(question, weights).orElseGet(() -> pivoted(question, weights));
+        var value = question.costAt(point);
+        return new Extreme(most ? value.negate() : value, point);
+    }
+
+    /** The point of the basis that the search takes for the best, where that can be proved. */
+    private Optional<List<BigFraction>> guessed(LinearModel question, List<BigFraction> weights) {
+        return search.flatMap(walks -> walks.best(weights))
+                .flatMap(basis -> BasisSystem.solve(question, basis))
+                .filter(pair -> Certificate.provesOptimal(question, pair.point(), pair.multipliers()))
+                .map(BasisSystem.Pair::point);
+    }
+
+    private List<BigFraction> pivoted(LinearModel question, List<BigFraction> weights) {
+        var pivots = tableau();
+        var scale = Integers.scaleOf(weights);
+        pivots.setObjective(Integers.whole(weights, scale));
+        if (new ExactSimplex(pivots).run() != Ending.OPTIMAL) {
+            throw new Unproved("a form has no end in the neighbourhood");
+        }
+        var point = pivots.point();
+        if (!Certificate.provesOptimal(question, point, Certifier.multipliers(question, pivots, scale))) {
+            throw new Unproved("an extreme of the neighbourhood could not be proved");
+        }
+        return point;
+    }
+}

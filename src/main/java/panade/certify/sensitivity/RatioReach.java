@@ -1,0 +1,133 @@
+package panade.certify.sensitivity;
+
+import java.math.BigInteger;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.simplex.ParametricSimplex;
+import panade.certify.simplex.Tableau;
+
+/**
+ * How far a ratio's number may move while the same bounds bind. The number multiplies an amount p in one row, so moving
+ * it by k moves that row's slack by k p(x): with p written over the nonbasic variables, both the amounts and the prices
+ * of the moved model are those of the dictionary over the common factor 1 - k p_r (Sherman and Morrison, Annals of
+ * Mathematical Statistics 21, 1950), and each stays right up to a k of its own.
+ */
+final class RatioReach {
+    /** Ties are settled by at most this many pivots; beyond, no reach is told. */
+    private static final int PATIENCE = 60;
+
+    private final Tableau tableau;
+    private final int row;
+    private final int sign;
+
+    private RatioReach(Tableau tableau, int row, int sign) {
+        this.tableau = tableau;
+        this.row = row;
+        this.sign = sign;
+    }
+
+    /**
+     * The reach in units of the row's scaled slack per unit of p.
+     *
+     * @param weights p, whole numbers by column, times {@code scale}
+     * @param sign which way the scaled slack moves
+     * @return empty when there is no end, or ties could not be settled
+     */
+    static Optional<BigFraction> of(Tableau optimal, int row, int sign, BigInteger[] weights, BigFraction scale) {
+        var tableau = optimal.copy();
+        tableau.setDirection(weights);
+        return new RatioReach(tableau, row, sign).reach().map(reach -> reach.multiply(scale));
+    }
+
+    private Optional<BigFraction> reach() {
+        for (int step = 0; step < PATIENCE; step++) {
+            tableau.moveSlack(row, sign);
+            if (!ParametricSimplex.settles(tableau)) {
+                return Optional.empty();
+            }
+            int tied = tiedPlace();
+            if (tied < 0) {
+                return settledReach();
+            }
+            int line = ParametricSimplex.leaving(tableau, tied);
+            if (line < 0) {
+                return Optional.empty();
+            }
+            tableau.pivot(line, tied);
+        }
+        return Optional.empty();
+    }
+
+    private Optional<BigFraction> settledReach() {
+        boolean empty = tableau.constant(tableau.direction()).signum() == 0;
+        var amounts = empty ? pole() : amountsReach();
+        var prices = pricesReach();
+        if (amounts == null) {
+            return Optional.ofNullable(prices);
+        }
+        return Optional.of(prices == null || amounts.subtract(prices).signum() < 0 ? amounts : prices);
+    }
+
+    /** The k at which an amount reaches zero; null when none does while p stays above zero. */
+    private @Nullable BigFraction amountsReach() {
+        int line = ParametricSimplex.limitingLine(tableau);
+        if (line < 0) {
+            return null;
+        }
+        var moved =
+                BigFraction.of(tableau.constant(line), tableau.parameter(line).negate());
+        var p = tableau.value(tableau.constant(tableau.direction()))
+                .add(tableau.value(tableau.parameter(tableau.direction())).multiply(moved));
+        return p.signum() > 0 ? moved.divide(p) : null;
+    }
+
+    /**
+     * The k at which the common factor vanishes, where p is zero: no amount moves before, but from there on there may
+     * be some of p, and the least cost may jump. Null when it never does.
+     */
+    private @Nullable BigFraction pole() {
+        var growth = tableau.value(tableau.parameter(tableau.direction()));
+        return growth.signum() > 0 ? growth.reciprocal() : null;
+    }
+
+    /** The k at which a price reaches zero; null when none does. */
+    private @Nullable BigFraction pricesReach() {
+        BigFraction least = null;
+        for (int j = 0; j < tableau.columns(); j++) {
+            var fall = fall(j);
+            if (fall.signum() > 0) {
+                var k = tableau.value(tableau.at(tableau.objective(), j)).divide(fall);
+                least = least == null || k.subtract(least).signum() < 0 ? k : least;
+            }
+        }
+        return least;
+    }
+
+    /** A place whose price is zero already and would fall. */
+    private int tiedPlace() {
+        for (int j = 0; j < tableau.columns(); j++) {
+            if (tableau.at(tableau.objective(), j).signum() == 0 && fall(j).signum() > 0) {
+                return j;
+            }
+        }
+        return -1;
+    }
+
+    /**
+     * How fast the price at a place falls with k: d_j p_r - d_r p_j, the other way round for a slack that moves down.
+     */
+    private BigFraction fall(int j) {
+        int place = tableau.placeOf(tableau.columns() + row);
+        if (place < 0 || j == place || tableau.locked(tableau.nonbasic(j))) {
+            return BigFraction.ZERO;
+        }
+        var own = value(tableau.objective(), j).multiply(value(tableau.direction(), place));
+        var through = value(tableau.objective(), place).multiply(value(tableau.direction(), j));
+        return own.subtract(through).multiply(sign);
+    }
+
+    private BigFraction value(int line, int j) {
+        return tableau.value(tableau.at(line, j));
+    }
+}

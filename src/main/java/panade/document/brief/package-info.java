@@ -1,0 +1,5 @@
+/** Reads a brief: batch, bounds, rules, cost basis and label order. */
+@NullMarked
+package panade.document.brief;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,289 @@
+package panade.explain.conflict;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.compile.BriefCompiler;
+import panade.compile.CompiledBrief;
+import panade.compile.CompiledBrief.Limit;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.LimitKind;
+import panade.domain.Side;
+import panade.domain.origin.Origin;
+import panade.explain.conflict.Conflict.Change;
+import panade.model.LinearModel.Row;
+import panade.quantity.Decimal;
+import panade.quantity.Dimension;
+import panade.quantity.Quantity;
+import panade.quantity.Unit;
+
+/** The number behind a row: what it is, what could be written instead, and the brief with that written. */
+final class NumberMove {
+    /** Digits of a number that a cook is asked to write instead; rounded to the easier side. */
+    private static final int DIGITS = 6;
+
+    private final Brief brief;
+    private final CompiledBrief compiled;
+    private final int row;
+    private final Limit limit;
+
+    NumberMove(Brief brief, CompiledBrief compiled, int row) {
+        this.brief = brief;
+        this.compiled = compiled;
+        this.row = row;
+        this.limit = compiled.rows().get(row);
+    }
+
+    /** The number as it stands. */
+    Quantity number() {
+        if (limit instanceof Limit.OfOffer offer) {
+            return Objects.requireNonNull(offer.offer().available());
+        }
+        var bound = (Limit.OfBound) limit;
+        var number =
+                bound.side() == Side.MIN ? bound.bound().min() : bound.bound().max();
+        return Objects.requireNonNull(number);
+    }
+
+    /** What a result calls the bound. */
+    String name() {
+        return limit instanceof Limit.OfBound bound
+                ? bound.bound().name()
+                : BriefCompiler.availabilityName(((Limit.OfOffer) limit).offer());
+    }
+
+    /** The number's path, side included. */
+    String path() {
+        return limit instanceof Limit.OfOffer offer ? offer.offer().origin().pointer() + "/available" : row().name();
+    }
+
+    /** The bound and its limit as a cook reads it. */
+    String words() {
+        var side = isFixed() ? "exactly " : isLeast() ? "at least " : "at most ";
+        return side + number().text();
+    }
+
+    Origin origin() {
+        return limit instanceof Limit.OfBound bound
+                ? bound.bound().origin()
+                : ((Limit.OfOffer) limit).offer().origin();
+    }
+
+    Row row() {
+        return compiled.model().rows().get(row);
+    }
+
+    int index() {
+        return row;
+    }
+
+    /** Whether a number stands in a document that could be another; a label to keep has none. */
+    boolean isWritten() {
+        return !isOfLabel();
+    }
+
+    boolean isOfLabel() {
+        return limit instanceof Limit.OfBound bound && bound.bound().kind() == LimitKind.LABEL;
+    }
+
+    boolean isFixed() {
+        return limit instanceof Limit.OfBound bound && bound.side() == Side.FIXED;
+    }
+
+    /** Whether a smaller number is easier to meet. */
+    boolean isLeast() {
+        return limit instanceof Limit.OfBound bound && bound.side() == Side.MIN;
+    }
+
+    /** The amount that the number multiplies, by column; empty when it multiplies nothing that varies. */
+    Optional<Map<Integer, BigFraction>> lever() {
+        if (limit instanceof Limit.OfBound bound && bound.bound().per() != null && !Bound.isAmount(number())) {
+            return Optional.of(BriefCompiler.form(compiled, brief, bound.bound().per()));
+        }
+        return Optional.empty();
+    }
+
+    /** The number as the model has it: amounts as shares of the batch. */
+    BigFraction level() {
+        return Bound.level(number(), brief.batch());
+    }
+
+    /** A brief without it. */
+    Brief dropped(Brief other) {
+        if (limit instanceof Limit.OfOffer offer) {
+            return other.replacing(offer.offer(), offer.offer().withAvailable(null));
+        }
+        var side = ((Limit.OfBound) limit).side();
+        var bound = current(other);
+        return other.replacing(
+                bound, bound.withLimits(side == Side.MAX ? bound.min() : null, side == Side.MIN ? bound.max() : null));
+    }
+
+    /** The bound as it stands in a brief where it may have been changed before. */
+    private Bound current(Brief other) {
+        var bound = ((Limit.OfBound) limit).bound();
+        return other.bounds().stream()
+                .filter(each ->
+                        each.path().equals(bound.path()) && each.origin().equals(bound.origin()))
+                .findFirst()
+                .orElse(bound);
+    }
+
+    /** The level with which the row just holds at a point; empty where the number multiplies nothing there. */
+    Optional<BigFraction> levelAt(List<BigFraction> point) {
+        var lever = lever();
+        if (lever.isEmpty()) {
+            return Optional.of(row().activity(point));
+        }
+        var per = new Row("per", lever.get(), row().sense(), BigFraction.ZERO).activity(point);
+        return per.signum() > 0 ? Optional.of(level().add(row().activity(point).divide(per))) : Optional.empty();
+    }
+
+    /** The same number in another brief; empty where that has no such row. */
+    Optional<NumberMove> in(Brief other, CompiledBrief otherCompiled) {
+        for (int i = 0; i < otherCompiled.rows().size(); i++) {
+            if (!(otherCompiled.rows().get(i) instanceof Limit.OfBatch)) {
+                var found = new NumberMove(other, otherCompiled, i);
+                if (found.path().equals(path()) && found.origin().equals(origin())) {
+                    return Optional.of(found);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * What a cook would write for a level; empty where no document takes it. A fixed number cannot be rounded to an
+     * easier side: where six digits do not say it, one of its sides is opened instead.
+     */
+    Optional<Written> written(BigFraction level) {
+        if (!isFixed()) {
+            return written(number(), level, isLeast() ? RoundingMode.FLOOR : RoundingMode.CEILING)
+                    .map(to -> new Written(this, to, isLeast() ? Side.MIN : Side.MAX));
+        }
+        var bound = ((Limit.OfBound) limit).bound();
+        var exact = written(number(), level, RoundingMode.HALF_EVEN)
+                .filter(to -> Bound.level(to, brief.batch()).equals(level))
+                .filter(to ->
+                        to.unit().equals(Objects.requireNonNull(bound.min()).unit()));
+        if (exact.isPresent()) {
+            return exact.map(to -> new Written(this, to, Side.FIXED));
+        }
+        boolean lower = level.subtract(level()).signum() < 0;
+        var opened = Objects.requireNonNull(lower ? bound.min() : bound.max());
+        return written(opened, level, lower ? RoundingMode.FLOOR : RoundingMode.CEILING)
+                .map(to -> new Written(this, to, lower ? Side.MIN : Side.MAX));
+    }
+
+    private Optional<Quantity> written(Quantity old, BigFraction level, RoundingMode rounding) {
+        var unit = old.unit();
+        var base = Bound.isAmount(old) ? level.multiply(brief.batch().base()) : level;
+        var number = rounded(unit.fromBase(base), rounding);
+        return Optional.of(Quantity.of(number, unit, words(number, unit))).filter(this::isTaken);
+    }
+
+    /** A share of the whole must lie from 0 % to 100 %, and a weight may not be negative. */
+    private boolean isTaken(Quantity number) {
+        if (Bound.isAmount(number)) {
+            return number.base().signum() >= 0;
+        }
+        boolean whole = number.unit().dimension() == Dimension.SHARE && !isRatio();
+        boolean within = number.base().signum() >= 0
+                && number.base().subtract(BigFraction.ONE).signum() <= 0;
+        return within || !whole;
+    }
+
+    private boolean isRatio() {
+        return limit instanceof Limit.OfBound bound && bound.bound().per() != null;
+    }
+
+    private static BigFraction rounded(BigFraction number, RoundingMode rounding) {
+        if (number.signum() == 0) {
+            return number;
+        }
+        var quotient = new BigDecimal(number.getNumerator())
+                .divide(new BigDecimal(number.getDenominator()), new MathContext(DIGITS, rounding));
+        return Decimal.of(quotient);
+    }
+
+    private static String words(BigFraction number, Unit unit) {
+        var digits = Decimal.significant(number, DIGITS).toPlainString();
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+    }
+
+    /**
+     * A number written in place of another.
+     *
+     * @param number what is changed
+     * @param to what is written
+     * @param side the number that is written anew: one, or both of a fixed bound
+     */
+    record Written(NumberMove number, Quantity to, Side side) {
+        /** Where it is written: of a fixed bound that is opened, the side that moves. */
+        String path() {
+            var path = number.path();
+            return isOpened() ? path + (side == Side.MIN ? "/min" : "/max") : path;
+        }
+
+        private boolean isOpened() {
+            return number.isFixed() && side != Side.FIXED;
+        }
+
+        /** The number that stood there. */
+        Quantity from() {
+            if (!isOpened()) {
+                return number.number();
+            }
+            var bound = ((Limit.OfBound) number.limit).bound();
+            return Objects.requireNonNull(side == Side.MIN ? bound.min() : bound.max());
+        }
+
+        /** The other side of a fixed bound, where one of them is opened; null elsewhere. */
+        @Nullable
+        Quantity kept() {
+            if (!isOpened()) {
+                return null;
+            }
+            var bound = ((Limit.OfBound) number.limit).bound();
+            return side == Side.MIN ? bound.max() : bound.min();
+        }
+
+        Change.Moves change() {
+            return new Change.Moves(from().number(), to.number(), from().unit(), kept());
+        }
+
+        /** How much of the number moves. */
+        BigFraction part() {
+            var moved = Bound.level(to, number.brief.batch())
+                    .subtract(number.level())
+                    .abs();
+            return number.level().signum() == 0
+                    ? moved
+                    : moved.divide(number.level().abs());
+        }
+
+        boolean isMoved() {
+            return !to.base().equals(from().base());
+        }
+
+        /** A brief with it written, whatever else of it was changed before. */
+        Brief in(Brief other) {
+            if (number.limit instanceof Limit.OfOffer offer) {
+                return other.replacing(offer.offer(), offer.offer().withAvailable(to));
+            }
+            var current = number.current(other);
+            return other.replacing(current, in(current));
+        }
+
+        private Bound in(Bound bound) {
+            return bound.withLimits(side == Side.MAX ? bound.min() : to, side == Side.MIN ? bound.max() : to);
+        }
+    }
+}

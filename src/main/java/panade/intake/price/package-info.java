@@ -1,0 +1,5 @@
+/** Suppliers' price tables as offers. */
+@NullMarked
+package panade.intake.price;
+
+import org.jspecify.annotations.NullMarked;
