@@ -43,7 +43,7 @@ public class DrawBenchmark {
 
     /** One thread's tools; every thread draws other draws. */
     @State(Scope.Thread)
-    public static class Hand {
+    public static class Worker {
         private static final long FAR = 1L << 32;
 
         private Walker walker;
@@ -92,14 +92,14 @@ public class DrawBenchmark {
     }
 
     @Benchmark
-    public double graph(Hand hand) {
-        return hand.answer();
+    public double graph(Worker worker) {
+        return worker.answer();
     }
 
     @Benchmark
     @Threads(2)
-    public double graphByTwo(Hand hand) {
-        return hand.answer();
+    public double graphByTwo(Worker worker) {
+        return worker.answer();
     }
 
     @Benchmark

@@ -56,7 +56,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
             return misses;
         }
         var kilogram = Unit.of("kg");
-        var made = brief.making(Quantity.of(total, kilogram, brief.batch().text()));
+        var made = brief.withBatch(Quantity.of(total, kilogram, brief.batch().text()));
         var blend = blend(weights);
         var audit = new Audit(made, blend);
         for (var bound : made.bounds()) {

@@ -19,7 +19,7 @@ import panade.solver.Deadline;
 public final class Branching {
     private final MixedModel model;
     private final Prover prover;
-    private final int patience;
+    private final int maxBranches;
     private final Deadline deadline;
     private final PriorityQueue<Branch> open = new PriorityQueue<>(
             Comparator.comparing(Branch::cost, (a, b) -> a.subtract(b).signum()));
@@ -27,10 +27,10 @@ public final class Branching {
     private @Nullable BigFraction least;
     private int looked;
 
-    private Branching(MixedModel model, Prover prover, int patience, Deadline deadline) {
+    private Branching(MixedModel model, Prover prover, int maxBranches, Deadline deadline) {
         this.model = model;
         this.prover = prover;
-        this.patience = patience;
+        this.maxBranches = maxBranches;
         this.deadline = deadline;
     }
 
@@ -49,14 +49,14 @@ public final class Branching {
     }
 
     /**
-     * Branches until nothing is open, patience ends or the time is over.
+     * Branches until nothing is open, the limit on branches is reached or the time is over.
      *
      * @param known a point that meets the model with whole numbers; null when none is known
-     * @param patience how many branches to look at at most
+     * @param maxBranches how many branches to look at at most
      */
     public static Proof prove(
-            MixedModel model, @Nullable List<BigFraction> known, Prover prover, int patience, Deadline deadline) {
-        var branching = new Branching(model, prover, patience, deadline);
+            MixedModel model, @Nullable List<BigFraction> known, Prover prover, int maxBranches, Deadline deadline) {
+        var branching = new Branching(model, prover, maxBranches, deadline);
         if (known != null) {
             branching.improve(known);
         }
@@ -77,7 +77,7 @@ public final class Branching {
             throw new Unproved("a branch could not be decided");
         }
         weigh(Branch.root(model, optimum.tableau()));
-        while (!open.isEmpty() && looked < patience && !deadline.isOver()) {
+        while (!open.isEmpty() && looked < maxBranches && !deadline.isOver()) {
             split(open.remove());
         }
         var bound = open.isEmpty() ? least : lower(open.peek().cost());

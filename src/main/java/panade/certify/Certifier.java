@@ -61,7 +61,7 @@ public final class Certifier {
         }
         return ending == Ending.INFEASIBLE
                 ? impossible(model, tableau, simplex.stuckLine(), engine)
-                : new Verdict.NoLimit(engine);
+                : new Verdict.Unbounded(engine);
     }
 
     private static Verdict optimum(LinearModel model, Tableau tableau, String engine) {

@@ -77,7 +77,7 @@ public sealed interface Verdict {
     record Impossible(List<BigFraction> multipliers, String engine) implements Verdict {}
 
     /** The cost falls without end. */
-    record NoLimit(String engine) implements Verdict {}
+    record Unbounded(String engine) implements Verdict {}
 
     /** Nothing is proved. */
     record Unproven(String reason) implements Verdict {}

@@ -39,7 +39,7 @@ record PlanSheets(Planner planner, List<Path> briefs) {
             for (int p = 0; p < products.size(); p++) {
                 var asked = products.get(p).best().asked();
                 var batch = smaller(batch(briefs.get(p), asked), asked.batch());
-                var brief = asked.making(batch);
+                var brief = asked.withBatch(batch);
                 var blend = PlannedBlend.of(plan, brief, p);
                 var sheet = Weighing.of(planner, brief, blend, Scales.stated(brief));
                 sheets.add(new PlannedSheet(

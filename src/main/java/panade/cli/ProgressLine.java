@@ -10,12 +10,12 @@ import java.util.function.BooleanSupplier;
  * and does not come back once the answer has begun: standard output and standard error are the same screen there.
  */
 final class ProgressLine {
-    private static final Duration PATIENCE = Duration.ofSeconds(1);
+    private static final Duration QUIET_TIME = Duration.ofSeconds(1);
     private static final Duration BETWEEN = Duration.ofMillis(100);
 
     private final PrintWriter terminal;
     private final BooleanSupplier shown;
-    private final Duration patience;
+    private final Duration quietTime;
     private final Instant start = Instant.now();
     private Instant last = Instant.EPOCH;
     private int width;
@@ -28,13 +28,13 @@ final class ProgressLine {
      * @param shown whether anything may be shown; asked when there is something to show
      */
     ProgressLine(PrintWriter terminal, BooleanSupplier shown) {
-        this(terminal, shown, PATIENCE);
+        this(terminal, shown, QUIET_TIME);
     }
 
-    ProgressLine(PrintWriter terminal, BooleanSupplier shown, Duration patience) {
+    ProgressLine(PrintWriter terminal, BooleanSupplier shown, Duration quietTime) {
         this.terminal = terminal;
         this.shown = shown;
-        this.patience = patience;
+        this.quietTime = quietTime;
     }
 
     /** Shows what was done so far, once a run has taken a second and ten times a second at most. */
@@ -42,7 +42,7 @@ final class ProgressLine {
         var now = Instant.now();
         var taken = Duration.between(start, now);
         boolean due =
-                taken.compareTo(patience) >= 0 && Duration.between(last, now).compareTo(BETWEEN) >= 0;
+                taken.compareTo(quietTime) >= 0 && Duration.between(last, now).compareTo(BETWEEN) >= 0;
         if (!over && due && shown.getAsBoolean()) {
             write(done + " " + what + ", " + taken.toSeconds() + " s");
             last = now;

@@ -56,6 +56,6 @@ public record Ladder(List<Rung> rungs) {
         var rules = new ArrayList<>(brief.practice().rules());
         rules.removeIf(Rule.MostNames.class::isInstance);
         rules.add(new Rule.MostNames(names, "/maxIngredients", new Origin(brief.file(), 1, 1, "/maxIngredients")));
-        return brief.ruling(rules);
+        return brief.withRules(rules);
     }
 }

@@ -122,7 +122,7 @@ public record Brief(
     }
 
     /** The brief with other bounds. */
-    public Brief bounding(List<Bound> others) {
+    public Brief withBounds(List<Bound> others) {
         return with(candidates, offers, others);
     }
 
@@ -137,7 +137,7 @@ public record Brief(
     }
 
     /** The brief with other rules. */
-    public Brief ruling(List<Rule> rules) {
+    public Brief withRules(List<Rule> rules) {
         return with(candidates, offers, bounds, batch, practice.withRules(rules));
     }
 
@@ -147,12 +147,12 @@ public record Brief(
     }
 
     /** The brief made in another quantity. */
-    public Brief making(Quantity otherBatch) {
+    public Brief withBatch(Quantity otherBatch) {
         return with(candidates, offers, bounds, otherBatch, practice);
     }
 
     /** The brief made from a pantry that differs in what its ingredients hold. */
-    public Brief holding(IngredientSet other) {
+    public Brief withIngredientSet(IngredientSet other) {
         return in(other, composition.in(other), remarks, notes);
     }
 

@@ -36,12 +36,12 @@ public final class LabelOrder {
         var kept = new ArrayList<>(free(brief).bounds());
         kept.addAll(order.bounds());
         var label = new SameLabel(names, null, origin);
-        return brief.bounding(kept).keeping(label);
+        return brief.withBounds(kept).keeping(label);
     }
 
     /** The brief without bounds that keep a label. */
     public static Brief free(Brief brief) {
-        return brief.bounding(brief.bounds().stream()
+        return brief.withBounds(brief.bounds().stream()
                         .filter(bound -> bound.kind() != LimitKind.LABEL)
                         .toList())
                 .keeping(null);

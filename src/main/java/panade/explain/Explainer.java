@@ -20,7 +20,7 @@ import panade.explain.Explanation.PropertyValue;
 /** Reads a proved optimum back in the brief's own words and units. */
 public final class Explainer {
     /** How far below its entering price an unused ingredient is imagined when its saving is told. */
-    public static final BigFraction FURTHER = BigFraction.of(5, 100);
+    public static final BigFraction SAVING_TEST_DISCOUNT = BigFraction.of(5, 100);
 
     private final Brief brief;
     private final Blend blend;

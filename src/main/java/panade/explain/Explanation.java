@@ -136,7 +136,7 @@ public record Explanation(
      *
      * @param at the price per kilogram as bought below which it would
      * @param share how much of the batch it would then make up
-     * @param saving what the blend would save per kilogram if the price were {@link Explainer#FURTHER} lower still
+     * @param saving what the blend would save per kilogram if the price were {@link Explainer#SAVING_TEST_DISCOUNT} lower still
      * @param worthwhile whether that saving is at least a cent per pound or half a per cent of the cost
      */
     public record Entry(BigFraction at, BigFraction share, BigFraction saving, boolean worthwhile) {}

@@ -13,7 +13,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
 import panade.certify.sensitivity.Sensitivity.Entrance;
-import panade.certify.sensitivity.Sensitivity.Turn;
+import panade.certify.sensitivity.Sensitivity.Breakpoint;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
@@ -59,8 +59,8 @@ final class PriceReader {
     private Used used(Offer offer) {
         var price = offer.pricePerKg();
         var moving = shared(weights(offer));
-        var down = sensitivity.movingPrice(moving, -1).map(Turn::by).map(price::subtract);
-        var up = sensitivity.movingPrice(moving, 1).map(Turn::by).map(price::add);
+        var down = sensitivity.movingPrice(moving, -1).map(Breakpoint::by).map(price::subtract);
+        var up = sensitivity.movingPrice(moving, 1).map(Breakpoint::by).map(price::add);
         return new Used(
                 offer.ingredient(),
                 offer.supplier(),
@@ -194,7 +194,7 @@ final class PriceReader {
     }
 
     private static BigFraction lowered(BigFraction price) {
-        return price.multiply(BigFraction.ONE.subtract(Explainer.FURTHER));
+        return price.multiply(BigFraction.ONE.subtract(Explainer.SAVING_TEST_DISCOUNT));
     }
 
     private List<BigFraction> costsWith(Offer offer, BigFraction price) {

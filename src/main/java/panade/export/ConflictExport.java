@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Cost;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
 import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
@@ -65,13 +65,13 @@ final class ConflictExport {
         return array;
     }
 
-    private static ArrayNode cures(List<Cure> cures) {
+    private static ArrayNode cures(List<Relaxation> cures) {
         var array = NODES.arrayNode();
         cures.forEach(cure -> array.add(cure(cure)));
         return array;
     }
 
-    private static ObjectNode cure(Cure cure) {
+    private static ObjectNode cure(Relaxation cure) {
         var node = NODES.objectNode();
         node.put("path", cure.path());
         var origin = cure.origin();

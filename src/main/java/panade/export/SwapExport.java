@@ -4,7 +4,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import panade.cost.LabelStudy;
 import panade.explain.conflict.Conflict.Change;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.label.Allergens;
 import panade.label.Statement;
 import panade.plan.Outcome.Blended;
@@ -60,7 +60,7 @@ public final class SwapExport {
         return node;
     }
 
-    private static ObjectNode failure(Cure cure) {
+    private static ObjectNode failure(Relaxation cure) {
         var moves = (Change.Moves) cure.change();
         var node = NODES.objectNode();
         node.put("path", cure.path());

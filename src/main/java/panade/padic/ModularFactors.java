@@ -48,7 +48,7 @@ final class ModularFactors {
     static Optional<ModularFactors> of(SquareMatrix matrix) {
         var factors = new ModularFactors(matrix);
         for (int step = 0; step < factors.size; step++) {
-            if (!factors.eliminates(step)) {
+            if (!factors.eliminate(step)) {
                 return Optional.empty();
             }
         }
@@ -62,7 +62,7 @@ final class ModularFactors {
         cell[i][j] = value;
     }
 
-    private boolean eliminates(int step) {
+    private boolean eliminate(int step) {
         int r = fewest(inRow, rowDone, i -> true);
         int c = r < 0 ? -1 : fewest(inColumn, columnDone, j -> cell[r][j] != 0);
         if (c < 0) {

@@ -56,7 +56,7 @@ public final class PadicSystem {
             }
             modulus = modulus.multiply(Residues.BIG_PRIME);
             if (digits >= nextTry || modulus.bitLength() > bits) {
-                var solution = Reconstruction.of(value, modulus).filter(candidate -> matrix.takes(candidate, right));
+                var solution = Reconstruction.of(value, modulus).filter(candidate -> matrix.productEquals(candidate, right));
                 if (solution.isPresent()) {
                     return solution;
                 }

@@ -56,7 +56,7 @@ public final class SquareMatrix {
     }
 
     /** Whether the product with a vector is just that; over one denominator, for fractions are slow to add. */
-    boolean takes(List<BigFraction> vector, List<BigInteger> right) {
+    boolean productEquals(List<BigFraction> vector, List<BigInteger> right) {
         var common = vector.stream()
                 .map(value -> value.getDenominator().abs())
                 .reduce(BigInteger.ONE, (a, b) -> a.equals(b) ? a : a.multiply(b.divide(a.gcd(b))));

@@ -19,7 +19,7 @@ import panade.report.FullCostTable;
 /** What each ingredient takes of the money, dearest first, beside what it takes of the weight. */
 final class MoneyBars {
     /** Less of the money than this is told in one line with all the others. */
-    private static final BigFraction SEEN = BigFraction.of(1, 100);
+    private static final BigFraction MIN_SHOWN_SHARE = BigFraction.of(1, 100);
 
     private final Brief brief;
     private final Blend blend;
@@ -46,11 +46,11 @@ final class MoneyBars {
                 .sorted((a, b) -> costOf(b).subtract(costOf(a)).signum())
                 .toList();
         var shown = dearest.stream()
-                .filter(id -> part(costOf(id), blend).subtract(SEEN).signum() >= 0)
+                .filter(id -> part(costOf(id), blend).subtract(MIN_SHOWN_SHARE).signum() >= 0)
                 .toList();
         var longest = shown.stream()
                 .flatMap(id -> List.of(part(costOf(id), blend), blend.shareOf(id)).stream())
-                .reduce(SEEN, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+                .reduce(MIN_SHOWN_SHARE, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
         List<Block> full = FullCost.isStated(brief)
                 ? FullCostTable.of(FullCost.of(brief, blend), brief, asides.breakEven())
                 : List.of();

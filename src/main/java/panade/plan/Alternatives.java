@@ -14,7 +14,7 @@ import panade.quantity.Decimal;
 
 /** Picks a few blends that a cook would call different from the best one and from each other. */
 final class Alternatives {
-    private static final int MOST = 3;
+    private static final int MAX_ALTERNATIVES = 3;
     private static final int INGREDIENTS_APART = 3;
     private static final BigDecimal MASS_APART = new BigDecimal("0.1");
     /** Fractions of a hundred digits are slow to add, and choosing what to show needs no more than these. */
@@ -33,11 +33,11 @@ final class Alternatives {
         }
     }
 
-    /** Up to {@value #MOST} of the blends found nearby, each the farthest from all chosen before it. */
+    /** Up to {@value #MAX_ALTERNATIVES} of the blends found nearby, each the farthest from all chosen before it. */
     static List<Blend> choose(Blend best, List<Blend> nearby) {
         var candidates = nearby.stream().map(Mix::of).toList();
         var chosen = new ArrayList<Mix>(List.of(Mix.of(best)));
-        while (chosen.size() <= MOST) {
+        while (chosen.size() <= MAX_ALTERNATIVES) {
             var next = farthest(chosen, candidates);
             if (next.isEmpty()) {
                 break;

@@ -38,10 +38,10 @@ final class Chooser {
     private static final Duration SEARCH_TIME = Duration.ofSeconds(8);
 
     /** How many sets of choices are looked at for the proof; what is open then is told. */
-    private static final int PATIENCE = 400;
+    private static final int MAX_BRANCHES = 400;
 
     /** The same where the search finds nothing, so that this can be proved as well. */
-    private static final int LONG_PATIENCE = 4000;
+    private static final int MAX_BRANCHES_WITHOUT_BLEND = 4000;
 
     private static final String SETTLED =
             "The rules leave a choice of ingredients: all of this is with the choice that is cheapest today.";
@@ -50,8 +50,8 @@ final class Chooser {
     private final Prover prover;
     private final MixedSolver search;
     private final Deadline deadline;
-    private final int patience;
-    private final int longPatience;
+    private final int maxBranches;
+    private final int maxBranchesWithoutBlend;
 
     /**
      * A chooser.
@@ -60,17 +60,17 @@ final class Chooser {
      * @param deadline when it has to end with what it has
      */
     Chooser(Prover prover, MixedSolver search, BigFraction rate, Deadline deadline) {
-        this(prover, search, rate, deadline, PATIENCE, LONG_PATIENCE);
+        this(prover, search, rate, deadline, MAX_BRANCHES, MAX_BRANCHES_WITHOUT_BLEND);
     }
 
     /** A chooser that looks at so many sets of choices at most, with a blend in hand and without one. */
-    Chooser(Prover prover, MixedSolver search, BigFraction rate, Deadline deadline, int patience, int longPatience) {
+    Chooser(Prover prover, MixedSolver search, BigFraction rate, Deadline deadline, int maxBranches, int maxBranchesWithoutBlend) {
         this.rate = rate;
         this.prover = prover;
         this.search = search;
         this.deadline = deadline;
-        this.patience = patience;
-        this.longPatience = longPatience;
+        this.maxBranches = maxBranches;
+        this.maxBranchesWithoutBlend = maxBranchesWithoutBlend;
     }
 
     /**
@@ -146,7 +146,7 @@ final class Chooser {
                         + " s, it is not ruled out that another is cheaper");
     }
 
-    /** A point of least cost, proved as far as time and patience go. */
+    /** A point of least cost, proved as far as time and the limit on branches allow. */
     Search least(MixedModel model) {
         var proof = proof(model, search(model));
         var bound = proof.bound();
@@ -185,7 +185,7 @@ final class Chooser {
 
     private Branching.Proof proof(MixedModel model, MixedAnswer answer) {
         var known = answer instanceof Found found ? held(model, found.values()) : null;
-        return Branching.prove(model, known, prover, known == null ? longPatience : patience, deadline);
+        return Branching.prove(model, known, prover, known == null ? maxBranchesWithoutBlend : maxBranches, deadline);
     }
 
     private @Nullable List<BigFraction> held(MixedModel model, Map<Integer, BigInteger> values) {
@@ -196,8 +196,8 @@ final class Chooser {
         var bounds = new ArrayList<>(brief.bounds());
         bounds.addAll(choice.floors(values));
         return brief.without(choice.leftOut(values))
-                .bounding(bounds)
-                .ruling(List.of())
+                .withBounds(bounds)
+                .withRules(List.of())
                 .noting(SETTLED);
     }
 

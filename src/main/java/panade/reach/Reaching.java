@@ -97,7 +97,7 @@ public final class Reaching {
         var shelf = Objects.requireNonNull(brief.practice().shelf());
         return ShelfTarget.batchFor(brief, shelf, best.blend().costPerKg())
                 .map(this::inWholeUnits)
-                .filter(size -> fits(brief.making(size), shelf));
+                .filter(size -> fits(brief.withBatch(size), shelf));
     }
 
     private Quantity inWholeUnits(BigFraction kilograms) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import panade.explain.conflict.Conflict;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Cost;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
 import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
@@ -160,14 +160,14 @@ public final class ConflictReport {
         blocks.add(new Table(columns, conflict.cures().stream().map(this::row).toList()));
     }
 
-    private List<String> row(Cure cure) {
+    private List<String> row(Relaxation cure) {
         if (cure.change() instanceof Change.Moves moves) {
             return List.of(cure.name(), Figures.exactly(moves.from(), moves.unit()), moved(moves), cost(cure.cost()));
         }
         return List.of(words(cure), "", "", cost(cure.cost()));
     }
 
-    private static String words(Cure cure) {
+    private static String words(Relaxation cure) {
         var words = cure.change() instanceof Change.Drops ? "without the rule: " : "allow ";
         return words + cure.name();
     }

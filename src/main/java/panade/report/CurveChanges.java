@@ -22,7 +22,7 @@ import panade.trace.Curve.Segment;
  */
 final class CurveChanges {
     /** Shares that move by less than this, in per cent of the batch, are left out of the words. */
-    private static final BigFraction SEEN = BigFraction.of(1, 10);
+    private static final BigFraction MIN_SHOWN_SHARE = BigFraction.of(1, 10);
 
     private static final int MOVES_TOLD = 3;
 
@@ -201,7 +201,7 @@ final class CurveChanges {
     }
 
     private static boolean isSeen(String id, Blend before, Blend after) {
-        return change(id, before, after).abs().subtract(SEEN).signum() >= 0;
+        return change(id, before, after).abs().subtract(MIN_SHOWN_SHARE).signum() >= 0;
     }
 
     private static String size(String id, Blend before, Blend after) {

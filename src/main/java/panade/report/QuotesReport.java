@@ -28,7 +28,7 @@ public final class QuotesReport {
     /** A switch that saves less than this part of the cost is told as not worth it. */
     private static final BigFraction WORTHWHILE = BigFraction.of(5, 1000);
 
-    private static final BigFraction SEEN = BigFraction.of(1, 1000);
+    private static final BigFraction MIN_SHOWN_SHARE = BigFraction.of(1, 1000);
 
     private final Brief brief;
     private final PriceComparison comparison;
@@ -244,7 +244,7 @@ public final class QuotesReport {
         for (var id : ids) {
             var change = to.shareOf(id).subtract(from.shareOf(id));
             boolean crosses = from.shareOf(id).signum() == 0 || to.shareOf(id).signum() == 0;
-            if (crosses || change.abs().subtract(SEEN.multiply(5)).signum() >= 0) {
+            if (crosses || change.abs().subtract(MIN_SHOWN_SHARE.multiply(5)).signum() >= 0) {
                 words.add(name(id) + (change.signum() > 0 ? " +" : " -") + Figures.percent(change.abs()) + " %");
             }
         }

@@ -22,7 +22,7 @@ public final class StudyReport {
     private static final int WEIGHTS_TOLD = 8;
 
     /** Prices with less than this part in the ups and downs are not told. */
-    private static final BigFraction SEEN = BigFraction.of(1, 100);
+    private static final BigFraction MIN_SHOWN_SHARE = BigFraction.of(1, 100);
 
     private final Brief brief;
     private final PriceStudy study;
@@ -141,7 +141,7 @@ public final class StudyReport {
     private Table weights() {
         var rows = new ArrayList<List<String>>();
         study.weights().stream()
-                .filter(weight -> weight.part().subtract(SEEN).signum() >= 0)
+                .filter(weight -> weight.part().subtract(MIN_SHOWN_SHARE).signum() >= 0)
                 .limit(WEIGHTS_TOLD)
                 .forEach(weight -> rows.add(List.of(
                         name(weight.offer().ingredient()),

@@ -35,17 +35,17 @@ public final class Scenarios {
     private final Geometry geometry;
     private final BasisGraph graph;
     private final Vertex today;
-    private final Function<List<BigFraction>, Basis> rescue;
+    private final Function<List<BigFraction>, Basis> fallbackSolver;
 
     /**
      * Scenarios of a model.
      *
-     * @param rescue solves the model at other costs, for draws on which the walk gets lost; may be asked by several
+     * @param fallbackSolver solves the model at other costs, for draws on which the walk gets lost; may be asked by several
      *     threads at once
      */
-    public Scenarios(ScenarioModel model, Function<List<BigFraction>, Basis> rescue) {
+    public Scenarios(ScenarioModel model, Function<List<BigFraction>, Basis> fallbackSolver) {
         this.model = model;
-        this.rescue = rescue;
+        this.fallbackSolver = fallbackSolver;
         this.geometry = new Geometry(model.model());
         this.graph = new BasisGraph(geometry);
         this.today = graph.vertex(geometry.variables(model.optimum()))
@@ -53,7 +53,7 @@ public final class Scenarios {
     }
 
     /** One thread's tools. */
-    private final class Hand {
+    private final class Worker {
         private final Walker walker = new Walker(geometry, graph, today);
         private final Drawn drawn = new Drawn(model);
 
@@ -64,15 +64,15 @@ public final class Scenarios {
     }
 
     private Vertex rescued(long draw) {
-        var variables = geometry.variables(rescue.apply(model.costs(draw)));
+        var variables = geometry.variables(fallbackSolver.apply(model.costs(draw)));
         return graph.vertex(variables)
                 .orElseThrow(() -> new Unproved("binary floating point cannot follow this model"));
     }
 
     /** The least cost at the prices of one draw, as binary floating point has it. */
     public BigFraction leastCost(long draw) {
-        var hand = new Hand();
-        return BigFraction.from(hand.best(draw).cost(hand.drawn.costs()));
+        var worker = new Worker();
+        return BigFraction.from(worker.best(draw).cost(worker.drawn.costs()));
     }
 
     /** How the model does over draws 0 to {@code draws} - 1. */
@@ -89,14 +89,14 @@ public final class Scenarios {
     public Distribution run(long draws, int threads, Optional<BigFraction> target) {
         double hoped = target.map(cost -> cost.doubleValue() * (1 + BINARY)).orElse(Double.NaN);
         int useful = (int) Math.min(threads, (draws + BLOCK - 1) / BLOCK);
-        var stand = standing(draws);
+        var candidates = standing(draws);
         var tallies = new ArrayList<Tally>();
         var next = new AtomicLong();
         ExecutorService workers = Executors.newFixedThreadPool(useful);
         try {
             var work = new ArrayList<Future<Tally>>();
             for (int i = 0; i < useful; i++) {
-                work.add(workers.submit(() -> work(draws, next, hoped, stand)));
+                work.add(workers.submit(() -> work(draws, next, hoped, candidates)));
             }
             for (var done : work) {
                 tallies.add(done.get());
@@ -112,22 +112,22 @@ public final class Scenarios {
         } finally {
             workers.shutdownNow();
         }
-        var total = tally(hoped, stand);
+        var total = tally(hoped, candidates);
         tallies.forEach(total::add);
         return new Distribution(
-                model, draws, total, stand.stream().map(this::point).toList());
+                model, draws, total, candidates.stream().map(this::point).toList());
     }
 
-    private Tally tally(double hoped, List<Vertex> stand) {
-        return new Tally(model, today.cost(model.today()), hoped, stand);
+    private Tally tally(double hoped, List<Vertex> candidates) {
+        return new Tally(model, today.cost(model.today()), hoped, candidates);
     }
 
-    private Tally work(long draws, AtomicLong next, double hoped, List<Vertex> stand) {
-        var hand = new Hand();
-        var tally = tally(hoped, stand);
+    private Tally work(long draws, AtomicLong next, double hoped, List<Vertex> candidates) {
+        var worker = new Worker();
+        var tally = tally(hoped, candidates);
         for (long from = next.getAndAdd(BLOCK); from < draws; from = next.getAndAdd(BLOCK)) {
             for (long draw = from; draw < Math.min(draws, from + BLOCK); draw++) {
-                tally.add(draw, hand.drawn, hand.best(draw));
+                tally.add(draw, worker.drawn, worker.best(draw));
             }
             tally.carry();
         }
@@ -136,21 +136,21 @@ public final class Scenarios {
 
     /** Today's best, then the blends that are best most often in the first draws. */
     private List<Vertex> standing(long draws) {
-        var hand = new Hand();
+        var worker = new Worker();
         Map<BitSet, Long> hits = new HashMap<>();
         for (long draw = 0; draw < Math.min(draws, PILOT); draw++) {
-            hits.merge(hand.best(draw).variables(), 1L, Long::sum);
+            hits.merge(worker.best(draw).variables(), 1L, Long::sum);
         }
         hits.remove(today.variables());
-        var stand = new ArrayList<Vertex>();
-        stand.add(today);
+        var candidates = new ArrayList<Vertex>();
+        candidates.add(today);
         hits.entrySet().stream()
                 .sorted(Map.Entry.<BitSet, Long>comparingByValue()
                         .reversed()
                         .thenComparing(entry -> entry.getKey().toString(), Comparator.naturalOrder()))
                 .limit(STANDING)
-                .forEach(entry -> graph.vertex(entry.getKey()).ifPresent(stand::add));
-        return List.copyOf(stand);
+                .forEach(entry -> graph.vertex(entry.getKey()).ifPresent(candidates::add));
+        return List.copyOf(candidates);
     }
 
     private Basis point(Vertex vertex) {

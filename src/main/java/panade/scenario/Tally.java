@@ -38,7 +38,7 @@ final class Tally {
     private final double base;
     private final double target;
     private final double grain;
-    private final List<Vertex> stand;
+    private final List<Vertex> candidates;
     private final boolean[] seen;
 
     /**
@@ -46,20 +46,20 @@ final class Tally {
      *
      * @param base today's least cost
      * @param target a cost that is hoped for; not a number for none
-     * @param stand blends that are kept whatever the prices
+     * @param candidates blends that are kept whatever the prices
      */
-    Tally(ScenarioModel model, double base, double target, List<Vertex> stand) {
+    Tally(ScenarioModel model, double base, double target, List<Vertex> candidates) {
         this.base = base;
         this.target = target;
         this.grain = base > 0 ? base / GRAINS : 1;
-        this.stand = stand;
+        this.candidates = candidates;
         this.groupOf = model.groupOf().stream().mapToInt(Integer::intValue).toArray();
         this.used = new Sums(model.groups());
         this.shares = new Sums(model.groups());
         this.touched = new Sums(model.model().rows().size());
         this.products = new Sums(model.draws().count());
-        this.regrets = new Sums(stand.size());
-        this.worst = new long[stand.size()];
+        this.regrets = new Sums(candidates.size());
+        this.worst = new long[candidates.size()];
         this.seen = new boolean[model.groups()];
     }
 
@@ -112,7 +112,7 @@ final class Tally {
 
     private void compare(Drawn drawn, long difference) {
         for (int i = 0; i < worst.length; i++) {
-            long regret = Math.max(0, grains(stand.get(i).cost(drawn.costs())) - difference);
+            long regret = Math.max(0, grains(candidates.get(i).cost(drawn.costs())) - difference);
             regrets.running()[i] += regret;
             worst[i] = Math.max(worst[i], regret);
         }

@@ -13,7 +13,7 @@ import panade.domain.Brief;
 import panade.domain.Side;
 import panade.domain.Use;
 import panade.explain.conflict.Conflict.Change;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Outcome.Undecided;
@@ -140,9 +140,9 @@ public final class Substituting {
     }
 
     /** The number that would have to give: one that what is out carried, if one of those would do. */
-    private @Nullable Cure failure(Conflicted conflicted) {
+    private @Nullable Relaxation failure(Conflicted conflicted) {
         var carried = carriedFloors();
-        var moves = new ArrayList<Cure>();
+        var moves = new ArrayList<Relaxation>();
         conflicted.conflict().cures().stream()
                 .filter(cure -> cure.change() instanceof Change.Moves)
                 .forEach(moves::add);

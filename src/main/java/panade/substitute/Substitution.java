@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 
@@ -32,7 +32,7 @@ public record Substitution(Set<String> out, Blended before, Outcome after, List<
             String ingredient,
             @Nullable Blended blended,
             BigFraction share,
-            @Nullable Cure failure,
+            @Nullable Relaxation failure,
             @Nullable String undecided) {
 
         /** Whether a blend exists with it. */

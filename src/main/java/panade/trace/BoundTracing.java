@@ -21,7 +21,7 @@ public final class BoundTracing {
     /**
      * More breakpoints than any curve that a person would read; beyond, the curve is told as far as it was followed.
      */
-    private static final int MOST = 400;
+    private static final int MAX_BREAKPOINTS = 400;
 
     /** How far a curve is shown beyond a jump, as a part of the number. */
     private static final int TAIL = 10;
@@ -70,7 +70,7 @@ public final class BoundTracing {
     private End follow(Stop start, boolean up) {
         var end = up ? to : from;
         var here = start;
-        for (int i = 0; i < MOST; i++) {
+        for (int i = 0; i < MAX_BREAKPOINTS; i++) {
             if (end != null && !lies(here.at(), end, up)) {
                 return End.ASKED;
             }

@@ -38,7 +38,7 @@ public record PriceStudy(
         BigFraction lowest,
         BigFraction highest,
         List<Use> uses,
-        List<Touch> touches,
+        List<BindingSide> touches,
         List<Weight> weights,
         Kept kept,
         Kept safest,
@@ -60,7 +60,7 @@ public record PriceStudy(
     public record Use(String ingredient, long draws, BigFraction meanShare) {}
 
     /** How often a bound's number holds the best blend back. */
-    public record Touch(String name, String path, Side side, long draws) {}
+    public record BindingSide(String name, String path, Side side, long draws) {}
 
     /** The part of the variance of the least cost that goes with the price of an offer: a squared correlation. */
     public record Weight(Offer offer, BigFraction part) {}

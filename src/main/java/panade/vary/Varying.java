@@ -27,7 +27,7 @@ import panade.scenario.Scenarios;
 import panade.vary.PriceStudy.Kept;
 import panade.vary.PriceStudy.Level;
 import panade.vary.PriceStudy.Proof;
-import panade.vary.PriceStudy.Touch;
+import panade.vary.PriceStudy.BindingSide;
 import panade.vary.PriceStudy.Use;
 import panade.vary.PriceStudy.Weight;
 
@@ -53,7 +53,7 @@ public final class Varying {
         this.offers = priced.offers();
         this.ingredients = priced.ingredients();
         this.model = priced.model();
-        this.scenarios = new Scenarios(model, this::rescue);
+        this.scenarios = new Scenarios(model, this::solveExactly);
     }
 
     /**
@@ -77,7 +77,7 @@ public final class Varying {
         return varying.study(varying.scenarios.run(draws, threads, target), seed, proveAll);
     }
 
-    private Basis rescue(List<BigFraction> costs) {
+    private Basis solveExactly(List<BigFraction> costs) {
         if (planner.verdict(compiled.model().withCosts(costs)) instanceof Optimum optimum) {
             return optimum.basis();
         }
@@ -156,18 +156,18 @@ public final class Varying {
         return List.copyOf(uses);
     }
 
-    private List<Touch> touches(Distribution found) {
-        var touches = new ArrayList<Touch>();
+    private List<BindingSide> touches(Distribution found) {
+        var touches = new ArrayList<BindingSide>();
         for (int i = 0; i < compiled.rows().size(); i++) {
             if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfBound row) {
-                touches.add(new Touch(row.bound().name(), row.bound().path(), row.side(), found.touched(i)));
+                touches.add(new BindingSide(row.bound().name(), row.bound().path(), row.side(), found.touched(i)));
             }
             if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfOffer row) {
                 var name = BriefCompiler.availabilityName(row.offer());
-                touches.add(new Touch(name, name, Side.MAX, found.touched(i)));
+                touches.add(new BindingSide(name, name, Side.MAX, found.touched(i)));
             }
         }
-        touches.sort(Comparator.comparing(Touch::draws).reversed().thenComparing(Touch::path));
+        touches.sort(Comparator.comparing(BindingSide::draws).reversed().thenComparing(BindingSide::path));
         return List.copyOf(touches);
     }
 

@@ -81,7 +81,7 @@ public final class VaryingCompositions {
     }
 
     private Draw draw(int number) {
-        var brief = today.brief().holding(values.set(number));
+        var brief = today.brief().withIngredientSet(values.set(number));
         var audit = new Audit(brief, today.blend());
         var model =
                 BriefCompiler.compile(brief).model().withCosts(prices.model().costs(number));

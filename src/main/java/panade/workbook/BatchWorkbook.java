@@ -22,8 +22,8 @@ import panade.sheet.SheetDraft;
 public final class BatchWorkbook {
     private static final int WEIGH = 2;
     private static final int WEIGHED = 3;
-    private static final int LEAST = 5;
-    private static final int MOST = 6;
+    private static final int LOWEST = 5;
+    private static final int HIGHEST = 6;
     private static final int PLACES = 3;
     private static final BigFraction GRAMS = BigFraction.of(1000);
 
@@ -118,8 +118,8 @@ public final class BatchWorkbook {
     }
 
     private static String verdict(String weighed, int row) {
-        var least = Place.of(LEAST, row);
-        var most = Place.of(MOST, row);
+        var least = Place.of(LOWEST, row);
+        var most = Place.of(HIGHEST, row);
         return "IF(" + weighed + "=\"\",\"\",IF(" + weighed + "<" + least + ",\"too little\",IF(" + most
                 + "=\"any\",\"\",IF(" + weighed + ">" + most + ",\"too much\",\"\"))))";
     }

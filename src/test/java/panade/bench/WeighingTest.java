@@ -112,7 +112,7 @@ class WeighingTest {
 
     @Test
     void small_weights_go_on_the_finer_scale() {
-        var brief = DemoBriefs.read("dumpling-filling", "september").making(weight("1 lb"));
+        var brief = DemoBriefs.read("dumpling-filling", "september").withBatch(weight("1 lb"));
         var scales = new Scales(weight("1 g"), weight("0.1 g"), weight("20 g").base());
         var sheet = Weighing.of(PLANNER, (Blended) PLANNER.answer(brief), scales);
         assertThat(sheet.isMet()).isTrue();
@@ -123,7 +123,7 @@ class WeighingTest {
     }
 
     private static BatchSheet sheet(String name, String batch, String step) {
-        var brief = DemoBriefs.read(name, "september").making(weight(batch));
+        var brief = DemoBriefs.read(name, "september").withBatch(weight(batch));
         return Weighing.of(PLANNER, (Blended) PLANNER.answer(brief), new Scales(weight(step), null, BigFraction.ZERO));
     }
 
@@ -155,7 +155,7 @@ class WeighingTest {
             lines.add(new Blend.Line(use, offer, weights.get(l).divide(total), BigFraction.ZERO));
         }
         Brief made = sheet.brief()
-                .making(Quantity.of(total, Quantity.parse("1 kg").orElseThrow().unit(), "weighed"));
+                .withBatch(Quantity.of(total, Quantity.parse("1 kg").orElseThrow().unit(), "weighed"));
         return new Audit(made, new Blend(lines, BigFraction.ONE)).broken();
     }
 }

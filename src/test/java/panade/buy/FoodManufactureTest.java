@@ -94,7 +94,7 @@ class FoodManufactureTest {
     /** The brief with a least use of so many tons of those made. */
     private static Brief atLeast(int tons, int made, Brief brief) {
         var share = Quantity.of(BigFraction.of(tons, made), Unit.of("g/g"), tons + " t");
-        return brief.ruling(brief.practice().rules().stream()
+        return brief.withRules(brief.practice().rules().stream()
                 .map(rule -> rule instanceof Rule.WhenUsed whenUsed
                         ? new Rule.WhenUsed(whenUsed.ingredients(), share, whenUsed.path(), whenUsed.origin())
                         : rule)

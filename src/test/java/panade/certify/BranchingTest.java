@@ -20,18 +20,18 @@ import panade.solver.Deadline;
 
 /** Branch and bound when its time is over. */
 class BranchingTest {
-    private static final int PATIENCE = 100;
+    private static final int MAX_BRANCHES = 100;
 
     @Test
     void withoutTimeNothingIsSaidToBeImpossible() {
-        var proof = Branching.prove(halves(), null, Prover.EXACT, PATIENCE, Deadline.in(Duration.ZERO));
+        var proof = Branching.prove(halves(), null, Prover.EXACT, MAX_BRANCHES, Deadline.in(Duration.ZERO));
         assertThat(proof.isImpossible()).isFalse();
         assertThat(proof.best()).isEmpty();
     }
 
     @Test
     void withTimeTheSameIsProvedImpossible() {
-        var proof = Branching.prove(halves(), null, Prover.EXACT, PATIENCE, Deadline.in(Duration.ofMinutes(1)));
+        var proof = Branching.prove(halves(), null, Prover.EXACT, MAX_BRANCHES, Deadline.in(Duration.ofMinutes(1)));
         assertThat(proof.isImpossible()).isTrue();
     }
 

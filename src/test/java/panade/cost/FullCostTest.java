@@ -100,7 +100,7 @@ class FullCostTest {
             var ingredients = blended(brief).blend().rawCostPerKg();
             var batch = ShelfTarget.batchFor(brief, shelf, ingredients);
             if (batch.isPresent()) {
-                var made = brief.making(Quantity.of(batch.get(), Unit.of("kg"), "a batch"));
+                var made = brief.withBatch(Quantity.of(batch.get(), Unit.of("kg"), "a batch"));
                 assertThat(ShelfTarget.of(made, shelf).perKg()).isEqualTo(ingredients);
                 paid++;
             }

@@ -16,7 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Brief;
 import panade.explain.conflict.Conflict.Change;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
@@ -68,7 +68,7 @@ class ConflictsTest {
         }
     }
 
-    private static void assertCures(Brief brief, Cure cure) {
+    private static void assertCures(Brief brief, Relaxation cure) {
         if (cure.change() instanceof Change.Moves moves) {
             var cured = ONE.plan(moved(brief, cure.path(), moves));
             assertThat(cured).isInstanceOf(Blended.class);

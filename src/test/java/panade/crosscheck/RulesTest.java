@@ -50,7 +50,7 @@ class RulesTest {
     @Property(tries = 120, edgeCases = EdgeCasesMode.NONE)
     void the_best_choice_is_the_best_of_all_choices(@ForAll("problems") RawProblem problem, @ForAll long seed) {
         var plain = Answer.blended(problem, new OrToolsSolver()).brief();
-        var brief = plain.ruling(rules(plain, new Random(seed)));
+        var brief = plain.withRules(rules(plain, new Random(seed)));
         var least = leastOfAll(brief);
         var outcome = PLANNER.answer(brief);
         Statistics.label("possible").collect(least.isPresent());
@@ -72,7 +72,7 @@ class RulesTest {
                 var rest = brief.practice().rules().stream()
                         .filter(rule -> !rule.path().equals(cure.path()))
                         .toList();
-                var least = leastOfAll(brief.ruling(rest));
+                var least = leastOfAll(brief.withRules(rest));
                 assertThat(least).contains(Objects.requireNonNull(cure.costPerKg()));
             }
         }
@@ -149,7 +149,7 @@ class RulesTest {
             }
         }
         return WITHOUT_SEARCH
-                .cheapest(brief.without(out).bounding(bounds).ruling(List.of()))
+                .cheapest(brief.without(out).withBounds(bounds).withRules(List.of()))
                 .orUndecided()
                 .map(blend -> blend.costPerKg());
     }

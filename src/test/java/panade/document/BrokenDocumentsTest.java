@@ -18,7 +18,7 @@ class BrokenDocumentsTest {
     private static final int DOCUMENTS_ARE_WRONG = 3;
 
     // Numbers with a huge exponent and deep nesting must be refused at once, not worked at.
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration TIME_LIMIT = Duration.ofSeconds(20);
 
     private final List<DocumentCase> cases = DocumentCase.allIn("/broken");
 
@@ -47,7 +47,7 @@ class BrokenDocumentsTest {
     private Stream<DynamicTest> runsOf(String command) {
         return cases.stream()
                 .map(each -> DynamicTest.dynamicTest(command + " " + each.name(), () -> {
-                    var run = assertTimeoutPreemptively(PATIENCE, () -> CommandRun.of(command, each.brief()));
+                    var run = assertTimeoutPreemptively(TIME_LIMIT, () -> CommandRun.of(command, each.brief()));
                     isRefusedWithoutAStackTrace(run);
                     tellsExactly(each, run.messages());
                 }));

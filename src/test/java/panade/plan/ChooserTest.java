@@ -77,8 +77,8 @@ class ChooserTest {
         assertThat(engine).isEqualTo("branching");
     }
 
-    private static Chooser chooser(int patience) {
-        return new Chooser(Prover.EXACT, new Silent(), BigFraction.ZERO, Deadline.in(Chooser.TIME), patience, patience);
+    private static Chooser chooser(int maxBranches) {
+        return new Chooser(Prover.EXACT, new Silent(), BigFraction.ZERO, Deadline.in(Chooser.TIME), maxBranches, maxBranches);
     }
 
     private static MixedModel model(BigFraction least) {

@@ -10,7 +10,7 @@ import tools.jackson.databind.JsonNode;
 /** Entering prices and the range in which a price leaves the blend the best, each tried by typing another price. */
 final class PriceClaims {
     private static final BigFraction HAIR = BigFraction.of(1, 1_000_000_000);
-    private static final BigFraction FURTHER = BigFraction.of(95, 100);
+    private static final BigFraction DISCOUNTED = BigFraction.of(95, 100);
 
     private final TypedKitchen kitchen;
     private final PlainAnswer answer;
@@ -81,7 +81,7 @@ final class PriceClaims {
     private void saving(JsonNode unused, TypedKitchen.Offer offer, BigFraction at) {
         var saved = unused.path("savingPerKg");
         if (saved.isNumber()) {
-            var after = leastAt(offer, at.multiply(FURTHER));
+            var after = leastAt(offer, at.multiply(DISCOUNTED));
             boolean holds = after.isPresent() && Printed.isNear(least.subtract(after.get()), Printed.number(saved));
             tally.claim(
                     "savings of entering",

@@ -29,8 +29,8 @@ final class MovingPrice {
     }
 
     /** A turn of the walk in units of the price. */
-    Sensitivity.Turn turn(ParametricSimplex.Turn turn) {
+    Sensitivity.Breakpoint turn(ParametricSimplex.Breakpoint turn) {
         var by = turn.at().multiply(scale).divide(tableau.costScale());
-        return new Sensitivity.Turn(by, turn.after().point());
+        return new Sensitivity.Breakpoint(by, turn.after().point());
     }
 }

@@ -15,7 +15,7 @@ import panade.certify.simplex.Tableau;
  */
 final class RatioReach {
     /** Ties are settled by at most this many pivots; beyond, no reach is told. */
-    private static final int PATIENCE = 60;
+    private static final int MAX_PIVOTS = 60;
 
     private final Tableau tableau;
     private final int row;
@@ -41,9 +41,9 @@ final class RatioReach {
     }
 
     private Optional<BigFraction> reach() {
-        for (int step = 0; step < PATIENCE; step++) {
+        for (int step = 0; step < MAX_PIVOTS; step++) {
             tableau.moveSlack(row, sign);
-            if (!ParametricSimplex.settles(tableau)) {
+            if (!ParametricSimplex.trySettle(tableau)) {
                 return Optional.empty();
             }
             int tied = tiedPlace();

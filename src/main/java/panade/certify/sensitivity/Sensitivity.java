@@ -82,7 +82,7 @@ public final class Sensitivity {
      * @param weights by column, what one unit of the moving price adds to its cost, positive
      * @param sign 1 to raise, -1 to lower
      */
-    public Optional<Turn> movingPrice(Map<Integer, BigFraction> weights, int sign) {
+    public Optional<Breakpoint> movingPrice(Map<Integer, BigFraction> weights, int sign) {
         var moving = new MovingPrice(optimum.tableau(), weights, sign);
         return Optional.ofNullable(ParametricSimplex.alongDirection(moving.tableau()))
                 .map(moving::turn);
@@ -93,7 +93,7 @@ public final class Sensitivity {
      *
      * @param weights by column, what one unit of the moving price adds to its cost, positive
      */
-    public List<Turn> raisingPriceForEver(Map<Integer, BigFraction> weights) {
+    public List<Breakpoint> raisingPriceForEver(Map<Integer, BigFraction> weights) {
         var moving = new MovingPrice(optimum.tableau(), weights, 1);
         return ParametricSimplex.allAlongDirection(moving.tableau()).stream()
                 .map(moving::turn)
@@ -106,7 +106,7 @@ public final class Sensitivity {
      * @param by how far the price has moved by then
      * @param after the point on the far side
      */
-    public record Turn(BigFraction by, List<BigFraction> after) {}
+    public record Breakpoint(BigFraction by, List<BigFraction> after) {}
 
     /**
      * How something unused comes in as its price falls.

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Pivots a dictionary to an optimum: dual steps while prices are right and amounts are not, primal steps in the other
  * case, and criss-cross steps (Terlaky, "A convergent criss-cross method", Optimization 16, 1985) when neither is.
- * Always the lowest index among equals, so the same model takes the same path; after {@link #PATIENCE} steps the lowest
+ * Always the lowest index among equals, so the same model takes the same path; after {@link #STEPS_BY_VALUE} steps the lowest
  * index outright (Bland, Math. of Operations Research 2, 1977), so every run ends.
  */
 public final class ExactSimplex {
@@ -17,7 +17,7 @@ public final class ExactSimplex {
         UNBOUNDED
     }
 
-    private static final int PATIENCE = 500;
+    private static final int STEPS_BY_VALUE = 500;
 
     private final Tableau tableau;
     private int steps;
@@ -170,7 +170,7 @@ public final class ExactSimplex {
     }
 
     private boolean precedes(BigInteger value, int variable, BigInteger best, int bestVariable) {
-        int byValue = steps < PATIENCE ? value.compareTo(best) : 0;
+        int byValue = steps < STEPS_BY_VALUE ? value.compareTo(best) : 0;
         return byValue < 0 || (byValue == 0 && variable < bestVariable);
     }
 

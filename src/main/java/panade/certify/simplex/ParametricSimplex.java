@@ -33,7 +33,7 @@ public final class ParametricSimplex {
     }
 
     private Optional<Slope> slope() {
-        if (contradictsAnEquation() || !settles()) {
+        if (contradictsAnEquation() || !trySettle()) {
             return Optional.empty();
         }
         var rate = tableau.value(tableau.parameter(tableau.objective()));
@@ -49,15 +49,15 @@ public final class ParametricSimplex {
         return false;
     }
 
-    private boolean settles() {
-        return settles(tableau);
+    private boolean trySettle() {
+        return trySettle(tableau);
     }
 
     /** Pivots until the first small move keeps every amount at or above zero; false when none can. */
-    public static boolean settles(Tableau tableau) {
+    public static boolean trySettle(Tableau tableau) {
         int line = limitingLine(tableau);
         while (line >= 0 && tableau.constant(line).signum() == 0) {
-            if (!turns(tableau, line)) {
+            if (!tryPivotOut(tableau, line)) {
                 return false;
             }
             line = limitingLine(tableau);
@@ -102,7 +102,7 @@ public final class ParametricSimplex {
     }
 
     /** Takes a limiting line out of the basis; false when nothing can come in for it. */
-    static boolean turns(Tableau tableau, int line) {
+    static boolean tryPivotOut(Tableau tableau, int line) {
         int place = new ParametricSimplex(tableau).entering(line);
         if (place >= 0) {
             tableau.pivot(line, place);
@@ -124,17 +124,17 @@ public final class ParametricSimplex {
      * Moves the second objective's weight up from zero until its own value changes, and on to the point that is the
      * best just beyond; null when it never changes.
      */
-    public static @Nullable Turn alongDirection(Tableau optimal) {
+    public static @Nullable Breakpoint alongDirection(Tableau optimal) {
         return new ParametricSimplex(optimal).turn();
     }
 
     /** Every change of the second objective's own value as its weight goes up from zero without end. */
-    public static List<Turn> allAlongDirection(Tableau optimal) {
+    public static List<Breakpoint> allAlongDirection(Tableau optimal) {
         var walk = new ParametricSimplex(optimal);
-        var turns = new ArrayList<Turn>();
+        var turns = new ArrayList<Breakpoint>();
         var turn = walk.turn();
         while (turn != null) {
-            turns.add(new Turn(turn.at(), turn.after().copy()));
+            turns.add(new Breakpoint(turn.at(), turn.after().copy()));
             turn = walk.turn();
         }
         return turns;
@@ -146,18 +146,18 @@ public final class ParametricSimplex {
      * @param at how much of the second objective had been added, in cells
      * @param after the dictionary that is optimal just beyond, and from there to the next turn
      */
-    public record Turn(BigFraction at, Tableau after) {}
+    public record Breakpoint(BigFraction at, Tableau after) {}
 
-    private @Nullable Turn turn() {
+    private @Nullable Breakpoint turn() {
         var before = tableau.value(tableau.constant(tableau.direction()));
         int place = limitingPlace();
         while (place >= 0) {
             var at = weightAt(place);
-            if (!passes(at)) {
+            if (!tryPivotThrough(at)) {
                 return null;
             }
             if (!tableau.value(tableau.constant(tableau.direction())).equals(before)) {
-                return new Turn(at, tableau);
+                return new Breakpoint(at, tableau);
             }
             place = limitingPlace();
         }
@@ -165,7 +165,7 @@ public final class ParametricSimplex {
     }
 
     /** Pivots through everything that is tied at a weight; false when something grows there without end. */
-    private boolean passes(BigFraction at) {
+    private boolean tryPivotThrough(BigFraction at) {
         int place = limitingPlace();
         while (place >= 0 && weightAt(place).equals(at)) {
             int line = leaving(tableau, place);

@@ -11,7 +11,7 @@ import panade.quantity.Decimal;
 /** Checks that what an ingredient is said to hold fits into it: no more than the whole, no part above its whole. */
 record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Problems problems) {
     // 100 g, and 1 g for rounding: food tables round every component by itself.
-    private static final BigFraction MOST = BigFraction.of(101);
+    private static final BigFraction MAX_GRAMS = BigFraction.of(101);
     private static final List<String> ALWAYS = List.of("WATER", "PROCNT", "FAT", "ASH");
     private static final int DIGITS = 12;
 
@@ -33,7 +33,7 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
         // The total of carbohydrates, where it is stated, already contains the other two.
         var carbohydrates = values.containsKey("CHOCDF") ? List.of("CHOCDF") : List.of("CHOAVL", "FIBTG");
         var total = sum(ALWAYS).add(sum(carbohydrates));
-        if (total.compareTo(MOST) > 0) {
+        if (total.compareTo(MAX_GRAMS) > 0) {
             problems.add(
                     node.origin(),
                     String.join(" + ", ALWAYS) + " + " + String.join(" + ", carbohydrates) + " make " + text(total)

@@ -26,8 +26,8 @@ public record Conflict(
         boolean complete,
         int separate,
         boolean proved,
-        List<Cure> cures,
-        List<Cure> combined,
+        List<Relaxation> cures,
+        List<Relaxation> combined,
         @Nullable Cost combinedCost,
         List<String> open) {
 
@@ -57,7 +57,7 @@ public record Conflict(
      * @param change how
      * @param cost least cost after it; null when no price is known, or it is not enough alone
      */
-    public record Cure(
+    public record Relaxation(
             String path,
             @Nullable Origin origin,
             String name,

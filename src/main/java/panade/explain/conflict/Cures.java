@@ -15,7 +15,7 @@ import panade.domain.Rule;
 import panade.domain.origin.Origin;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Cost;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Trials.Trial;
 import panade.quantity.Unit;
 
@@ -28,7 +28,7 @@ final class Cures {
     private final CompiledBrief compiled;
     private final DemandModels models;
     private final Trials trials;
-    private final List<Cure> found = new ArrayList<>();
+    private final List<Relaxation> found = new ArrayList<>();
     private final List<String> open = new ArrayList<>();
 
     Cures(Brief brief, CompiledBrief compiled, DemandModels models, Trials trials) {
@@ -39,10 +39,10 @@ final class Cures {
     }
 
     /** The cures found, cheapest first. */
-    List<Cure> found() {
+    List<Relaxation> found() {
         return found.stream()
                 .sorted(Comparator.comparing(
-                        Cure::costPerKg,
+                        Relaxation::costPerKg,
                         Comparator.nullsLast((a, b) -> a.subtract(b).signum())))
                 .toList();
     }
@@ -112,7 +112,7 @@ final class Cures {
     /** A larger number where the rule counts and one is enough; else the brief without the rule. */
     private void ease(Rule rule) {
         if (!raise(rule)) {
-            solved(brief.ruling(without(rule)), place(rule), RuleNames.of(rule), new Change.Drops(), true);
+            solved(brief.withRules(without(rule)), place(rule), RuleNames.of(rule), new Change.Drops(), true);
         }
     }
 
@@ -138,7 +138,7 @@ final class Cures {
         var fresh = rule instanceof Rule.Choose choose
                 ? new Rule.Choose(choose.options(), choose.min(), most, choose.path(), choose.origin())
                 : new Rule.MostNames(most, rule.path(), rule.origin());
-        return brief.ruling(brief.practice().rules().stream()
+        return brief.withRules(brief.practice().rules().stream()
                 .map(each -> each.equals(rule) ? fresh : each)
                 .toList());
     }
@@ -168,7 +168,7 @@ final class Cures {
             open.add("whether \"" + name + "\" alone would do: " + undecided.reason());
         }
         var cost = cost(trial);
-        cost.ifPresent(known -> found.add(new Cure(place.path(), place.origin(), name, change, priced ? known : null)));
+        cost.ifPresent(known -> found.add(new Relaxation(place.path(), place.origin(), name, change, priced ? known : null)));
         return cost.isPresent();
     }
 

@@ -81,7 +81,7 @@ final class DemandModels {
             }
         }
         var part = new CompiledBrief(new LinearModel(compiled.model().columns(), rows), compiled.columns(), limits);
-        return RuleCompiler.compile(brief.ruling(rules), part, Extent.ANY).model();
+        return RuleCompiler.compile(brief.withRules(rules), part, Extent.ANY).model();
     }
 
     /**

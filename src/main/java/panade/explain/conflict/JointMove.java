@@ -15,7 +15,7 @@ import panade.domain.Brief;
 import panade.domain.Rule;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Cost;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.NumberMove.Written;
 import panade.explain.conflict.Trials.Search;
 import panade.explain.conflict.Trials.Trial;
@@ -38,7 +38,7 @@ final class JointMove {
     }
 
     /** Some changes, and the least cost with all of them. */
-    record Joint(List<Cure> changes, @Nullable Cost cost) {
+    record Joint(List<Relaxation> changes, @Nullable Cost cost) {
         static final Joint NONE = new Joint(List.of(), null);
     }
 
@@ -71,18 +71,18 @@ final class JointMove {
     }
 
     private Optional<Joint> without(List<Rule> dropped) {
-        var rest = brief.ruling(brief.practice().rules().stream()
+        var rest = brief.withRules(brief.practice().rules().stream()
                 .filter(rule -> !dropped.contains(rule))
                 .toList());
         return moves(rest).map(moves -> spared(rest, moves)).flatMap(moves -> joint(rest, moves, dropped));
     }
 
     private Optional<Joint> joint(Brief rest, List<Written> moves, List<Rule> dropped) {
-        var changes = new ArrayList<Cure>();
+        var changes = new ArrayList<Relaxation>();
         moves.forEach(move -> changes.add(
-                new Cure(move.path(), move.number().origin(), move.number().name(), move.change(), null)));
+                new Relaxation(move.path(), move.number().origin(), move.number().name(), move.change(), null)));
         dropped.forEach(rule ->
-                changes.add(new Cure(rule.path(), rule.origin(), RuleNames.of(rule), new Change.Drops(), null)));
+                changes.add(new Relaxation(rule.path(), rule.origin(), RuleNames.of(rule), new Change.Drops(), null)));
         return Cures.cost(trials.solve(all(rest, moves))).map(cost -> new Joint(List.copyOf(changes), cost));
     }
 

@@ -18,8 +18,8 @@ public record ReferenceAmount(String name, BigFraction grams) {
             new ReferenceAmount("entrees without sauce, uncooked", BigFraction.of(110)),
             new ReferenceAmount("sausages", BigFraction.of(55)));
 
-    private static final BigFraction LEAST = Decimal.of("0.67");
-    private static final BigFraction MOST = BigFraction.of(2);
+    private static final BigFraction MIN_SHARE = Decimal.of("0.67");
+    private static final BigFraction MAX_SHARE = BigFraction.of(2);
 
     /** How a serving stands against the amounts, and what that makes of one piece: 21 CFR 101.9(b)(2)(i). */
     public static String note(@Nullable Quantity serving) {
@@ -35,7 +35,7 @@ public record ReferenceAmount(String name, BigFraction grams) {
 
     private String against(Quantity serving) {
         var part = serving.base().multiply(1000).divide(grams);
-        boolean one = part.subtract(LEAST).signum() >= 0 && part.subtract(MOST).signum() < 0;
+        boolean one = part.subtract(MIN_SHARE).signum() >= 0 && part.subtract(MAX_SHARE).signum() < 0;
         return name + ", " + RoundingRule.plain(Decimal.round(grams, 0)) + " g: "
                 + RoundingRule.plain(Decimal.round(part.multiply(100), 0)) + " %"
                 + (one ? ", one serving" : ", not one serving");

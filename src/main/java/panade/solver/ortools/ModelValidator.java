@@ -17,7 +17,7 @@ final class ModelValidator {
     private ModelValidator() {}
 
     /** Why a model may not go to native code; empty when it may. */
-    static Optional<String> objection(LinearModel model) {
+    static Optional<String> violation(LinearModel model) {
         if (model.rows().stream().anyMatch(row -> !allThere(row, model.columns().size()))) {
             return Optional.of("a row names a column that is not in the model");
         }

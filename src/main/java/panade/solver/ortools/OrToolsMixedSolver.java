@@ -51,9 +51,9 @@ public final class OrToolsMixedSolver implements MixedSolver {
             return new MixedAnswer.Undecided("the model has no rows or no columns");
         }
         var scaled = RowScaling.scaled(model.relaxed());
-        var objection = ModelValidator.objection(scaled);
-        if (objection.isPresent()) {
-            return new MixedAnswer.Undecided(objection.get());
+        var violation = ModelValidator.violation(scaled);
+        if (violation.isPresent()) {
+            return new MixedAnswer.Undecided(violation.get());
         }
         var fault = NativeLibraries.fault();
         return fault.isPresent()

@@ -25,9 +25,9 @@ public final class OrToolsSolver implements Solver {
             return new SolverAnswer.Undecided("the model has no rows or no columns");
         }
         var scaled = RowScaling.scaled(model);
-        var objection = ModelValidator.objection(scaled);
-        if (objection.isPresent()) {
-            return new SolverAnswer.Undecided(objection.get());
+        var violation = ModelValidator.violation(scaled);
+        if (violation.isPresent()) {
+            return new SolverAnswer.Undecided(violation.get());
         }
         var fault = NativeLibraries.fault();
         return fault.isPresent() ? new SolverAnswer.Undecided(fault.get()) : Glop.solve(scaled, limit);

@@ -22,7 +22,7 @@ import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.explain.conflict.Conflict.Change;
-import panade.explain.conflict.Conflict.Cure;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
 import panade.export.JsonExport;
 import panade.model.LinearModel;
@@ -122,7 +122,7 @@ class CuresTest {
         assertThat(conflict.separate()).isEqualTo(2);
         assertThat(conflict.sets().get(0)).noneMatch(Member::frees);
         assertThat(conflict.cures()).isEmpty();
-        assertThat(conflict.combined().stream().collect(Collectors.toMap(Cure::path, CuresTest::number)))
+        assertThat(conflict.combined().stream().collect(Collectors.toMap(Relaxation::path, CuresTest::number)))
                 .containsOnly(
                         Map.entry("/bounds/0/min", BigFraction.of(40)), Map.entry("/bounds/2/min", BigFraction.of(10)));
         assertThat(Objects.requireNonNull(conflict.combinedCost()).perKg()).isEqualTo(Decimal.of("2.1"));
@@ -228,16 +228,16 @@ class CuresTest {
 
     private static Map<String, BigFraction> costs(Conflict conflict) {
         return conflict.cures().stream()
-                .collect(Collectors.toMap(Cure::path, cure -> Objects.requireNonNull(cure.costPerKg())));
+                .collect(Collectors.toMap(Relaxation::path, cure -> Objects.requireNonNull(cure.costPerKg())));
     }
 
     private static Map<String, BigFraction> numbers(Conflict conflict) {
         return conflict.cures().stream()
                 .filter(cure -> cure.change() instanceof Change.Moves)
-                .collect(Collectors.toMap(Cure::path, CuresTest::number));
+                .collect(Collectors.toMap(Relaxation::path, CuresTest::number));
     }
 
-    private static BigFraction number(Cure cure) {
+    private static BigFraction number(Relaxation cure) {
         return ((Change.Moves) cure.change()).to();
     }
 
