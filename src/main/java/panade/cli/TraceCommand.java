@@ -7,18 +7,20 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.TraceResults;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
-import panade.export.TraceExport;
+import panade.export.ResultJson;
+import panade.export.TraceCsv;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
-import panade.report.TraceReport;
+import panade.report.question.TraceReport;
 import panade.trace.BoundTracing;
 import panade.trace.Curve;
 import panade.trace.PriceTracing;
@@ -194,12 +196,11 @@ final class TraceCommand implements Callable<Integer> {
         if (curve.isEmpty()) {
             return new OutcomePrinter(out, err, argument.json()).print(planner.plan(brief));
         }
-        if (csv) {
-            out.print(TraceExport.csv(curve.get()));
-        } else {
-            out.print(
-                    argument.json() ? TraceExport.json(curve.get()) : TextRenderer.render(TraceReport.of(curve.get())));
-        }
+        var result = TraceResults.of(curve.get());
+        out.print(
+                csv
+                        ? TraceCsv.of(result)
+                        : argument.json() ? ResultJson.text(result) : TextRenderer.render(TraceReport.of(result)));
         return ExitStatus.DONE;
     }
 }

@@ -47,7 +47,21 @@ final class NearbyExport {
     private static ObjectNode alternative(Blend blend) {
         var node = NODES.objectNode();
         JsonExport.put(node, "perKg", blend.costPerKg());
-        node.set("blend", TraceExport.lines(blend));
+        node.set("blend", lines(blend));
         return node;
+    }
+
+    /** The lines of a blend as shares. */
+    static ArrayNode lines(Blend blend) {
+        var lines = NODES.arrayNode();
+        blend.lines().forEach(line -> {
+            var node = NODES.objectNode();
+            node.put("ingredient", line.use().ingredient());
+            node.put("stage", line.use().stage());
+            node.put("supplier", line.offer().supplier());
+            JsonExport.put(node, "share", line.share());
+            lines.add(node);
+        });
+        return lines;
     }
 }

@@ -5,45 +5,47 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Blend;
 import panade.page.Content.Cell;
 import panade.page.Content.CurvePoint;
 import panade.page.Content.CurveView;
 import panade.page.Content.Curves;
 import panade.quantity.Decimal;
 import panade.report.Figures;
-import panade.report.TraceReport;
-import panade.trace.Curve;
-import panade.trace.Curve.Kind;
-import panade.trace.Curve.Moved;
+import panade.report.question.TraceReport;
+import panade.result.ShareLine;
+import panade.result.TraceResult;
+import panade.result.TraceResult.BoundNumber;
+import panade.result.TraceResult.Point;
+import panade.result.TraceResult.Price;
+import panade.result.TraceResult.Segment;
 
 /** Curves with the blend at each of their points. */
 final class CurveViews {
     private static final int DIGITS = 12;
 
-    private final Curve curve;
-    private final List<Blend> blends;
+    private final TraceResult curve;
+    private final List<List<ShareLine>> blends;
 
-    private CurveViews(Curve curve) {
+    private CurveViews(TraceResult curve) {
         this.curve = curve;
         this.blends =
                 IntStream.range(0, curve.points().size()).mapToObj(this::blend).toList();
     }
 
-    static Curves of(List<Curve> curves) {
+    static Curves of(List<TraceResult> curves) {
         return new Curves(IntStream.range(0, curves.size())
                 .mapToObj(i -> new CurveViews(curves.get(i)).view("curve-" + (i + 1)))
                 .toList());
     }
 
     /** Along a price the blend of the stretch that begins at the point; along a bound the one at the point. */
-    private Blend blend(int point) {
+    private List<ShareLine> blend(int point) {
         var own = curve.points().get(point).blend();
-        return isPrice() ? curve.after(point).map(Curve.Segment::blend).orElse(own) : own;
+        return isPrice() ? curve.after(point).map(Segment::blend).orElse(own) : own;
     }
 
     private boolean isPrice() {
-        return curve.of() instanceof Moved.Price;
+        return curve.of() instanceof Price;
     }
 
     private CurveView view(String id) {
@@ -66,15 +68,15 @@ final class CurveViews {
     }
 
     private String perPound() {
-        var currency = curve.brief().currency();
+        var currency = curve.currency();
         return currency.isEmpty() ? "per lb" : currency + "/lb";
     }
 
     /** Every ingredient that is used anywhere along the curve, by its greatest share. */
     private List<String> ids() {
         return blends.stream()
-                .flatMap(blend -> blend.lines().stream())
-                .map(line -> line.use().ingredient())
+                .flatMap(List::stream)
+                .map(ShareLine::ingredient)
                 .distinct()
                 .sorted((a, b) -> greatest(b).subtract(greatest(a)).signum())
                 .toList();
@@ -82,13 +84,13 @@ final class CurveViews {
 
     private BigFraction greatest(String id) {
         return blends.stream()
-                .map(blend -> blend.shareOf(id))
+                .map(blend -> ShareLine.shareOf(id, blend))
                 .reduce(BigFraction.ZERO, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
     }
 
     private boolean moves(String id) {
         return blends.stream()
-                .anyMatch(blend -> !blend.shareOf(id).equals(blends.get(0).shareOf(id)));
+                .anyMatch(blend -> !ShareLine.shareOf(id, blend).equals(ShareLine.shareOf(id, blends.get(0))));
     }
 
     private String title() {
@@ -101,8 +103,8 @@ final class CurveViews {
         int turns = TraceReport.turns(curve);
         var times = turns == 0 ? "not at all" : turns == 1 ? "once" : turns + " times";
         var stretch = number(curve.now()) + " " + unit() + " now. Between "
-                + number(points.get(0).at()) + " and "
-                + number(points.get(points.size() - 1).at()) + " ";
+                + number(points.get(0).place()) + " and "
+                + number(points.get(points.size() - 1).place()) + " ";
         if (isPrice()) {
             return stretch + "the blend changes " + times + "; from one change to the next only its cost moves.";
         }
@@ -112,11 +114,11 @@ final class CurveViews {
     }
 
     private boolean jumps() {
-        return curve.points().stream().anyMatch(point -> !beside(point.kind()).isEmpty());
+        return curve.points().stream().anyMatch(Point::isBesideJump);
     }
 
     private boolean isBent() {
-        return curve.of() instanceof Moved.BoundNumber number && number.bent();
+        return curve.of() instanceof BoundNumber number && number.bent();
     }
 
     private String number(BigFraction at) {
@@ -131,7 +133,7 @@ final class CurveViews {
     }
 
     private String unit() {
-        return curve.of() instanceof Moved.BoundNumber number ? number.unit() : perPound();
+        return curve.of() instanceof BoundNumber number ? number.unit() : perPound();
     }
 
     private BigFraction told(BigFraction at) {
@@ -139,29 +141,26 @@ final class CurveViews {
     }
 
     private String name(String id) {
-        return curve.brief().set().ingredient(id).name();
+        return curve.names().getOrDefault(id, id);
     }
 
     private List<CurvePoint> points(List<String> moving) {
         var points = new ArrayList<CurvePoint>();
         for (int i = 0; i < blends.size(); i++) {
             var blend = blends.get(i);
-            var at = told(curve.points().get(i).at());
-            var cost = Figures.perPound(curve.points().get(i).costPerKg());
-            var beside = beside(curve.points().get(i).kind());
+            var point = curve.points().get(i);
+            var at = told(point.place());
+            var cost = Figures.perPound(point.costPerKg());
+            var beside = TraceReport.beside(point);
             points.add(new CurvePoint(
-                    beside.isEmpty() ? "at" : beside.replace(' ', '-'),
+                    beside.isEmpty() ? "at" : beside.strip().replace(' ', '-'),
                     new Cell(
-                            (beside + " ").stripLeading() + Figures.significant(at, 5, curve.rounding(i)),
-                            Decimal.significant(at, DIGITS, curve.rounding(i)).toPlainString()),
+                            beside + Figures.significant(at, 5, point.rounding()),
+                            Decimal.significant(at, DIGITS, point.rounding()).toPlainString()),
                     new Cell(Figures.money(cost), exact(cost)),
-                    moving.stream().map(id -> share(blend.shareOf(id))).toList()));
+                    moving.stream().map(id -> share(ShareLine.shareOf(id, blend))).toList()));
         }
         return points;
-    }
-
-    private static String beside(Kind kind) {
-        return kind == Kind.JUST_ABOVE ? "just above" : kind == Kind.JUST_BELOW ? "just below" : "";
     }
 
     private static Cell share(BigFraction share) {

@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import panade.assemble.TraceResults;
 import panade.cost.ReportInput;
 import panade.domain.Brief;
 import panade.page.Content.Blocks;
@@ -50,7 +51,8 @@ public final class Page {
         add("money", "Where the money goes", MoneyBars.of(blended, findings.asides()));
         add("bounds", "Every bound, from floor to ceiling", BoundRows.of(blended));
         if (!findings.curves().isEmpty()) {
-            add("curves", "If a number moves", CurveViews.of(findings.curves()));
+            add("curves", "If a number moves", CurveViews.of(
+                            findings.curves().stream().map(TraceResults::of).toList()));
         }
         addComparison(brief);
         addPanel();

@@ -7,7 +7,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Draws a curve of points joined by straight lines as plain text. */
-final class Chart {
+public final class Chart {
     private static final int WIDTH = 72;
     private static final int HEIGHT = 14;
 
@@ -19,7 +19,7 @@ final class Chart {
     private final BigFraction top;
 
     /** A chart of at least two points in rising order of {@code across}. */
-    Chart(List<BigFraction> across, List<BigFraction> up) {
+    public Chart(List<BigFraction> across, List<BigFraction> up) {
         this.across = across;
         this.up = up;
         this.left = across.get(0);
@@ -29,7 +29,7 @@ final class Chart {
     }
 
     /** The lines of the chart: the curve, its breakpoints as {@code o}, and the values at the corners. */
-    List<String> lines() {
+    public List<String> lines() {
         var grid = new char[HEIGHT][WIDTH];
         for (var row : grid) {
             Arrays.fill(row, ' ');

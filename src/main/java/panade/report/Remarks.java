@@ -5,6 +5,7 @@ import java.util.List;
 import panade.domain.origin.Remark;
 import panade.report.Block.Heading;
 import panade.report.Block.Points;
+import panade.result.RemarkLine;
 
 /** Words what documents say that may not be meant: the last thing told, so that it is not scrolled away. */
 public final class Remarks {
@@ -18,6 +19,18 @@ public final class Remarks {
         if (!remarks.isEmpty()) {
             blocks.add(new Heading(HEADING));
             blocks.add(points(remarks));
+        }
+        return new ReportDocument(report.title(), blocks);
+    }
+
+    /** The same, of a result. */
+    public static ReportDocument on(ReportDocument report, List<RemarkLine> remarks) {
+        var blocks = new ArrayList<>(report.blocks());
+        if (!remarks.isEmpty()) {
+            blocks.add(new Heading(HEADING));
+            blocks.add(new Points(remarks.stream()
+                    .map(remark -> remark.place() + ": " + remark.text())
+                    .toList()));
         }
         return new ReportDocument(report.title(), blocks);
     }

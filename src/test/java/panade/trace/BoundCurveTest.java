@@ -6,10 +6,11 @@ import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import panade.assemble.TraceResults;
 import panade.domain.Side;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
-import panade.report.TraceReport;
+import panade.report.question.TraceReport;
 import panade.solver.ortools.OrToolsSolver;
 import panade.testing.SmallKitchen;
 import panade.trace.Curve.End;
@@ -46,7 +47,7 @@ class BoundCurveTest {
             assertThat(curve.segments()).allMatch(segment -> segment.slope().signum() == 0);
             assertThat(curve.segments().get(0).from()).isEqualTo(number("6"));
             assertThat(curve.segments().get(1).to()).isEqualTo(number("8"));
-            assertThat(TraceReport.changes(curve))
+            assertThat(TraceReport.changes(TraceResults.of(curve)))
                     .containsExactly("just above 7: the cost jumps from 0.1814 to 0.5443/lb;"
                             + " mince leaves, -40.00 %; powder comes in, +40.00 %");
         }
@@ -65,13 +66,13 @@ class BoundCurveTest {
         var jump = "just above 7: the cost jumps from 0.1814 to 0.5443/lb; mince leaves, -40.00 %; powder comes in,"
                 + " +40.00 %";
         var upward = curve(chewedAt("7"), 1, Side.MIN, null, null);
-        assertThat(TraceReport.changes(upward)).containsExactly(jump);
-        assertThat(TraceReport.turns(upward)).isEqualTo(1);
+        assertThat(TraceReport.changes(TraceResults.of(upward))).containsExactly(jump);
+        assertThat(TraceReport.turns(TraceResults.of(upward))).isEqualTo(1);
         var kitchen = chewedAt("7");
         var ceiling = kitchen.withBounds(kitchen.bounds().replace("\"min\": 7", "\"max\": 7"));
         var downward = curve(ceiling, 1, Side.MAX, null, null);
         assertThat(downward.points()).extracting(Point::kind).containsExactly(Kind.TURN, Kind.JUST_BELOW, Kind.TURN);
-        assertThat(TraceReport.changes(downward))
+        assertThat(TraceReport.changes(TraceResults.of(downward)))
                 .containsExactly("at 7, but not below: the cost jumps from 0.5443 to 0.1814/lb;"
                         + " mince comes in, +40.00 %; powder leaves, -40.00 %");
     }
@@ -90,7 +91,7 @@ class BoundCurveTest {
     void anIngredientBeginsToComeInOnceAndNotAgain() {
         // up to 10 % all is a; from there b until a and b fill the batch at 50 %; beyond, c drives b out
         var curve = curve(CHEAP_THEN_DEAR, 0, Side.MIN, number("0"), null);
-        assertThat(TraceReport.changes(curve))
+        assertThat(TraceReport.changes(TraceResults.of(curve)))
                 .satisfiesExactly(
                         line -> assertThat(line)
                                 .startsWith("at 10: b begins to come in; from here to 50 ")
@@ -158,7 +159,7 @@ class BoundCurveTest {
     }
 
     private static String said(Curve curve) {
-        return TextRenderer.render(TraceReport.of(curve)).replaceAll("\\s+", " ");
+        return TextRenderer.render(TraceReport.of(TraceResults.of(curve))).replaceAll("\\s+", " ");
     }
 
     private static Curve curve(

@@ -1,16 +1,18 @@
-package panade.report;
+package panade.report.question;
 
 import java.util.ArrayList;
 import java.util.List;
-import panade.intake.Intake;
-import panade.intake.Intake.Document;
-import panade.intake.Request.Differing;
-import panade.intake.table.Change;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.ReportDocument;
+import panade.result.ImportResult;
+import panade.result.ImportResult.Change;
+import panade.result.ImportResult.Document;
+import panade.result.ImportResult.Kind;
 
 /** Words what taking a file in did, or would do. */
 public final class ImportReport {
@@ -21,55 +23,55 @@ public final class ImportReport {
             new Column("was", false),
             new Column("is", false));
 
-    private final Intake intake;
+    private final ImportResult result;
 
-    private ImportReport(Intake intake) {
-        this.intake = intake;
+    private ImportReport(ImportResult result) {
+        this.result = result;
     }
 
-    /** The report; {@code done} tells whether it was written. */
-    public static ReportDocument of(Intake intake, boolean done) {
-        return new ImportReport(intake).document(done);
+    /** The report. */
+    public static ReportDocument of(ImportResult result) {
+        return new ImportReport(result).document();
     }
 
-    private ReportDocument document(boolean done) {
+    private ReportDocument document() {
         var blocks = new ArrayList<Block>();
-        if (intake.isRefused()) {
+        if (result.refused()) {
             blocks.add(new Paragraph(
                     "Some of it differs from what is there. Say --update to take the new values, or --keep to"
                             + " add only what is new."));
         }
-        intake.files().forEach(file -> {
+        result.files().forEach(file -> {
             blocks.add(new Heading(file.file() + ": " + words(file)));
             blocks.add(isPlain(file) ? additions(file) : differences(file));
         });
-        if (!intake.untaken().isEmpty()) {
+        if (!result.notTaken().isEmpty()) {
             blocks.add(new Heading("Not taken"));
-            blocks.add(new Points(intake.untaken()));
+            blocks.add(new Points(result.notTaken()));
         }
-        if (!intake.notes().isEmpty()) {
+        if (!result.notes().isEmpty()) {
             blocks.add(new Heading("Left out"));
-            blocks.add(new Points(intake.notes()));
+            blocks.add(new Points(result.notes()));
         }
-        if (!intake.unsaid().isEmpty()) {
+        if (!result.allergensNotKnown().isEmpty()) {
             blocks.add(new Heading("Mind"));
             blocks.add(new Points(List.of("Allergens are not known, which is not the same as none, of: "
-                    + String.join(", ", intake.unsaid())
+                    + String.join(", ", result.allergensNotKnown())
                     + ". Read the supplier's papers and write them down: \"allergens\": [] is for none.")));
         }
-        return new ReportDocument(title(done), blocks);
+        return new ReportDocument(title(), blocks);
     }
 
     private static boolean isPlain(Document file) {
         return file.changes().stream()
-                .allMatch(change -> change.field().isEmpty() && change.before().isEmpty());
+                .allMatch(change -> change.field().isEmpty() && change.was().isEmpty());
     }
 
     private Table additions(Document file) {
         return new Table(
                 List.of(new Column("", false), new Column("What", false), new Column("", false)),
                 file.changes().stream()
-                        .map(change -> List.of(word(change), change.of(), change.after()))
+                        .map(change -> List.of(word(change), change.of(), change.is()))
                         .toList());
     }
 
@@ -77,40 +79,40 @@ public final class ImportReport {
         return new Table(COLUMNS, file.changes().stream().map(this::row).toList());
     }
 
-    private String title(boolean done) {
-        if (intake.isRefused()) {
+    private String title() {
+        if (result.refused()) {
             return "Nothing was written.";
         }
-        int untaken = intake.untaken().size();
+        int untaken = result.notTaken().size();
         var but = untaken == 0 ? "" : " but for " + untaken + (untaken == 1 ? " row" : " rows");
-        if (intake.toWrite().isEmpty()) {
+        if (result.changesNothing()) {
             return "Nothing to write" + but + ": all of it is there already, or stays as it is.";
         }
-        return done ? "Taken in" + but + "." : "This would be taken in" + but + "; nothing was written.";
+        return result.written() ? "Taken in" + but + "." : "This would be taken in" + but + "; nothing was written.";
     }
 
     private static String words(Document file) {
-        return (file.exists() ? "" : "new, ")
-                + count(file, Change.Sort.ADDED, "added")
-                + (file.differs()
-                        ? ", " + count(file, Change.Sort.CHANGED, "different") + ", "
-                                + count(file, Change.Sort.GONE, "gone")
+        return (file.isNew() ? "new, " : "")
+                + count(file, Kind.ADDED, "added")
+                + (file.changes().stream().anyMatch(change -> change.what() != Kind.ADDED)
+                        ? ", " + count(file, Kind.CHANGED, "different") + ", "
+                                + count(file, Kind.GONE, "gone")
                         : "");
     }
 
-    private static String count(Document file, Change.Sort sort, String words) {
-        return file.changes().stream().filter(change -> change.sort() == sort).count() + " " + words;
+    private static String count(Document file, Kind sort, String words) {
+        return file.changes().stream().filter(change -> change.what() == sort).count() + " " + words;
     }
 
     private List<String> row(Change change) {
-        return List.of(word(change), change.of(), change.field(), change.before(), change.after());
+        return List.of(word(change), change.of(), change.field(), change.was(), change.is());
     }
 
     private String word(Change change) {
-        boolean kept = intake.differing() == Differing.KEPT;
-        return switch (change.sort()) {
+        boolean kept = result.keepsOld();
+        return switch (change.what()) {
             case ADDED -> "added";
-            case CHANGED -> kept ? "kept" : intake.isRefused() ? "differs" : "changed";
+            case CHANGED -> kept ? "kept" : result.refused() ? "differs" : "changed";
             case GONE -> kept ? "kept" : "gone";
         };
     }

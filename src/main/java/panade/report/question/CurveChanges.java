@@ -1,20 +1,25 @@
-package panade.report;
+package panade.report.question;
+
+import static panade.result.ShareLine.shareOf;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Blend;
-import panade.trace.Curve;
-import panade.trace.Curve.Kind;
-import panade.trace.Curve.Moved;
-import panade.trace.Curve.Point;
-import panade.trace.Curve.Segment;
+import org.jspecify.annotations.Nullable;
+import panade.report.Figures;
+import panade.result.ShareLine;
+import panade.result.TraceResult;
+import panade.result.TraceResult.Kind;
+import panade.result.TraceResult.Point;
+import panade.result.TraceResult.Price;
+import panade.result.TraceResult.Segment;
 
 /**
  * Says what is different from each breakpoint of a curve on. Along a price the blend changes at once and then stays;
@@ -26,14 +31,16 @@ final class CurveChanges {
 
     private static final int MOVES_TOLD = 3;
 
-    private final Curve curve;
+    private final TraceResult curve;
+    private final Map<String, String> names;
 
-    private CurveChanges(Curve curve) {
+    private CurveChanges(TraceResult curve) {
         this.curve = curve;
+        this.names = curve.names();
     }
 
     /** One line each. */
-    static List<String> of(Curve curve) {
+    static List<String> of(TraceResult curve) {
         var changes = new CurveChanges(curve);
         var lines = changes.breaks()
                 .mapToObj(i -> changes.where(i) + changes.what(i))
@@ -41,7 +48,7 @@ final class CurveChanges {
         return lines.isEmpty() ? List.of("The blend never changes.") : lines;
     }
 
-    static int turns(Curve curve) {
+    static int turns(TraceResult curve) {
         return (int) new CurveChanges(curve).breaks().count();
     }
 
@@ -52,37 +59,35 @@ final class CurveChanges {
                 .filter(i -> (i == 0 || i == last) ? beginning(i).size() > 1 : kind(i) != Kind.BETWEEN);
     }
 
-    private Kind kind(int segment) {
+    private @Nullable Kind kind(int segment) {
         return beginning(segment).stream()
-                .map(Point::kind)
-                .filter(kind -> kind == Kind.JUST_ABOVE || kind == Kind.JUST_BELOW)
+                .filter(Point::isBesideJump)
                 .findFirst()
-                .orElse(beginning(segment).get(0).kind());
+                .orElse(beginning(segment).get(0))
+                .kind();
     }
 
     /** The point at which a segment begins, or the two of a jump; where the last one ends if there is none. */
     private List<Point> beginning(int segment) {
         var segments = curve.segments();
         var points = curve.points();
-        var from = segment < segments.size()
-                ? segments.get(segment).from()
-                : points.get(points.size() - 1).at();
-        return points.stream().filter(point -> point.at().equals(from)).toList();
+        var from = points.get(segment < segments.size() ? segments.get(segment).point() : points.size() - 1);
+        return points.stream().filter(point -> point.place().equals(from.place())).toList();
     }
 
     private String where(int segment) {
         var ends = beginning(segment);
+        var place = ends.get(0).place();
         var at = ends.size() < 2
-                ? told(ends.get(0).at())
-                : Figures.significant(TraceReport.told(curve, ends.get(0).at()), 5, RoundingMode.CEILING);
+                ? told(place)
+                : Figures.significant(TraceReport.told(curve, place), 5, RoundingMode.CEILING);
         var jump = ends.size() < 2
                 ? ""
                 : "the cost jumps from " + cost(ends.get(0)) + " to " + cost(ends.get(1)) + "/lb; ";
-        return switch (kind(segment)) {
-            case JUST_ABOVE -> "just above " + at + ": " + jump;
-            case JUST_BELOW -> "at " + at + ", but not below: " + jump;
-            case TURN, BETWEEN -> "at " + at + ": ";
-        };
+        var kind = kind(segment);
+        return kind == Kind.JUST_ABOVE
+                ? "just above " + at + ": " + jump
+                : kind == Kind.JUST_BELOW ? "at " + at + ", but not below: " + jump : "at " + at + ": ";
     }
 
     private static String cost(Point point) {
@@ -99,30 +104,38 @@ final class CurveChanges {
         }
         var before = curve.segments().get(i - 1);
         var after = curve.segments().get(i);
-        boolean atOnce = curve.of() instanceof Moved.Price || kind(i) != Kind.TURN;
+        boolean atOnce = curve.of() instanceof Price || kind(i) != null;
         return atOnce ? changed(before.before(), after.after()) : shifting(before, after, end(after));
     }
 
     /** The blend where a segment ends. */
-    private Blend end(Segment segment) {
-        return curve.points().stream()
-                .filter(point -> point.at().equals(segment.to()))
-                .filter(point -> point.kind() != Kind.JUST_ABOVE)
-                .findFirst()
+    private List<ShareLine> end(Segment segment) {
+        return to(segment)
+                .flatMap(to -> curve.points().stream()
+                        .filter(point -> point.place().equals(to))
+                        .filter(point -> point.kind() != Kind.JUST_ABOVE)
+                        .findFirst())
                 .map(Point::blend)
                 .orElse(segment.before());
     }
 
+    /** The number at which a segment ends; empty when it goes on for ever. */
+    private Optional<BigFraction> to(Segment segment) {
+        return segment.to() == null
+                ? Optional.empty()
+                : Optional.of(curve.points().get(segment.point() + 1).place());
+    }
+
     /** What is different between two blends. */
-    private String changed(Blend before, Blend after) {
+    private String changed(List<ShareLine> before, List<ShareLine> after) {
         var crossing = new ArrayList<String>();
         var moving = new ArrayList<String>();
         var ids = ids(before, after);
         ids.forEach(id -> takeover(id, before, after).ifPresent(crossing::add));
         largestFirst(ids, before, after).forEach(id -> {
-            if (before.shareOf(id).signum() == 0) {
+            if (shareOf(id, before).signum() == 0) {
                 crossing.add(name(id) + " comes in, " + size(id, before, after));
-            } else if (after.shareOf(id).signum() == 0) {
+            } else if (shareOf(id, after).signum() == 0) {
                 crossing.add(name(id) + " leaves, " + size(id, before, after));
             } else if (isSeen(id, before, after)) {
                 moving.add(name(id) + " " + size(id, before, after));
@@ -132,15 +145,15 @@ final class CurveChanges {
     }
 
     /** What begins to come in, has gone, or moves on from here to the next breakpoint. */
-    private String shifting(Segment before, Segment after, Blend end) {
+    private String shifting(Segment before, Segment after, List<ShareLine> end) {
         var crossing = new ArrayList<String>();
         var moving = new ArrayList<String>();
         var ids = ids(before.before(), after.after());
         ids.addAll(ids(after.blend(), end));
         ids.forEach(id -> takeover(id, before.before(), after.after()).ifPresent(crossing::add));
         largestFirst(ids, after.blend(), end).forEach(id -> {
-            boolean was = before.before().shareOf(id).signum() > 0;
-            boolean is = after.after().shareOf(id).signum() > 0;
+            boolean was = shareOf(id, before.before()).signum() > 0;
+            boolean is = shareOf(id, after.after()).signum() > 0;
             if (!was && is) {
                 crossing.add(name(id) + " begins to come in");
             } else if (was && !is) {
@@ -150,8 +163,8 @@ final class CurveChanges {
                 moving.add(name(id) + " " + size(id, after.blend(), end));
             }
         });
-        var to = after.to();
-        return words(crossing, moving, to == null ? "" : "from here to " + told(to) + " ");
+        return words(
+                crossing, moving, to(after).map(to -> "from here to " + told(to) + " ").orElse(""));
     }
 
     private static String words(List<String> crossing, List<String> moving, String span) {
@@ -164,7 +177,7 @@ final class CurveChanges {
     }
 
     /** Whose goods take over from whose; empty where the suppliers stay, or the ingredient comes in or leaves. */
-    private Optional<String> takeover(String id, Blend before, Blend after) {
+    private Optional<String> takeover(String id, List<ShareLine> before, List<ShareLine> after) {
         var old = suppliers(id, before);
         var fresh = suppliers(id, after);
         return old.isEmpty() || fresh.isEmpty() || old.equals(fresh)
@@ -173,21 +186,21 @@ final class CurveChanges {
                         name(id) + " from " + String.join(" and ", fresh) + " instead of " + String.join(" and ", old));
     }
 
-    private static Set<String> suppliers(String id, Blend blend) {
-        return blend.lines().stream()
-                .filter(line -> line.use().ingredient().equals(id))
-                .map(line -> line.offer().supplier())
+    private static Set<String> suppliers(String id, List<ShareLine> blend) {
+        return blend.stream()
+                .filter(line -> line.ingredient().equals(id))
+                .map(ShareLine::supplier)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static Set<String> ids(Blend before, Blend after) {
+    private static Set<String> ids(List<ShareLine> before, List<ShareLine> after) {
         var ids = new TreeSet<String>();
-        before.lines().forEach(line -> ids.add(line.use().ingredient()));
-        after.lines().forEach(line -> ids.add(line.use().ingredient()));
+        before.forEach(line -> ids.add(line.ingredient()));
+        after.forEach(line -> ids.add(line.ingredient()));
         return ids;
     }
 
-    private static List<String> largestFirst(Set<String> ids, Blend before, Blend after) {
+    private static List<String> largestFirst(Set<String> ids, List<ShareLine> before, List<ShareLine> after) {
         return ids.stream()
                 .sorted((a, b) -> change(b, before, after)
                         .abs()
@@ -196,20 +209,20 @@ final class CurveChanges {
                 .toList();
     }
 
-    private static BigFraction change(String id, Blend before, Blend after) {
-        return after.shareOf(id).subtract(before.shareOf(id)).multiply(100);
+    private static BigFraction change(String id, List<ShareLine> before, List<ShareLine> after) {
+        return shareOf(id, after).subtract(shareOf(id, before)).multiply(100);
     }
 
-    private static boolean isSeen(String id, Blend before, Blend after) {
+    private static boolean isSeen(String id, List<ShareLine> before, List<ShareLine> after) {
         return change(id, before, after).abs().subtract(MIN_SHOWN_SHARE).signum() >= 0;
     }
 
-    private static String size(String id, Blend before, Blend after) {
+    private static String size(String id, List<ShareLine> before, List<ShareLine> after) {
         var change = change(id, before, after);
         return (change.signum() > 0 ? "+" : "-") + Figures.percent(change.abs().divide(100)) + " %";
     }
 
     private String name(String id) {
-        return curve.brief().set().ingredient(id).name();
+        return names.getOrDefault(id, id);
     }
 }
