@@ -242,7 +242,7 @@ public final class Weighing {
     /** How far a weight may go one way before a limit breaks; empty when it never does. */
     private static Optional<BigFraction> reach(Limit limit, List<BigFraction> weights, int line, int way) {
         var change =
-                limit.row().coefficients().getOrDefault(line, BigFraction.ZERO).multiply(way);
+                limit.row().form().at(line).multiply(way);
         boolean least = limit.row().sense() == Sense.AT_LEAST;
         var lost = least ? change.negate() : change;
         if (lost.signum() <= 0) {

@@ -1,11 +1,9 @@
 package panade.bench;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +12,7 @@ import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Use;
 import panade.domain.purchase.Offer;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -83,38 +82,27 @@ final class WeighingModel {
         boolean amount = Bound.isAmount(limit);
         var form = form(bound.of());
         if (!amount) {
-            var per = bound.per() == null ? ones() : form(Objects.requireNonNull(bound.per()));
-            per.forEach((l, value) -> form.merge(l, value.multiply(limit.base()).negate(), BigFraction::add));
+            var per = bound.per() == null ? ones() : form(bound.per());
+            form = form.minus(per.scaled(limit.base()));
         }
         var right = amount ? limit.base() : BigFraction.ZERO;
-        form.values().removeIf(value -> value.signum() == 0);
         limits.add(new Limit(new Row(bound.path(), form, sense, right), fixed));
     }
 
-    private BigFraction largestStep(Map<Integer, BigFraction> form) {
-        return form.entrySet().stream()
-                .map(term -> term.getValue().abs().multiply(step(term.getKey())))
-                .reduce(BigFraction.ZERO, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+    private BigFraction largestStep(LinearForm form) {
+        return form.scaledBy(this::step).largest();
     }
 
     private BigFraction step(int line) {
         return lines.get(line).step().base();
     }
 
-    private Map<Integer, BigFraction> form(Measure measure) {
-        var form = new HashMap<Integer, BigFraction>();
-        for (int l = 0; l < lines.size(); l++) {
-            form.put(l, measure.perKg(lines.get(l).use(), brief.composition()));
-        }
-        return form;
+    private LinearForm form(Measure measure) {
+        return LinearForm.over(lines.size(), l -> measure.perKg(lines.get(l).use(), brief.composition()));
     }
 
-    private Map<Integer, BigFraction> ones() {
-        var ones = new HashMap<Integer, BigFraction>();
-        for (int l = 0; l < lines.size(); l++) {
-            ones.put(l, BigFraction.ONE);
-        }
-        return ones;
+    private LinearForm ones() {
+        return LinearForm.sumOver(lines.size(), l -> true);
     }
 
     private void addAvailable(String id) {
@@ -123,12 +111,9 @@ final class WeighingModel {
                 .map(available -> Optional.ofNullable(available).map(Quantity::base))
                 .reduce((a, b) -> a.flatMap(one -> b.map(one::add)))
                 .flatMap(sum -> sum);
-        var form = new HashMap<Integer, BigFraction>();
-        for (int l = 0; l < lines.size(); l++) {
-            if (lines.get(l).use().ingredient().equals(id)) {
-                form.put(l, brief.set().ingredient(id).usable().reciprocal());
-            }
-        }
+        var form = LinearForm.sumOver(
+                        lines.size(), l -> lines.get(l).use().ingredient().equals(id))
+                .scaled(brief.set().ingredient(id).usable().reciprocal());
         most.ifPresent(sum -> limits.add(new Limit(new Row(id + " available", form, Sense.AT_MOST, sum), false)));
     }
 
@@ -171,28 +156,22 @@ final class WeighingModel {
     }
 
     private Row inside(Row row, BigFraction margin) {
-        var inside = largestStep(row.coefficients()).multiply(margin);
+        var inside = largestStep(row.form()).multiply(margin);
         boolean least = row.sense() == Sense.AT_LEAST;
         var right = least ? row.right().add(inside) : row.right().subtract(inside);
-        return new Row(row.name(), inSteps(row), row.sense(), right);
+        return new Row(row.name(), row.form().scaledBy(this::step), row.sense(), right);
     }
 
     private Row giving(Row row, List<Column> columns) {
-        var terms = inSteps(row);
-        terms.put(columns.size(), row.sense() == Sense.AT_LEAST ? BigFraction.ONE : BigFraction.ONE.negate());
+        var given = row.sense() == Sense.AT_LEAST ? BigFraction.ONE : BigFraction.ONE.negate();
+        var terms = row.form().scaledBy(this::step).plus(columns.size(), given);
         columns.add(new Column("gives", GIVING.divide(scale(row))));
         return new Row(row.name(), terms, row.sense(), row.right());
     }
 
-    private Map<Integer, BigFraction> inSteps(Row row) {
-        var terms = new HashMap<Integer, BigFraction>();
-        row.coefficients().forEach((l, value) -> terms.put(l, value.multiply(step(l))));
-        return terms;
-    }
-
     /** What a limit is measured against: all that counts towards it at the exact weights. */
     private BigFraction scale(Row row) {
-        var scale = row.coefficients().entrySet().stream()
+        var scale = row.form().coefficients().entrySet().stream()
                 .map(term ->
                         term.getValue().abs().multiply(lines.get(term.getKey()).kilograms()))
                 .reduce(BigFraction.ZERO, BigFraction::add);
@@ -210,10 +189,7 @@ final class WeighingModel {
 
     /** The weights together make the batch, to a step of the coarsest scale at most, and something in any case. */
     private void addTotal(List<Row> rows, BigFraction slack) {
-        var steps = new HashMap<Integer, BigFraction>();
-        for (int l = 0; l < lines.size(); l++) {
-            steps.put(l, step(l));
-        }
+        var steps = ones().scaledBy(this::step);
         var batch = brief.batch().base();
         var least = batch.subtract(slack);
         var something = lines.stream()

@@ -1,10 +1,9 @@
 package panade.buy;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.model.LinearForm;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 
@@ -26,32 +25,32 @@ record CoverRows(ModelBuilder ledger, List<PurchaseModel> purchases) {
 
     /** The stretches that begin with a period: all that they need comes from store or from packs bought in them. */
     private void add(String id, int first) {
-        var form = new HashMap<Integer, BigFraction>();
+        var form = LinearForm.ZERO;
         var fixed = BigFraction.ZERO;
         var most = BigFraction.ZERO;
         for (int t = first; t < purchases.size(); t++) {
             var need = purchases.get(t).need(id);
-            need.form().forEach((j, amount) -> form.merge(j, amount.negate(), BigFraction::add));
+            form = form.minus(need.form());
             fixed = fixed.add(need.fixed());
             most = most.add(need.mostUsed());
-            cover(id, first, t, Map.copyOf(form), fixed, most);
+            cover(id, first, t, form, fixed, most);
         }
     }
 
     private void cover(
-            String id, int first, int last, Map<Integer, BigFraction> used, BigFraction fixed, BigFraction most) {
-        var form = new HashMap<>(used);
+            String id, int first, int last, LinearForm used, BigFraction fixed, BigFraction most) {
+        var form = used.plus(purchases.get(first).storedForm(id));
         boolean stronger = false;
         for (int t = first; t <= last; t++) {
             for (var offer : purchases.get(t).offersOf(id)) {
                 var step = PurchaseModel.kilograms(offer);
                 boolean large = offer.pack() != null && step.subtract(most).signum() > 0;
                 stronger |= large;
-                form.put(purchases.get(t).column(offer), large ? most : step);
+                form = form.plus(purchases.get(t).column(offer), large ? most : step);
             }
         }
         if (stronger) {
-            var stored = purchases.get(first).addStored(id, form);
+            var stored = purchases.get(first).storedKg(id);
             ledger.row(new Row("cover " + id, form, Sense.AT_LEAST, fixed.subtract(stored)));
         }
     }

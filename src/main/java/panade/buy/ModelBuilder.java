@@ -2,7 +2,6 @@ package panade.buy;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -29,9 +28,7 @@ final class ModelBuilder {
     }
 
     private static Row shifted(Row row, int offset) {
-        var terms = new HashMap<Integer, BigFraction>();
-        row.coefficients().forEach((j, value) -> terms.put(j + offset, value));
-        return new Row(row.name(), terms, row.sense(), row.right());
+        return new Row(row.name(), row.form().shifted(offset), row.sense(), row.right());
     }
 
     int column(String name, BigFraction cost) {

@@ -3,7 +3,6 @@ package panade.buy;
 import java.math.BigInteger;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,16 +76,9 @@ record PackSearch(Planner planner, PurchaseModels drafts, Duration limit) {
 
     /** The best point by another model's costs among those that cost the same by a model's own. */
     private Optional<List<BigFraction>> next(LinearModel model, BigFraction least, Draft then) {
-        var rows = new ArrayList<>(model.rows());
-        var costs = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < model.columns().size(); j++) {
-            if (model.columns().get(j).cost().signum() != 0) {
-                costs.put(j, model.columns().get(j).cost());
-            }
-        }
-        rows.add(new Row("no dearer", costs, Sense.AT_MOST, least));
+        var capped = model.with(new Row("no dearer", model.costs(), Sense.AT_MOST, least));
         var columns = then.ledger().model().relaxed().columns();
-        return planner.verdict(new LinearModel(columns, rows)) instanceof Optimum optimum
+        return planner.verdict(new LinearModel(columns, capped.rows())) instanceof Optimum optimum
                 ? Optional.of(optimum.point())
                 : Optional.empty();
     }

@@ -1,6 +1,5 @@
 package panade.buy;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.purchase.Offer;
 import panade.domain.purchase.StoreRoom;
+import panade.model.LinearForm;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 
@@ -64,7 +64,7 @@ final class PurchaseModel {
     record Need(
             String ingredient,
             BigFraction fixed,
-            Map<Integer, BigFraction> form,
+            LinearForm form,
             BigFraction mostUsed,
             BigFraction most,
             boolean spoils) {}
@@ -72,22 +72,21 @@ final class PurchaseModel {
     void add(Need need, List<Offer> offers) {
         var id = need.ingredient();
         needs.put(id, need);
-        var balance = new HashMap<Integer, BigFraction>();
+        var balance = need.form().negated();
         for (var offer : offers) {
-            balance.put(column(offer, need), kilograms(offer));
+            balance = balance.plus(column(offer, need), kilograms(offer));
         }
-        need.form().forEach((j, amount) -> balance.merge(j, amount.negate(), BigFraction::add));
         prices.put(id, price(offers));
         int leftover = ledger.column("left " + id, storing.subtract(worthPerKg(id)));
         left.put(id, leftover);
-        balance.put(leftover, BigFraction.ONE.negate());
+        balance = balance.plus(leftover, BigFraction.ONE.negate());
         if (need.spoils()) {
             int waste = ledger.column("waste " + id, BigFraction.ZERO);
             wasted.put(id, waste);
-            balance.put(waste, BigFraction.ONE.negate());
+            balance = balance.plus(waste, BigFraction.ONE.negate());
         }
-        var stored = addStored(id, balance);
-        ledger.row(new Row("store " + id, balance, Sense.EQUAL, need.fixed().subtract(stored)));
+        balance = balance.plus(storedForm(id));
+        ledger.row(new Row("store " + id, balance, Sense.EQUAL, need.fixed().subtract(storedKg(id))));
     }
 
     /** What a kilogram of an ingredient that is left counts for. */
@@ -95,13 +94,14 @@ final class PurchaseModel {
         return worth.of(id).multiply(prices.getOrDefault(id, BigFraction.ZERO));
     }
 
-    /** Adds what the period begins with to a form, where that is open; gives it where it is known. */
-    BigFraction addStored(String id, Map<Integer, BigFraction> form) {
-        if (before == null) {
-            return room.onHand(id);
-        }
-        form.put(before.leftColumn(id), BigFraction.ONE);
-        return BigFraction.ZERO;
+    /** What the period begins with where that is open: what the period before leaves. */
+    LinearForm storedForm(String id) {
+        return before == null ? LinearForm.ZERO : LinearForm.of(before.leftColumn(id), BigFraction.ONE);
+    }
+
+    /** Kilograms that the period begins with where that is known: in the first. */
+    BigFraction storedKg(String id) {
+        return before == null ? room.onHand(id) : BigFraction.ZERO;
     }
 
     /** What a kilogram is reckoned at: the lowest price at which it can be had. */
@@ -173,14 +173,14 @@ final class PurchaseModel {
         });
     }
 
-    private Map<Integer, BigFraction> worthOf(String supplier, int column, BigFraction least) {
-        var form = new HashMap<Integer, BigFraction>();
-        bought.forEach((offer, packs) -> {
+    private LinearForm worthOf(String supplier, int column, BigFraction least) {
+        var form = LinearForm.of(column, least.negate());
+        for (var each : bought.entrySet()) {
+            var offer = each.getKey();
             if (offer.supplier().equals(supplier)) {
-                form.put(packs, offer.pricePerKg().multiply(kilograms(offer)));
+                form = form.plus(each.getValue(), offer.pricePerKg().multiply(kilograms(offer)));
             }
-        });
-        form.put(column, least.negate());
+        }
         return form;
     }
 

@@ -1,10 +1,8 @@
 package panade.buy;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -13,6 +11,7 @@ import panade.domain.purchase.Offer;
 import panade.domain.purchase.OfferId;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
+import panade.model.LinearForm;
 
 /**
  * Writes down what may be bought and made over all periods as one model with whole numbers.
@@ -46,7 +45,7 @@ record PurchaseModels(List<Period> periods, List<List<Recipe>> recipes, StoreRoo
                         .map(product ->
                                 product.asBought(id, product.best().blend().shareOf(id)))
                         .reduce(BigFraction.ZERO, BigFraction::add);
-                purchase.add(new Need(id, fixed, Map.of(), fixed, mostFrom(t, id), spoils(id)), offers(t, id));
+                purchase.add(new Need(id, fixed, LinearForm.ZERO, fixed, mostFrom(t, id), spoils(id)), offers(t, id));
             }
             purchase.finish();
         }
@@ -107,14 +106,12 @@ record PurchaseModels(List<Period> periods, List<List<Recipe>> recipes, StoreRoo
     }
 
     /** Kilograms as bought by column. */
-    private Map<Integer, BigFraction> form(int t, String id, List<Integer> offsets) {
-        var form = new HashMap<Integer, BigFraction>();
+    private LinearForm form(int t, String id, List<Integer> offsets) {
+        var form = LinearForm.ZERO;
         for (int p = 0; p < offsets.size(); p++) {
             var recipe = recipes.get(t).get(p);
-            int offset = offsets.get(p);
-            recipe.share(id)
-                    .keySet()
-                    .forEach(j -> form.put(j + offset, recipe.product().asBought(id, BigFraction.ONE)));
+            var bought = recipe.product().asBought(id, BigFraction.ONE);
+            form = form.plus(recipe.share(id).scaled(bought).shifted(offsets.get(p)));
         }
         return form;
     }

@@ -13,6 +13,7 @@ import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
+import panade.model.LinearForm;
 import panade.model.MixedModel;
 import panade.plan.Planner;
 
@@ -54,7 +55,7 @@ record Recipe(Product product, Brief brief, CompiledBrief compiled, MixedModel m
     private static Map<String, BigFraction> mosts(Planner planner, Brief brief, CompiledBrief compiled) {
         var extent = planner.extent(compiled);
         var mosts = new LinkedHashMap<String, BigFraction>();
-        brief.candidates().forEach(id -> mosts.put(id, extent.most(share(compiled, id))));
+        brief.candidates().forEach(id -> mosts.put(id, extent.most(compiled.shareOf(id))));
         return mosts;
     }
 
@@ -68,18 +69,8 @@ record Recipe(Product product, Brief brief, CompiledBrief compiled, MixedModel m
     }
 
     /** An ingredient's share over all stages, by column. */
-    Map<Integer, BigFraction> share(String ingredient) {
-        return share(compiled, ingredient);
-    }
-
-    private static Map<Integer, BigFraction> share(CompiledBrief compiled, String ingredient) {
-        var share = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).use().ingredient().equals(ingredient)) {
-                share.put(j, BigFraction.ONE);
-            }
-        }
-        return share;
+    LinearForm share(String ingredient) {
+        return compiled.shareOf(ingredient);
     }
 
     /** The most share of an ingredient that any blend may have. */

@@ -1,10 +1,9 @@
 package panade.buy;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.purchase.Storage;
+import panade.model.LinearForm;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 
@@ -25,21 +24,20 @@ record StorageRows(ModelBuilder ledger, List<PurchaseModel> purchases, Storage s
     }
 
     private void limit(PurchaseModel purchase, String id, Sense sense, BigFraction right) {
-        ledger.row(new Row("store " + id, Map.of(purchase.leftColumn(id), BigFraction.ONE), sense, right));
+        ledger.row(new Row("store " + id, LinearForm.of(purchase.leftColumn(id), BigFraction.ONE), sense, right));
     }
 
     /** What is left must be used up within so many periods, the oldest first. */
     private void addKeeps(String id, int periods) {
         for (int t = 0; t + periods < purchases.size(); t++) {
             if (purchases.get(t).ingredients().contains(id)) {
-                var form = new HashMap<Integer, BigFraction>();
+                var form = LinearForm.of(purchases.get(t).leftColumn(id), BigFraction.ONE);
                 var fixed = BigFraction.ZERO;
                 for (int later = t + 1; later <= t + periods; later++) {
                     var need = purchases.get(later).need(id);
-                    need.form().forEach((j, amount) -> form.merge(j, amount.negate(), BigFraction::add));
+                    form = form.minus(need.form());
                     fixed = fixed.add(need.fixed());
                 }
-                form.merge(purchases.get(t).leftColumn(id), BigFraction.ONE, BigFraction::add);
                 ledger.row(new Row("keeps " + id, form, Sense.AT_MOST, fixed));
             }
         }

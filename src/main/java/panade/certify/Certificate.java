@@ -51,7 +51,7 @@ public final class Certificate {
 
     private static boolean holds(Row row, List<BigInteger> amounts, BigInteger common) {
         var used = new HashMap<Integer, BigFraction>();
-        row.coefficients().forEach((j, coefficient) -> {
+        row.form().forEach((j, coefficient) -> {
             if (amounts.get(j).signum() != 0) {
                 used.put(j, coefficient);
             }
@@ -95,7 +95,7 @@ public final class Certificate {
                 var multiplier = Integers.times(multipliers.get(i), common);
                 model.rows()
                         .get(i)
-                        .coefficients()
+                        .form()
                         .forEach((j, coefficient) ->
                                 gained[j] = gained[j].add(multiplier.multiply(Integers.times(coefficient, rowScale))));
             }
@@ -116,7 +116,7 @@ public final class Certificate {
         var used = new ArrayList<BigFraction>();
         for (int i = 0; i < multipliers.size(); i++) {
             if (multipliers.get(i).signum() != 0) {
-                used.addAll(model.rows().get(i).coefficients().values());
+                used.addAll(model.rows().get(i).form().values());
             }
         }
         return used;

@@ -1,15 +1,13 @@
 package panade.certify;
 
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.certify.sensitivity.Sensitivity;
 import panade.model.Basis;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -21,12 +19,10 @@ public final class Emptied {
     private final LinearModel model;
     private final SolverAnswer start;
 
-    public Emptied(Optimum optimum, Map<Integer, BigFraction> form) {
-        var rows = new ArrayList<>(optimum.model().rows());
-        rows.add(new Row("none", form, Sense.AT_MOST, BigFraction.ZERO));
-        model = new LinearModel(optimum.model().columns(), rows);
+    public Emptied(Optimum optimum, LinearForm form) {
+        model = optimum.model().with(new Row("none", form, Sense.AT_MOST, BigFraction.ZERO));
         var slacks = new HashSet<>(optimum.basis().rows());
-        slacks.add(rows.size() - 1);
+        slacks.add(model.rows().size() - 1);
         start = new SolverAnswer.Optimal(new Basis(optimum.basis().columns(), slacks));
     }
 
@@ -36,10 +32,10 @@ public final class Emptied {
     }
 
     /** The least money per weight, found as {@link Sensitivity#leastWithout} says; empty when nothing is left. */
-    public Optional<BigFraction> leastPer(Map<Integer, BigFraction> weight, BigFraction rate) {
+    public Optional<BigFraction> leastPer(LinearForm weight, BigFraction rate) {
         var level = rate;
         while (true) {
-            var found = optimum(model.withCosts(costs(weight, level.subtract(rate))));
+            var found = optimum(model.minimising(model.costs().minus(weight.scaled(level.subtract(rate)))));
             if (found.isEmpty()) {
                 return Optional.empty();
             }
@@ -48,29 +44,12 @@ public final class Emptied {
             if (gain.signum() == 0) {
                 return Optional.of(level);
             }
-            var shared = total(weight, point);
+            var shared = weight.dot(point);
             if (shared.signum() == 0) {
                 throw new Unproved("what is left cooks away to nothing, so that it has no cost per cooked weight");
             }
             level = level.add(gain.divide(shared));
         }
-    }
-
-    private List<BigFraction> costs(Map<Integer, BigFraction> weight, BigFraction taken) {
-        var costs = new ArrayList<BigFraction>();
-        for (int j = 0; j < model.columns().size(); j++) {
-            var less = taken.multiply(weight.getOrDefault(j, BigFraction.ZERO));
-            costs.add(model.columns().get(j).cost().subtract(less));
-        }
-        return costs;
-    }
-
-    private static BigFraction total(Map<Integer, BigFraction> weight, List<BigFraction> point) {
-        var total = BigFraction.ZERO;
-        for (var term : weight.entrySet()) {
-            total = total.add(term.getValue().multiply(point.get(term.getKey())));
-        }
-        return total;
     }
 
     private Optional<Optimum> optimum(LinearModel asked) {

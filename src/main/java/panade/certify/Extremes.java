@@ -1,13 +1,12 @@
 package panade.certify;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.simplex.Integers;
 import panade.certify.simplex.ParametricSimplex;
 import panade.certify.simplex.Tableau;
+import panade.model.LinearForm;
 import panade.model.Unproved;
 
 /** Moves about among the points that all cost the least. */
@@ -15,23 +14,14 @@ public final class Extremes {
     private Extremes() {}
 
     /** The least or most of a linear form over the columns among all least-cost points. */
-    public static BigFraction over(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
-        var total = BigFraction.ZERO;
-        var point = pointOver(optimum, form, most);
-        for (var term : form.entrySet()) {
-            total = total.add(term.getValue().multiply(point.get(term.getKey())));
-        }
-        return total;
+    public static BigFraction over(Verdict.Optimum optimum, LinearForm form, boolean most) {
+        return form.dot(pointOver(optimum, form, most));
     }
 
     /** A least-cost point at which a linear form is the least or the most. */
-    public static List<BigFraction> pointOver(Verdict.Optimum optimum, Map<Integer, BigFraction> form, boolean most) {
+    public static List<BigFraction> pointOver(Verdict.Optimum optimum, LinearForm form, boolean most) {
         var tableau = optimum.tableau().copy();
-        var line = new ArrayList<BigFraction>();
-        for (int j = 0; j < tableau.columns(); j++) {
-            var weight = form.getOrDefault(j, BigFraction.ZERO);
-            line.add(most ? weight.negate() : weight);
-        }
+        var line = (most ? form.negated() : form).dense(tableau.columns());
         tableau.setDirection(Integers.whole(line, Integers.scaleOf(line)));
         descend(tableau);
         return tableau.point();

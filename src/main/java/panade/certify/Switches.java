@@ -17,10 +17,10 @@ final class Switches {
         var rows = model.relaxed().rows();
         for (int i = 0; i < rows.size(); i++) {
             var row = rows.get(i);
-            boolean single = row.coefficients().size() == 1 && row.sense() == Sense.AT_MOST;
+            boolean single = row.form().columns().size() == 1 && row.sense() == Sense.AT_MOST;
             if (single
-                    && row.right().equals(row.coefficients().values().iterator().next())) {
-                ceilings.putIfAbsent(row.coefficients().keySet().iterator().next(), i);
+                    && row.right().equals(row.form().values().iterator().next())) {
+                ceilings.putIfAbsent(row.form().columns().iterator().next(), i);
             }
         }
         if (!ceilings.keySet().containsAll(model.whole())) {

@@ -1,9 +1,7 @@
 package panade.compile;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.compile.CompiledBrief.Limit;
@@ -13,6 +11,7 @@ import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -83,10 +82,7 @@ public final class BriefCompiler {
     }
 
     private void addBatch() {
-        var all = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < columns.size(); j++) {
-            all.put(j, BigFraction.ONE);
-        }
+        var all = LinearForm.sumOver(columns.size(), j -> true);
         add(new Row("batch", all, Sense.EQUAL, BigFraction.ONE), new Limit.OfBatch());
     }
 
@@ -106,16 +102,13 @@ public final class BriefCompiler {
         var form = form(bound.of());
         var right = Bound.level(limit, brief.batch());
         if (bound.per() != null && !Bound.isAmount(limit)) {
-            form(bound.per())
-                    .forEach((j, per) -> form.merge(j, per.multiply(right).negate(), BigFraction::add));
-            addRow(bound, side, sense, form, BigFraction.ZERO);
+            addRow(bound, side, sense, form.minus(form(bound.per()).scaled(right)), BigFraction.ZERO);
             return;
         }
         addRow(bound, side, sense, form, right);
     }
 
-    private void addRow(Bound bound, Side side, Sense sense, Map<Integer, BigFraction> form, BigFraction right) {
-        form.values().removeIf(value -> value.signum() == 0);
+    private void addRow(Bound bound, Side side, Sense sense, LinearForm form, BigFraction right) {
         add(new Row(bound.path() + sideName(side), form, sense, right), new Limit.OfBound(bound, side));
     }
 
@@ -123,19 +116,8 @@ public final class BriefCompiler {
         return side == Side.MIN ? "/min" : side == Side.MAX ? "/max" : "";
     }
 
-    private Map<Integer, BigFraction> form(Measure measure) {
-        return form(columns, brief, measure);
-    }
-
-    private static Map<Integer, BigFraction> form(List<Source> columns, Brief brief, Measure measure) {
-        var form = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < columns.size(); j++) {
-            var coefficient = measure.perKg(columns.get(j).use(), brief.composition());
-            if (coefficient.signum() != 0) {
-                form.put(j, coefficient);
-            }
-        }
-        return form;
+    private LinearForm form(Measure measure) {
+        return LinearForm.over(columns.size(), j -> measure.perKg(columns.get(j).use(), brief.composition()));
     }
 
     private void addAvailability(Offer offer) {
@@ -143,14 +125,11 @@ public final class BriefCompiler {
         if (available == null) {
             return;
         }
-        var form = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < columns.size(); j++) {
-            if (columns.get(j).offer().id().equals(offer.id())) {
-                form.put(j, brief.set().ingredient(offer.ingredient()).usable().reciprocal());
-            }
-        }
+        var bought = LinearForm.sumOver(
+                        columns.size(), j -> columns.get(j).offer().id().equals(offer.id()))
+                .scaled(brief.set().ingredient(offer.ingredient()).usable().reciprocal());
         var right = available.base().divide(brief.batch().base());
-        add(new Row(availabilityName(offer), form, Sense.AT_MOST, right), new Limit.OfOffer(offer));
+        add(new Row(availabilityName(offer), bought, Sense.AT_MOST, right), new Limit.OfOffer(offer));
     }
 
     /** What a result calls the most that can be had of an offer. */
@@ -161,10 +140,5 @@ public final class BriefCompiler {
     private void add(Row row, Limit limit) {
         rows.add(row);
         limits.add(limit);
-    }
-
-    /** Coefficient by column of a measure, as the model sees it. */
-    public static Map<Integer, BigFraction> form(CompiledBrief compiled, Brief brief, Measure measure) {
-        return form(compiled.columns(), brief, measure);
     }
 }

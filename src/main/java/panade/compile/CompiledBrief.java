@@ -1,10 +1,20 @@
 package panade.compile;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Bound;
+import panade.domain.Measure;
 import panade.domain.Side;
 import panade.domain.Use;
+import panade.domain.pantry.Composition;
 import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 
 /**
@@ -22,6 +32,38 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
                 || rows.size() != model.rows().size()) {
             throw new IllegalArgumentException("every row and column needs its origin");
         }
+    }
+
+    /** The columns of an ingredient, whatever the offer and the stage. */
+    public Set<Integer> columnsOf(String ingredient) {
+        return columnsOf(source -> source.use().ingredient().equals(ingredient));
+    }
+
+    /** The columns of an offer, whatever the stage. */
+    public Set<Integer> columnsOf(OfferId offer) {
+        return columnsOf(source -> source.offer().id().equals(offer));
+    }
+
+    private Set<Integer> columnsOf(Predicate<Source> isOf) {
+        return IntStream.range(0, columns.size())
+                .filter(j -> isOf.test(columns.get(j)))
+                .boxed()
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The share of an ingredient in the batch. */
+    public LinearForm shareOf(String ingredient) {
+        return LinearForm.sumOf(columnsOf(ingredient));
+    }
+
+    /** Kilograms bought of an offer for each kilogram of batch: what a unit of its price adds to the cost. */
+    public LinearForm boughtOf(Offer offer, BigFraction yield) {
+        return LinearForm.sumOf(columnsOf(offer.id())).scaled(yield.reciprocal());
+    }
+
+    /** A measure of the batch. */
+    public LinearForm formOf(Measure measure, Composition composition) {
+        return LinearForm.over(columns.size(), j -> measure.perKg(columns.get(j).use(), composition));
     }
 
     /** A column: goods of one offer weighed in at one place. */

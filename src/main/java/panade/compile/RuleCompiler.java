@@ -20,6 +20,7 @@ import panade.domain.Brief;
 import panade.domain.LimitKind;
 import panade.domain.Measure;
 import panade.domain.Rule;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -112,8 +113,7 @@ public final class RuleCompiler {
     }
 
     private void addFloor(int column, Set<String> option, Quantity least, Rule rule) {
-        var form = new HashMap<>(form(option));
-        form.put(column, least.base().negate());
+        var form = form(option).plus(column, least.base().negate());
         rows.add(new Row(rule.path(), form, Sense.AT_LEAST, BigFraction.ZERO));
         var name = String.join("+", option) + " when used, min " + least.text();
         var weights = option.stream().collect(Collectors.toMap(id -> id, id -> BigFraction.ONE));
@@ -138,23 +138,17 @@ public final class RuleCompiler {
 
     private void addIfThen(Rule.IfThen rule) {
         for (int when : usedColumns(rule.when())) {
-            var form = new HashMap<Integer, BigFraction>();
-            ampleColumns(rule.then(), rule).forEach(column -> form.put(column, BigFraction.ONE));
-            form.merge(when, BigFraction.ONE.negate(), BigFraction::add);
+            var form = LinearForm.sumOf(ampleColumns(rule.then(), rule)).plus(when, BigFraction.ONE.negate());
             rows.add(new Row(rule.path(), form, Sense.AT_LEAST, BigFraction.ZERO));
         }
     }
 
     private void atMost(String path, List<Integer> switches, int number) {
-        rows.add(new Row(path, ones(switches), Sense.AT_MOST, BigFraction.of(number)));
+        rows.add(new Row(path, LinearForm.sumOf(switches), Sense.AT_MOST, BigFraction.of(number)));
     }
 
     private void atLeast(Rule rule, List<Set<String>> options, int number) {
-        rows.add(new Row(rule.path(), ones(ampleColumns(options, rule)), Sense.AT_LEAST, BigFraction.of(number)));
-    }
-
-    private static Map<Integer, BigFraction> ones(List<Integer> switches) {
-        return switches.stream().distinct().collect(Collectors.toMap(column -> column, column -> BigFraction.ONE));
+        rows.add(new Row(rule.path(), LinearForm.sumOf(ampleColumns(options, rule)), Sense.AT_LEAST, BigFraction.of(number)));
     }
 
     /** Switches of the options of which anything can be had. */
@@ -175,10 +169,8 @@ public final class RuleCompiler {
     private int usedColumn(Set<String> option) {
         return used.computeIfAbsent(option, key -> {
             int column = newSwitch("uses " + String.join("+", key));
-            var form = new HashMap<>(form(key));
-            var share = Map.copyOf(form);
-            form.put(column, extent.most(share).negate());
-            rows.add(new Row("uses", form, Sense.AT_MOST, BigFraction.ZERO));
+            var share = form(key);
+            rows.add(new Row("uses", share.plus(column, extent.most(share).negate()), Sense.AT_MOST, BigFraction.ZERO));
             if (extent.least(share).signum() > 0) {
                 rows.add(MixedModel.limit(column, Sense.AT_LEAST, BigInteger.ONE));
             }
@@ -218,13 +210,7 @@ public final class RuleCompiler {
         return column;
     }
 
-    private Map<Integer, BigFraction> form(Set<String> option) {
-        var form = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (option.contains(compiled.columns().get(j).use().ingredient())) {
-                form.put(j, BigFraction.ONE);
-            }
-        }
-        return form;
+    private LinearForm form(Set<String> option) {
+        return option.stream().map(compiled::shareOf).reduce(LinearForm.ZERO, LinearForm::plus);
     }
 }

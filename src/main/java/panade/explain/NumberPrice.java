@@ -1,18 +1,17 @@
 package panade.explain;
 
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
 import panade.certify.sensitivity.Sensitivity.Rate;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Side;
 import panade.explain.Explanation.ShadowPrice;
+import panade.model.LinearForm;
 
 /** What moving one row's number does to the least cost, either way. */
 final class NumberPrice {
@@ -61,7 +60,7 @@ final class NumberPrice {
     private Way plain(Row row, boolean up) {
         var rate = up ? sensitivity.raising(row.index()) : sensitivity.lowering(row.index());
         return rate.map(found -> new Way(
-                        perNumber(found, row, Map.of()),
+                        perNumber(found, row, LinearForm.ZERO),
                         // per cooked weight the cost taken off each cooked kilogram moves along: no exact reach
                         perCooked.isPresent() ? null : end(row, found.reach(), up),
                         null))
@@ -78,11 +77,11 @@ final class NumberPrice {
 
     /** The price of a number that multiplies an amount in its row. */
     ShadowPrice ratio(Row row, Measure per, Side side) {
-        var form = BriefCompiler.form(compiled, brief, per);
+        var form = compiled.formOf(per, brief.composition());
         return joined(ratio(row, form, side, false), ratio(row, form, side, true));
     }
 
-    private Way ratio(Row row, Map<Integer, BigFraction> form, Side side, boolean up) {
+    private Way ratio(Row row, LinearForm form, Side side, boolean up) {
         boolean tightens = side == Side.MIN ? up : side == Side.MAX && !up;
         if (tightens && amount(form).signum() == 0) {
             // nothing is there to break it, at any number
@@ -96,7 +95,7 @@ final class NumberPrice {
                 .orElseGet(() -> beyondTheLast(form));
     }
 
-    private @Nullable BigFraction ratioReach(Row row, Map<Integer, BigFraction> form, boolean up) {
+    private @Nullable BigFraction ratioReach(Row row, LinearForm form, boolean up) {
         return sensitivity.ratioReach(row.index(), form, up).orElse(null);
     }
 
@@ -104,7 +103,7 @@ final class NumberPrice {
      * No blend with any of what the number multiplies can meet a higher (or lower) number; one without any meets every
      * number. So the least cost is that of the blends without any, however little the number has moved.
      */
-    private Way beyondTheLast(Map<Integer, BigFraction> form) {
+    private Way beyondTheLast(LinearForm form) {
         var least = perCooked
                 .map(cooked -> sensitivity.leastWithout(form, cooked.form(), cooked.cost()))
                 .orElseGet(() -> sensitivity.leastWithout(form));
@@ -116,7 +115,7 @@ final class NumberPrice {
     }
 
     /** Null where the gain or loss would be shared by a blend that cooks away to nothing. */
-    private @Nullable BigFraction perNumber(Rate rate, Row row, Map<Integer, BigFraction> form) {
+    private @Nullable BigFraction perNumber(Rate rate, Row row, LinearForm form) {
         if (rate.rate().signum() == 0) {
             return BigFraction.ZERO;
         }
@@ -136,19 +135,19 @@ final class NumberPrice {
      *
      * @param form what the number multiplies; empty for a number of its own
      */
-    private BigFraction lever(Rate rate, Map<Integer, BigFraction> form) {
+    private BigFraction lever(Rate rate, LinearForm form) {
         boolean most = rate.rate().signum() < 0;
         if (unique) {
             var weight = perCooked.map(PerCooked::weight).orElse(BigFraction.ONE);
-            return (form.isEmpty() ? BigFraction.ONE : amount(form)).divide(weight);
+            return (form.isZero() ? BigFraction.ONE : amount(form)).divide(weight);
         }
         if (perCooked.isPresent()) {
             return sensitivity.extremeRatio(form, perCooked.get().form(), most);
         }
-        return form.isEmpty() ? BigFraction.ONE : sensitivity.extreme(form, most);
+        return form.isZero() ? BigFraction.ONE : sensitivity.extreme(form, most);
     }
 
-    private BigFraction amount(Map<Integer, BigFraction> form) {
+    private BigFraction amount(LinearForm form) {
         return sensitivity.valueOf(form);
     }
 }

@@ -2,18 +2,13 @@ package panade.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
-import panade.certify.sensitivity.Sensitivity.Entrance;
 import panade.certify.sensitivity.Sensitivity.Breakpoint;
+import panade.certify.sensitivity.Sensitivity.Entrance;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
@@ -22,6 +17,7 @@ import panade.domain.purchase.Offer;
 import panade.explain.Explanation.Entry;
 import panade.explain.Explanation.Unused;
 import panade.explain.Explanation.Used;
+import panade.model.LinearForm;
 import panade.model.Unproved;
 import panade.quantity.Unit;
 
@@ -85,7 +81,7 @@ final class PriceReader {
     }
 
     private @Nullable Entry entry(Offer offer) {
-        var entrance = sensitivity.entering(weights(offer), columnsOf(offer.ingredient()));
+        var entrance = sensitivity.entering(weights(offer), compiled.columnsOf(offer.ingredient()));
         return entrance.filter(found -> offer.pricePerKg().subtract(found.by()).signum() > 0)
                 .map(found -> entry(offer, found))
                 .orElse(null);
@@ -106,23 +102,8 @@ final class PriceReader {
         boolean stays =
                 perCooked.isEmpty() && entrance.stays().test(offer.pricePerKg().subtract(lower));
         return stays
-                ? total(weights(offer), entrance.after()).multiply(at.subtract(lower))
+                ? weights(offer).dot(entrance.after()).multiply(at.subtract(lower))
                 : blend.costPerKg().subtract(leastCostAt(costsWith(offer, lower)));
-    }
-
-    private static BigFraction total(Map<Integer, BigFraction> weights, List<BigFraction> point) {
-        var total = BigFraction.ZERO;
-        for (var each : weights.entrySet()) {
-            total = total.add(each.getValue().multiply(point.get(each.getKey())));
-        }
-        return total;
-    }
-
-    private Set<Integer> columnsOf(String ingredient) {
-        return IntStream.range(0, compiled.columns().size())
-                .filter(j -> compiled.columns().get(j).use().ingredient().equals(ingredient))
-                .boxed()
-                .collect(Collectors.toSet());
     }
 
     /** The least cost at other prices; per cooked weight it is found as the first was, cost by cost. */
@@ -152,7 +133,7 @@ final class PriceReader {
         var form = perCooked.orElseThrow().form();
         var less = new ArrayList<BigFraction>();
         for (int j = 0; j < costs.size(); j++) {
-            less.add(costs.get(j).subtract(rate.multiply(form.getOrDefault(j, BigFraction.ZERO))));
+            less.add(costs.get(j).subtract(rate.multiply(form.at(j))));
         }
         return less;
     }
@@ -166,15 +147,14 @@ final class PriceReader {
     }
 
     /** Per cooked weight, a price that moves also moves the cost that is taken off each cooked kilogram. */
-    private Map<Integer, BigFraction> shared(Map<Integer, BigFraction> weights) {
+    private LinearForm shared(LinearForm weights) {
         if (perCooked.isEmpty()) {
             return weights;
         }
         var cooked = perCooked.get();
         var bought = BigFraction.ZERO;
         for (var line : blend.lines()) {
-            boolean counts = weights.entrySet().stream()
-                    .anyMatch(each -> isLine(compiled.columns().get(each.getKey()), line));
+            boolean counts = weights.columns().stream().anyMatch(j -> isLine(compiled.columns().get(j), line));
             bought = counts
                     ? bought.add(line.share()
                             .divide(brief.set()
@@ -183,9 +163,7 @@ final class PriceReader {
                     : bought;
         }
         var each = bought.divide(cooked.weight());
-        var all = new HashMap<>(weights);
-        cooked.form().forEach((j, weight) -> all.merge(j, weight.multiply(each).negate(), BigFraction::add));
-        return all;
+        return weights.minus(cooked.form().scaled(each));
     }
 
     private static boolean isLine(CompiledBrief.Source source, Blend.Line line) {
@@ -210,23 +188,11 @@ final class PriceReader {
     }
 
     private BigFraction shareOf(String ingredient, List<BigFraction> point) {
-        var total = BigFraction.ZERO;
-        for (int j = 0; j < point.size(); j++) {
-            boolean counts = compiled.columns().get(j).use().ingredient().equals(ingredient);
-            total = counts ? total.add(point.get(j)) : total;
-        }
-        return total;
+        return compiled.shareOf(ingredient).dot(point);
     }
 
     /** What one unit of an offer's price adds to the cost of each of its columns. */
-    private Map<Integer, BigFraction> weights(Offer offer) {
-        var usable = brief.set().ingredient(offer.ingredient()).usable();
-        var weights = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).offer().id().equals(offer.id())) {
-                weights.put(j, usable.reciprocal());
-            }
-        }
-        return Map.copyOf(weights);
+    private LinearForm weights(Offer offer) {
+        return compiled.boughtOf(offer, brief.set().ingredient(offer.ingredient()).usable());
     }
 }

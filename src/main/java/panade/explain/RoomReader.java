@@ -3,7 +3,6 @@ package panade.explain;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict.Optimum;
@@ -14,6 +13,7 @@ import panade.domain.Brief;
 import panade.domain.pantry.Property;
 import panade.explain.Room.IngredientRoom;
 import panade.explain.Room.PropertyRoom;
+import panade.model.LinearForm;
 
 /** Measures the room around a least-cost blend. */
 public final class RoomReader {
@@ -54,12 +54,7 @@ public final class RoomReader {
     }
 
     private IngredientRoom ingredient(String id) {
-        var form = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).use().ingredient().equals(id)) {
-                form.put(j, BigFraction.ONE);
-            }
-        }
+        var form = compiled.shareOf(id);
         var least = neighbourhood.least(form);
         var most = neighbourhood.most(form);
         points.add(least.point());
@@ -78,10 +73,10 @@ public final class RoomReader {
             }
             form.put(j, stated.get());
         }
-        return Optional.of(room(property, Map.copyOf(form)));
+        return Optional.of(room(property, LinearForm.of(form)));
     }
 
-    private PropertyRoom room(Property property, Map<Integer, BigFraction> form) {
+    private PropertyRoom room(Property property, LinearForm form) {
         return new PropertyRoom(
                 property.id(),
                 property.unit(),

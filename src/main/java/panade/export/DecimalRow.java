@@ -6,8 +6,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -30,17 +28,15 @@ record DecimalRow(List<Term> terms, Sense sense, BigDecimal right, BigFraction t
     record Term(int column, BigDecimal coefficient) {}
 
     static DecimalRow of(Row row) {
-        var numbers = new ArrayList<>(row.coefficients().values());
+        var numbers = new ArrayList<>(row.form().values());
         numbers.add(row.right());
         var ending = ending(numbers);
         var times = ending.multiply(size(row, ending));
-        SortedMap<Integer, BigFraction> sorted = new TreeMap<>(row.coefficients());
-        sorted.values().removeIf(value -> value.signum() == 0);
-        if (sorted.isEmpty()) {
-            sorted.put(0, BigFraction.ZERO);
-        }
         var terms = new ArrayList<Term>();
-        sorted.forEach((column, value) -> terms.add(new Term(column, exact(value.multiply(times)))));
+        row.form().scaled(times).forEach((column, value) -> terms.add(new Term(column, exact(value))));
+        if (terms.isEmpty()) {
+            terms.add(new Term(0, BigDecimal.ZERO));
+        }
         return new DecimalRow(List.copyOf(terms), row.sense(), exact(row.right().multiply(times)), times);
     }
 
@@ -56,7 +52,7 @@ record DecimalRow(List<Term> terms, Sense sense, BigDecimal right, BigFraction t
 
     /** The power of ten that brings the largest coefficient to between one and ten, as far as one digit tells. */
     private static BigFraction size(Row row, BigFraction times) {
-        var largest = row.coefficients().values().stream()
+        var largest = row.form().values().stream()
                 .map(value -> Decimal.significant(value.multiply(times).abs(), 1))
                 .max(BigDecimal::compareTo)
                 .filter(value -> value.signum() != 0)

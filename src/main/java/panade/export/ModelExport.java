@@ -1,7 +1,6 @@
 package panade.export;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -42,9 +41,8 @@ public final class ModelExport {
 
     /** The row in kilograms; columns of whole numbers stay as they are. */
     private Row forTheBatch(Row row) {
-        var coefficients = new HashMap<>(row.coefficients());
-        coefficients.replaceAll((column, value) -> isWhole(column) ? value.multiply(BATCH) : value);
-        return new Row(row.name(), coefficients, row.sense(), row.right().multiply(BATCH));
+        var form = row.form().scaledBy(column -> BigFraction.of(isWhole(column) ? BATCH : 1));
+        return new Row(row.name(), form, row.sense(), row.right().multiply(BATCH));
     }
 
     /** The model of a brief; with rules it has columns of nought or one. */

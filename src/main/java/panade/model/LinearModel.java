@@ -24,22 +24,19 @@ public record LinearModel(List<Column> columns, List<Row> rows) {
      * One requirement: the sum of coefficient times column is at least, at most or exactly the right side.
      *
      * @param name where it comes from
-     * @param coefficients by column index; absent means zero
+     * @param form the left side
      * @param sense which way
      * @param right the right side
      */
-    public record Row(String name, Map<Integer, BigFraction> coefficients, Sense sense, BigFraction right) {
-        public Row {
-            coefficients = Map.copyOf(coefficients);
+    public record Row(String name, LinearForm form, Sense sense, BigFraction right) {
+        /** A row from its coefficients by column. */
+        public Row(String name, Map<Integer, BigFraction> coefficients, Sense sense, BigFraction right) {
+            this(name, LinearForm.of(coefficients), sense, right);
         }
 
         /** The left side at a point. */
         public BigFraction activity(List<BigFraction> point) {
-            var total = BigFraction.ZERO;
-            for (var term : coefficients.entrySet()) {
-                total = total.add(term.getValue().multiply(point.get(term.getKey())));
-            }
-            return total;
+            return form.dot(point);
         }
     }
 
@@ -57,6 +54,23 @@ public record LinearModel(List<Column> columns, List<Row> rows) {
             priced.add(new Column(columns.get(j).name(), costs.get(j)));
         }
         return new LinearModel(priced, rows);
+    }
+
+    /** The same rows with a form as the objective. */
+    public LinearModel minimising(LinearForm form) {
+        return withCosts(form.dense(columns.size()));
+    }
+
+    /** The same columns with one row more, which comes last. */
+    public LinearModel with(Row row) {
+        var more = new ArrayList<>(rows);
+        more.add(row);
+        return new LinearModel(columns, more);
+    }
+
+    /** The objective. */
+    public LinearForm costs() {
+        return LinearForm.over(columns.size(), j -> columns.get(j).cost());
     }
 
     /** The objective at a point. */

@@ -30,7 +30,7 @@ public record MixedModel(LinearModel relaxed, Set<Integer> whole) {
 
     /** A row on one column alone. */
     public static Row limit(int column, Sense sense, BigInteger right) {
-        return new Row("column " + column, Map.of(column, BigFraction.ONE), sense, BigFraction.of(right));
+        return new Row("column " + column, LinearForm.of(column, BigFraction.ONE), sense, BigFraction.of(right));
     }
 
     /** The values of the whole columns at a point, rounded to the nearest. */

@@ -113,7 +113,7 @@ final class Chooser {
         if (bound.signum() >= 0) {
             return rate;
         }
-        var weight = extent.least(BriefCompiler.form(compiled, brief, cooked));
+        var weight = extent.least(compiled.formOf(cooked, brief.composition()));
         var told = weight.signum() > 0 ? rate.add(bound.divide(weight)) : BigFraction.ZERO;
         return told.signum() > 0 ? told : BigFraction.ZERO;
     }

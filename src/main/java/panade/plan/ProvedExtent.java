@@ -3,13 +3,12 @@ package panade.plan;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Prover;
 import panade.certify.Verdict.Optimum;
 import panade.compile.CompiledBrief;
 import panade.compile.Extent;
+import panade.model.LinearForm;
 import panade.model.Unproved;
 import panade.quantity.Decimal;
 
@@ -18,21 +17,17 @@ record ProvedExtent(CompiledBrief compiled, Prover prover) implements Extent {
     private static final int DIGITS = 6;
 
     @Override
-    public BigFraction least(Map<Integer, BigFraction> form) {
+    public BigFraction least(LinearForm form) {
         return extreme(form, BigFraction.ONE, RoundingMode.FLOOR);
     }
 
     @Override
-    public BigFraction most(Map<Integer, BigFraction> form) {
+    public BigFraction most(LinearForm form) {
         return extreme(form, BigFraction.ONE.negate(), RoundingMode.CEILING);
     }
 
-    private BigFraction extreme(Map<Integer, BigFraction> form, BigFraction sign, RoundingMode outward) {
-        var costs = new ArrayList<BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            costs.add(form.getOrDefault(j, BigFraction.ZERO).multiply(sign));
-        }
-        var model = compiled.model().withCosts(costs);
+    private BigFraction extreme(LinearForm form, BigFraction sign, RoundingMode outward) {
+        var model = compiled.model().minimising(form.scaled(sign));
         if (!(prover.prove(model) instanceof Optimum optimum)) {
             throw new Unproved("how much of an ingredient there can be could not be proved");
         }

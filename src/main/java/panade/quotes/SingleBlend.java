@@ -1,10 +1,8 @@
 package panade.quotes;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -16,6 +14,7 @@ import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -38,7 +37,7 @@ final class SingleBlend {
     private final List<Column> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
     /** Cost of each list by column. */
-    private final List<Map<Integer, BigFraction>> costs = new ArrayList<>();
+    private final List<LinearForm> costs = new ArrayList<>();
 
     SingleBlend(Planner planner, List<Brief> briefs) {
         this.planner = planner;
@@ -71,50 +70,39 @@ final class SingleBlend {
         return first.offeringOnly(one);
     }
 
-    private Map<Integer, BigFraction> costOf(int list) {
-        var cost = new HashMap<Integer, BigFraction>();
-        for (var id : common.candidates()) {
-            addCost(list, id, cost);
-        }
-        return cost;
+    private LinearForm costOf(int list) {
+        return common.candidates().stream().map(id -> costOf(list, id)).reduce(LinearForm.ZERO, LinearForm::plus);
     }
 
     /**
      * Where the cheapest offer is without end its price is the cost; otherwise what is bought of each offer is a
      * column.
      */
-    private void addCost(int list, String id, Map<Integer, BigFraction> cost) {
+    private LinearForm costOf(int list, String id) {
         var pricing = pricings.get(list);
         var offers = pricing.cheapestFirst(id);
         var need = need(id);
         if (pricing.mostOf(offers.get(0)).isEmpty()) {
-            need.forEach(
-                    (j, amount) -> cost.put(j, amount.multiply(offers.get(0).pricePerKg())));
-            return;
+            return need.scaled(offers.get(0).pricePerKg());
         }
-        var balance = new HashMap<>(need);
+        var balance = need;
+        var cost = LinearForm.ZERO;
         for (var offer : offers) {
             int column = columns.size();
             columns.add(new Column(list + " " + id + "<" + offer.supplier(), BigFraction.ZERO));
-            balance.put(column, BigFraction.ONE.negate());
-            cost.put(column, offer.pricePerKg());
+            balance = balance.plus(column, BigFraction.ONE.negate());
+            cost = cost.plus(column, offer.pricePerKg());
             pricing.mostOf(offer)
                     .ifPresent(most -> rows.add(
-                            new Row(list + " available", Map.of(column, BigFraction.ONE), Sense.AT_MOST, most)));
+                            new Row(list + " available", LinearForm.of(column, BigFraction.ONE), Sense.AT_MOST, most)));
         }
         rows.add(new Row(list + " bought", balance, Sense.EQUAL, BigFraction.ZERO));
+        return cost;
     }
 
     /** Kilograms bought per kilogram of batch, by column. */
-    private Map<Integer, BigFraction> need(String id) {
-        var usable = common.set().ingredient(id).usable();
-        var need = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).use().ingredient().equals(id)) {
-                need.put(j, usable.reciprocal());
-            }
-        }
-        return need;
+    private LinearForm need(String id) {
+        return compiled.shareOf(id).scaled(common.set().ingredient(id).usable().reciprocal());
     }
 
     /** The blend whose worst excess over the least costs is least; impossible when none can be made under all lists. */
@@ -124,8 +112,7 @@ final class SingleBlend {
         priced.add(new Column("regret", BigFraction.ONE));
         var all = new ArrayList<>(rows);
         for (int list = 0; list < briefs.size(); list++) {
-            var excess = new HashMap<>(costs.get(list));
-            excess.put(regret, BigFraction.ONE.negate());
+            var excess = costs.get(list).plus(regret, BigFraction.ONE.negate());
             all.add(new Row("regret under " + list, excess, Sense.AT_MOST, leastCosts.get(list)));
         }
         return single(new LinearModel(priced, all));
@@ -133,13 +120,8 @@ final class SingleBlend {
 
     /** The blend that is cheapest on average; impossible when none can be made under all lists. */
     Decision<Single> cheapestOnAverage() {
-        var mean = new HashMap<Integer, BigFraction>();
-        costs.forEach(cost -> cost.forEach((j, value) -> mean.merge(j, value.divide(briefs.size()), BigFraction::add)));
-        var priced = new ArrayList<Column>();
-        for (int j = 0; j < columns.size(); j++) {
-            priced.add(new Column(columns.get(j).name(), mean.getOrDefault(j, BigFraction.ZERO)));
-        }
-        return single(new LinearModel(priced, rows));
+        var mean = costs.stream().reduce(LinearForm.ZERO, LinearForm::plus).scaled(BigFraction.of(1, briefs.size()));
+        return single(new LinearModel(columns, rows).minimising(mean));
     }
 
     private Decision<Single> single(LinearModel model) {

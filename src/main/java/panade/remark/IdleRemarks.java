@@ -2,10 +2,7 @@ package panade.remark;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit.OfBound;
 import panade.domain.Bound;
@@ -73,8 +70,7 @@ record IdleRemarks(Brief brief, CompiledBrief compiled) {
         if (per == null || bound.of().parts().isEmpty()) {
             return false;
         }
-        Map<Integer, BigFraction> form = BriefCompiler.form(compiled, brief, per);
-        return form.isEmpty();
+        return compiled.formOf(per, brief.composition()).isZero();
     }
 
     /**
@@ -83,7 +79,7 @@ record IdleRemarks(Brief brief, CompiledBrief compiled) {
      */
     private boolean cannotBeMissed(Row row) {
         for (int j = 0; j < compiled.columns().size(); j++) {
-            var room = row.coefficients().getOrDefault(j, BigFraction.ZERO).subtract(row.right());
+            var room = row.form().at(j).subtract(row.right());
             int sign = row.sense() == Sense.AT_LEAST ? room.signum() : -room.signum();
             if (sign < 0) {
                 return false;

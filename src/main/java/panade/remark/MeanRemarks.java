@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit.OfBound;
 import panade.domain.Bound;
@@ -40,14 +39,14 @@ record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
     }
 
     private String text(Bound bound) {
-        var form = BriefCompiler.form(compiled, brief, bound.of());
-        var mass = BriefCompiler.form(compiled, brief, massOf(bound.of()));
+        var form = compiled.formOf(bound.of(), brief.composition());
+        var mass = compiled.formOf(massOf(bound.of()), brief.composition());
         var without = rows(bound);
         var name = bound.of().name();
         return "\"" + name + "\" within a part is measured over the whole batch, as what the part adds to it"
                 + reach(range.of(form, without))
                 + ". Where the mean of the part alone is meant, add \"per\" with the same words as under \"within\""
-                + reach(mass.isEmpty() ? NOWHERE : range.ofRatio(form, mass, without)) + ".";
+                + reach(mass.isZero() ? NOWHERE : range.ofRatio(form, mass, without)) + ".";
     }
 
     private static final Ends NOWHERE = new Ends(Optional.empty(), Optional.empty());

@@ -29,13 +29,8 @@ final class Geometry {
     private double[] line(Row row) {
         var line = new double[columns + 1];
         double sign = row.sense() == Sense.AT_MOST ? -1 : 1;
-        var largest = row.coefficients().values().stream()
-                .map(BigFraction::abs)
-                .max(BigFraction::compareTo)
-                .filter(value -> value.signum() != 0)
-                .orElse(BigFraction.ONE);
-        row.coefficients()
-                .forEach((j, value) -> line[j] = sign * value.divide(largest).doubleValue());
+        var largest = row.form().isZero() ? BigFraction.ONE : row.form().largest();
+        row.form().forEach((j, value) -> line[j] = sign * value.divide(largest).doubleValue());
         line[columns] = -sign * row.right().divide(largest).doubleValue();
         return line;
     }

@@ -1,15 +1,12 @@
 package panade.trace;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
 import panade.compile.BriefCompiler;
-import panade.compile.CompiledBrief;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
@@ -68,7 +65,7 @@ public final class PriceTracing {
 
     private Curve curve(Blended first, BigFraction from, BigFraction now) {
         var compiled = BriefCompiler.compile(brief);
-        var turns = new Sensitivity(first.proof()).raisingPriceForEver(weights(compiled));
+        var turns = new Sensitivity(first.proof()).raisingPriceForEver(compiled.boughtOf(offer, usable()));
         var at = from;
         var blend = first.blend();
         points.add(point(from, blend));
@@ -128,22 +125,14 @@ public final class PriceTracing {
 
     /** Kilograms bought per kilogram of batch, which is how fast the cost rises with the price. */
     private BigFraction amount(Blend blend) {
-        var usable = brief.set().ingredient(offer.ingredient()).usable();
         return blend.lines().stream()
                 .filter(line -> line.offer().id().equals(offer.id()))
                 .map(Blend.Line::share)
                 .reduce(BigFraction.ZERO, BigFraction::add)
-                .divide(usable);
+                .divide(usable());
     }
 
-    private Map<Integer, BigFraction> weights(CompiledBrief compiled) {
-        var usable = brief.set().ingredient(offer.ingredient()).usable();
-        var weights = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            if (compiled.columns().get(j).offer().id().equals(offer.id())) {
-                weights.put(j, usable.reciprocal());
-            }
-        }
-        return weights;
+    private BigFraction usable() {
+        return brief.set().ingredient(offer.ingredient()).usable();
     }
 }

@@ -137,12 +137,11 @@ class CookedTest {
         columns.add(new Column("batch", BigFraction.ZERO));
         var rows = new ArrayList<Row>();
         for (var row : compiled.model().rows()) {
-            var terms = new HashMap<>(row.coefficients());
-            terms.put(batch, row.right().negate());
+            var terms = row.form().plus(batch, row.right().negate());
             rows.add(new Row(row.name(), terms, row.sense(), BigFraction.ZERO));
         }
         var weight = Objects.requireNonNull(brief.practice().cookedWeight());
-        rows.add(new Row("cooked", BriefCompiler.form(compiled, brief, weight), Sense.EQUAL, BigFraction.ONE));
+        rows.add(new Row("cooked", compiled.formOf(weight, brief.composition()), Sense.EQUAL, BigFraction.ONE));
         var model = new LinearModel(columns, rows);
         return model.costAt(((Optimum) Prover.EXACT.prove(model)).point());
     }

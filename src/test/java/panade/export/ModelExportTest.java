@@ -105,7 +105,7 @@ class ModelExportTest {
             var row = compiled.model().rows().get(i);
             var inFile = Objects.requireNonNull(written.get(names.rows().get(i)));
             var expected = new HashMap<String, BigFraction>();
-            row.coefficients()
+            row.form()
                     .forEach((j, value) -> expected.put(names.columns().get(j), value));
             expected.put("RHS", row.right().multiply(thousand));
             expected.values().removeIf(value -> value.signum() == 0);

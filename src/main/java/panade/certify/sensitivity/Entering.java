@@ -2,7 +2,6 @@ package panade.certify.sensitivity;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -12,6 +11,7 @@ import panade.certify.Verdict.Optimum;
 import panade.certify.simplex.Integers;
 import panade.certify.simplex.ParametricSimplex;
 import panade.certify.simplex.Tableau;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 
 /**
@@ -20,13 +20,13 @@ import panade.model.LinearModel;
  */
 final class Entering {
     private final Tableau tableau;
-    private final Map<Integer, BigFraction> weights;
+    private final LinearForm weights;
     /** The place of the column that comes in first, and the line that it drives out. */
     private final int place;
 
     private final int line;
 
-    private Entering(Tableau tableau, Map<Integer, BigFraction> weights, int place, int line) {
+    private Entering(Tableau tableau, LinearForm weights, int place, int line) {
         this.tableau = tableau;
         this.weights = weights;
         this.place = place;
@@ -39,7 +39,7 @@ final class Entering {
      * @param weights by column, what one unit of the price adds to its cost, positive
      * @param own columns that must be out of the basis: all of the ingredient
      */
-    static Optional<Entering> of(Optimum optimum, Map<Integer, BigFraction> weights, Set<Integer> own) {
+    static Optional<Entering> of(Optimum optimum, LinearForm weights, Set<Integer> own) {
         var tableau = optimum.tableau();
         int place = firstPlace(tableau, weights, own);
         int line = place < 0 ? -1 : ParametricSimplex.leaving(tableau, place);
@@ -51,14 +51,14 @@ final class Entering {
     }
 
     /** The place that costs nothing first; -1 where two do at once, or one of the ingredient's columns is basic. */
-    private static int firstPlace(Tableau tableau, Map<Integer, BigFraction> weights, Set<Integer> own) {
+    private static int firstPlace(Tableau tableau, LinearForm weights, Set<Integer> own) {
         if (own.stream().anyMatch(column -> tableau.placeOf(column) < 0)) {
             return -1;
         }
         int best = -1;
         BigFraction least = null;
         boolean tied = false;
-        for (var each : weights.entrySet()) {
+        for (var each : weights.coefficients().entrySet()) {
             int candidate = tableau.placeOf(each.getKey());
             var by = tableau.money(tableau.at(tableau.objective(), candidate)).divide(each.getValue());
             int order = least == null ? -1 : by.subtract(least).signum();
@@ -105,7 +105,7 @@ final class Entering {
     }
 
     private BigFraction weight(int k) {
-        return weights.getOrDefault(tableau.nonbasic(k), BigFraction.ZERO);
+        return weights.at(tableau.nonbasic(k));
     }
 
     private BigFraction reducedCost(int k) {
@@ -133,7 +133,7 @@ final class Entering {
         var pivot = tableau.at(line, place);
         for (int k = 0; k < tableau.columns(); k++) {
             int side = tableau.at(line, k).signum() * pivot.signum();
-            boolean own = weights.containsKey(tableau.nonbasic(k));
+            boolean own = weight(k).signum() != 0;
             if (k == place || tableau.locked(tableau.nonbasic(k)) || (side >= 0 && !own)) {
                 continue;
             }
@@ -152,10 +152,10 @@ final class Entering {
      * beyond costs the same at that very price.
      */
     static boolean provesEntrance(
-            Optimum optimum, Map<Integer, BigFraction> weights, BigFraction by, List<BigFraction> after) {
+            Optimum optimum, LinearForm weights, BigFraction by, List<BigFraction> after) {
         var model = optimum.model();
         var fallen = BigFraction.ZERO;
-        for (var each : weights.entrySet()) {
+        for (var each : weights.coefficients().entrySet()) {
             var fall = each.getValue().multiply(by);
             if (margin(model, optimum.multipliers(), each.getKey())
                             .subtract(fall)
@@ -172,9 +172,8 @@ final class Entering {
     private static BigFraction margin(LinearModel model, List<BigFraction> multipliers, int column) {
         var margin = model.columns().get(column).cost();
         for (int i = 0; i < multipliers.size(); i++) {
-            var coefficient = model.rows().get(i).coefficients().get(column);
-            if (coefficient != null && multipliers.get(i).signum() != 0) {
-                margin = margin.subtract(multipliers.get(i).multiply(coefficient));
+            if (multipliers.get(i).signum() != 0) {
+                margin = margin.subtract(multipliers.get(i).multiply(model.rows().get(i).form().at(column)));
             }
         }
         return margin;
@@ -183,15 +182,11 @@ final class Entering {
     /** The same where the multipliers of the optimum do not prove it, by those of a dictionary beyond. */
     static boolean provesEntrance(
             Optimum optimum,
-            Map<Integer, BigFraction> weights,
+            LinearForm weights,
             BigFraction by,
             List<BigFraction> after,
             Tableau beyond) {
-        var costs = new ArrayList<BigFraction>();
-        for (int j = 0; j < optimum.model().columns().size(); j++) {
-            var fall = weights.getOrDefault(j, BigFraction.ZERO).multiply(by);
-            costs.add(optimum.model().columns().get(j).cost().subtract(fall));
-        }
+        var costs = optimum.model().costs().minus(weights.scaled(by)).dense(optimum.model().columns().size());
         var model = optimum.model().withCosts(costs);
         var scale = Integers.scaleOf(costs);
         var dictionary = beyond.copy();

@@ -1,24 +1,19 @@
 package panade.certify.sensitivity;
 
-import java.util.ArrayList;
-import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.simplex.Integers;
 import panade.certify.simplex.ParametricSimplex;
 import panade.certify.simplex.Tableau;
+import panade.model.LinearForm;
 
 /** A price on the move: a copy of an optimal dictionary whose second objective is what one unit of the price adds. */
 final class MovingPrice {
     private final Tableau tableau;
     private final BigFraction scale;
 
-    MovingPrice(Tableau optimal, Map<Integer, BigFraction> weights, int sign) {
+    MovingPrice(Tableau optimal, LinearForm weights, int sign) {
         tableau = optimal.copy();
-        var line = new ArrayList<BigFraction>();
-        for (int j = 0; j < tableau.columns(); j++) {
-            var weight = weights.getOrDefault(j, BigFraction.ZERO);
-            line.add(sign < 0 ? weight.negate() : weight);
-        }
+        var line = (sign < 0 ? weights.negated() : weights).dense(tableau.columns());
         scale = Integers.scaleOf(line);
         tableau.setDirection(Integers.whole(line, scale));
     }

@@ -1,10 +1,7 @@
 package panade.certify.sensitivity;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +14,7 @@ import panade.certify.simplex.ExactSimplex.Ending;
 import panade.certify.simplex.Integers;
 import panade.certify.simplex.Tableau;
 import panade.model.Basis;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -47,7 +45,7 @@ public final class Neighbourhood {
                 optimum,
                 new Row(
                         "cost",
-                        costs(optimum),
+                        optimum.model().costs(),
                         Sense.AT_MOST,
                         ceiling(optimum.model().costAt(optimum.point()), slack)));
     }
@@ -58,30 +56,13 @@ public final class Neighbourhood {
      * @param form by column, what more is allowed for
      * @param each how much for each unit of it
      */
-    public Neighbourhood(Verdict.Optimum optimum, Map<Integer, BigFraction> form, BigFraction each) {
-        this(optimum, new Row("cost", less(costs(optimum), form, each), Sense.AT_MOST, BigFraction.ZERO));
-    }
-
-    private static Map<Integer, BigFraction> costs(Verdict.Optimum optimum) {
-        var costs = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < optimum.model().columns().size(); j++) {
-            costs.put(j, optimum.model().columns().get(j).cost());
-        }
-        return costs;
-    }
-
-    private static Map<Integer, BigFraction> less(
-            Map<Integer, BigFraction> costs, Map<Integer, BigFraction> form, BigFraction each) {
-        var less = new HashMap<>(costs);
-        form.forEach((j, amount) -> less.merge(j, amount.multiply(each).negate(), BigFraction::add));
-        return less;
+    public Neighbourhood(Verdict.Optimum optimum, LinearForm form, BigFraction each) {
+        this(optimum, new Row("cost", optimum.model().costs().minus(form.scaled(each)), Sense.AT_MOST, BigFraction.ZERO));
     }
 
     private Neighbourhood(Verdict.Optimum optimum, Row cost) {
-        var rows = new ArrayList<>(optimum.model().rows());
-        rows.add(cost);
-        this.model = new LinearModel(optimum.model().columns(), rows);
-        this.start = with(optimum.basis(), rows.size() - 1);
+        this.model = optimum.model().with(cost);
+        this.start = with(optimum.basis(), model.rows().size() - 1);
         this.search = BasisSearch.from(model, start);
     }
 
@@ -116,21 +97,17 @@ public final class Neighbourhood {
     public record Extreme(BigFraction value, List<BigFraction> point) {}
 
     /** The least of a linear form over the columns. */
-    public Extreme least(Map<Integer, BigFraction> form) {
+    public Extreme least(LinearForm form) {
         return extreme(form, false);
     }
 
     /** The most of a linear form over the columns; blends are bounded, so there is one. */
-    public Extreme most(Map<Integer, BigFraction> form) {
+    public Extreme most(LinearForm form) {
         return extreme(form, true);
     }
 
-    private Extreme extreme(Map<Integer, BigFraction> form, boolean most) {
-        var weights = new ArrayList<BigFraction>();
-        for (int j = 0; j < model.columns().size(); j++) {
-            var weight = form.getOrDefault(j, BigFraction.ZERO);
-            weights.add(most ? weight.negate() : weight);
-        }
+    private Extreme extreme(LinearForm form, boolean most) {
+        var weights = (most ? form.negated() : form).dense(model.columns().size());
         var question = model.withCosts(weights);
         var point = guessed(question, weights).orElseGet(() -> pivoted(question, weights));
         var value = question.costAt(point);

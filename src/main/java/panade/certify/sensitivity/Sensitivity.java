@@ -1,11 +1,9 @@
 package panade.certify.sensitivity;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +13,7 @@ import panade.certify.Repricing;
 import panade.certify.Verdict;
 import panade.certify.simplex.Integers;
 import panade.certify.simplex.ParametricSimplex;
+import panade.model.LinearForm;
 import panade.model.LinearModel.Sense;
 import panade.model.Unproved;
 
@@ -64,12 +63,9 @@ public final class Sensitivity {
      * @param up whether the number is raised
      * @return empty when there is no end, or none could be settled
      */
-    public Optional<BigFraction> ratioReach(int row, Map<Integer, BigFraction> form, boolean up) {
+    public Optional<BigFraction> ratioReach(int row, LinearForm form, boolean up) {
         var tableau = optimum.tableau();
-        var weights = new ArrayList<BigFraction>();
-        for (int j = 0; j < tableau.columns(); j++) {
-            weights.add(form.getOrDefault(j, BigFraction.ZERO));
-        }
+        var weights = form.dense(tableau.columns());
         boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
         var scale = Integers.scaleOf(weights);
         return RatioReach.of(tableau, row, up == most ? -1 : 1, Integers.whole(weights, scale), scale)
@@ -82,7 +78,7 @@ public final class Sensitivity {
      * @param weights by column, what one unit of the moving price adds to its cost, positive
      * @param sign 1 to raise, -1 to lower
      */
-    public Optional<Breakpoint> movingPrice(Map<Integer, BigFraction> weights, int sign) {
+    public Optional<Breakpoint> movingPrice(LinearForm weights, int sign) {
         var moving = new MovingPrice(optimum.tableau(), weights, sign);
         return Optional.ofNullable(ParametricSimplex.alongDirection(moving.tableau()))
                 .map(moving::turn);
@@ -93,7 +89,7 @@ public final class Sensitivity {
      *
      * @param weights by column, what one unit of the moving price adds to its cost, positive
      */
-    public List<Breakpoint> raisingPriceForEver(Map<Integer, BigFraction> weights) {
+    public List<Breakpoint> raisingPriceForEver(LinearForm weights) {
         var moving = new MovingPrice(optimum.tableau(), weights, 1);
         return ParametricSimplex.allAlongDirection(moving.tableau()).stream()
                 .map(moving::turn)
@@ -124,7 +120,7 @@ public final class Sensitivity {
      * @param weights by column, what one unit of the price adds to its cost, positive
      * @param own all columns of what comes in
      */
-    public Optional<Entrance> entering(Map<Integer, BigFraction> weights, Set<Integer> own) {
+    public Optional<Entrance> entering(LinearForm weights, Set<Integer> own) {
         var quick = Entering.of(optimum, weights, own).flatMap(found -> {
             var after = found.after();
             return Entering.provesEntrance(optimum, weights, found.by(), after)
@@ -134,7 +130,7 @@ public final class Sensitivity {
         return quick.isPresent() ? quick : followed(weights);
     }
 
-    private Optional<Entrance> followed(Map<Integer, BigFraction> weights) {
+    private Optional<Entrance> followed(LinearForm weights) {
         var moving = new MovingPrice(optimum.tableau(), weights, -1);
         var walked = ParametricSimplex.alongDirection(moving.tableau());
         if (walked == null) {
@@ -153,7 +149,7 @@ public final class Sensitivity {
     }
 
     /** The least or most of a linear form over all points that cost no more than the optimum. */
-    public BigFraction extreme(Map<Integer, BigFraction> form, boolean most) {
+    public BigFraction extreme(LinearForm form, boolean most) {
         return Extremes.over(optimum, form, most);
     }
 
@@ -161,47 +157,28 @@ public final class Sensitivity {
      * The least or most of one form over another, which is nowhere zero, over all points that cost no more than the
      * optimum (Dinkelbach, Management Science 13, 1967).
      *
-     * @param top by column; empty for one
+     * @param top zero for one: shares of a batch sum to one
      */
-    public BigFraction extremeRatio(Map<Integer, BigFraction> top, Map<Integer, BigFraction> bottom, boolean most) {
-        var numerator = top.isEmpty() ? ones() : top;
+    public BigFraction extremeRatio(LinearForm top, LinearForm bottom, boolean most) {
+        var numerator = top.isZero() ? LinearForm.sumOver(optimum.point().size(), j -> true) : top;
         var point = optimum.point();
         while (true) {
-            var ratio = value(numerator, point).divide(value(bottom, point));
-            var difference = new HashMap<>(numerator);
-            bottom.forEach(
-                    (j, weight) -> difference.merge(j, weight.multiply(ratio).negate(), BigFraction::add));
+            var ratio = numerator.dot(point).divide(bottom.dot(point));
+            var difference = numerator.minus(bottom.scaled(ratio));
             point = Extremes.pointOver(optimum, difference, most);
-            if (value(difference, point).signum() == 0) {
+            if (difference.dot(point).signum() == 0) {
                 return ratio;
             }
         }
     }
 
-    /** Shares of a batch sum to one. */
-    private Map<Integer, BigFraction> ones() {
-        var ones = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < optimum.point().size(); j++) {
-            ones.put(j, BigFraction.ONE);
-        }
-        return ones;
-    }
-
     /** A form at the optimum. */
-    public BigFraction valueOf(Map<Integer, BigFraction> form) {
-        return value(form, optimum.point());
-    }
-
-    private static BigFraction value(Map<Integer, BigFraction> form, List<BigFraction> point) {
-        var total = BigFraction.ZERO;
-        for (var term : form.entrySet()) {
-            total = total.add(term.getValue().multiply(point.get(term.getKey())));
-        }
-        return total;
+    public BigFraction valueOf(LinearForm form) {
+        return form.dot(optimum.point());
     }
 
     /** The least cost of the points where a form without coefficients below zero is zero; empty when there is none. */
-    public Optional<BigFraction> leastWithout(Map<Integer, BigFraction> form) {
+    public Optional<BigFraction> leastWithout(LinearForm form) {
         return new Emptied(optimum, form).least();
     }
 
@@ -210,22 +187,22 @@ public final class Sensitivity {
      * least money per weight.
      */
     public Optional<BigFraction> leastWithout(
-            Map<Integer, BigFraction> form, Map<Integer, BigFraction> weight, BigFraction rate) {
+            LinearForm form, LinearForm weight, BigFraction rate) {
         return new Emptied(optimum, form).leastPer(weight, rate);
     }
 
     /** Whether no other point costs as little. */
     public boolean isUnique() {
         var tableau = optimum.tableau();
-        var tied = new HashMap<Integer, BigFraction>();
+        var tied = new TreeSet<Integer>();
         for (int j = 0; j < tableau.columns(); j++) {
             int variable = tableau.nonbasic(j);
             boolean free = !tableau.locked(variable)
                     && tableau.at(tableau.objective(), j).signum() == 0;
             if (free) {
-                tied.put(variable, BigFraction.ONE);
+                tied.add(variable);
             }
         }
-        return tied.isEmpty() || !Extremes.canGrow(optimum, tied.keySet());
+        return tied.isEmpty() || !Extremes.canGrow(optimum, tied);
     }
 }

@@ -59,12 +59,9 @@ public final class BasisSystem {
         var lines = new ArrayList<Map<Integer, BigInteger>>();
         for (int i : rows) {
             var row = model.rows().get(i);
-            var indices = row.coefficients().keySet().stream()
-                    .filter(places::containsKey)
-                    .sorted()
-                    .toList();
+            var indices = row.form().columns().stream().filter(places::containsKey).toList();
             var values = new ArrayList<BigFraction>();
-            indices.forEach(j -> values.add(row.coefficients().getOrDefault(j, BigFraction.ZERO)));
+            indices.forEach(j -> values.add(row.form().at(j)));
             values.add(row.right());
             var scale = Integers.scaleOf(values);
             var whole = Integers.whole(values, scale);

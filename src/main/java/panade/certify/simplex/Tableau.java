@@ -80,7 +80,7 @@ public final class Tableau {
         var line = new ArrayList<BigFraction>();
         boolean most = row.sense() == Sense.AT_MOST;
         for (int j = 0; j < columnCount; j++) {
-            var coefficient = row.coefficients().getOrDefault(j, BigFraction.ZERO);
+            var coefficient = row.form().at(j);
             line.add(most ? coefficient.negate() : coefficient);
         }
         line.add(most ? row.right() : row.right().negate());

@@ -2,7 +2,6 @@ package panade.explain.conflict;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +15,6 @@ import panade.domain.Brief;
 import panade.explain.conflict.NumberMove.Written;
 import panade.explain.conflict.Trials.Search;
 import panade.explain.conflict.Trials.Trial;
-import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 
@@ -61,15 +59,10 @@ public final class CostCeiling {
     private CompiledBrief capped(Brief some) {
         boolean cooked = some.practice().perCooked();
         var compiled = BriefCompiler.compile(some, cooked ? level : BigFraction.ZERO);
-        var costs = new HashMap<Integer, BigFraction>();
-        for (int j = 0; j < compiled.columns().size(); j++) {
-            costs.put(j, compiled.model().columns().get(j).cost());
-        }
-        var rows = new ArrayList<>(compiled.model().rows());
-        rows.add(new Row("cost ceiling", costs, Sense.AT_MOST, cooked ? BigFraction.ZERO : level));
+        var ceiling = new Row("cost ceiling", compiled.model().costs(), Sense.AT_MOST, cooked ? BigFraction.ZERO : level);
         var limits = new ArrayList<>(compiled.rows());
         limits.add(new Limit.OfBatch());
-        return new CompiledBrief(new LinearModel(compiled.model().columns(), rows), compiled.columns(), limits);
+        return new CompiledBrief(compiled.model().with(ceiling), compiled.columns(), limits);
     }
 
     /**
@@ -98,7 +91,7 @@ public final class CostCeiling {
     /** By convexity no other row can do anything alone; with rules any may, under another choice. */
     private boolean binds(NumberMove number) {
         var used = BigFraction.ZERO;
-        for (var term : number.row().coefficients().entrySet()) {
+        for (var term : number.row().form().coefficients().entrySet()) {
             var source = plain.columns().get(term.getKey());
             for (var line : best.lines()) {
                 if (line.use().equals(source.use())

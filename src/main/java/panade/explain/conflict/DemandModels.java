@@ -2,7 +2,6 @@ package panade.explain.conflict;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -105,15 +104,15 @@ final class DemandModels {
 
     /** The row with one more column, or two for an equation, that fills what it lacks. */
     private static Row giving(Row row, BigFraction weight, List<Column> columns) {
-        var coefficients = new HashMap<>(row.coefficients());
+        var form = row.form();
         if (row.sense() != Sense.AT_MOST) {
-            coefficients.put(columns.size(), BigFraction.ONE);
+            form = form.plus(columns.size(), BigFraction.ONE);
             columns.add(new Column("lacks " + row.name(), weight));
         }
         if (row.sense() != Sense.AT_LEAST) {
-            coefficients.put(columns.size(), BigFraction.ONE.negate());
+            form = form.plus(columns.size(), BigFraction.ONE.negate());
             columns.add(new Column("exceeds " + row.name(), weight));
         }
-        return new Row(row.name(), coefficients, row.sense(), row.right());
+        return new Row(row.name(), form, row.sense(), row.right());
     }
 }

@@ -1,16 +1,13 @@
 package panade.explain.conflict;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.explain.conflict.Trials.Search;
-import panade.model.LinearModel;
+import panade.model.LinearForm;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 import panade.model.MixedModel;
@@ -70,20 +67,19 @@ final class LeastMove {
 
     private MixedModel with(Sense sense) {
         var row = number.row();
-        var rows = new ArrayList<>(others.relaxed().rows());
-        rows.add(new Row(row.name(), row.coefficients(), sense, row.right()));
-        return new MixedModel(new LinearModel(others.relaxed().columns(), rows), others.whole());
+        var relaxed = others.relaxed().with(new Row(row.name(), row.form(), sense, row.right()));
+        return new MixedModel(relaxed, others.whole());
     }
 
     private Optional<BigFraction> extreme(MixedModel model, boolean most) {
         var lever = number.lever();
         return lever.isPresent()
                 ? ratio(model, lever.get(), most)
-                : point(model, number.row().coefficients(), most)
+                : point(model, number.row().form(), most)
                         .map(point -> number.row().activity(point));
     }
 
-    private Optional<BigFraction> ratio(MixedModel model, Map<Integer, BigFraction> lever, boolean most) {
+    private Optional<BigFraction> ratio(MixedModel model, LinearForm lever, boolean most) {
         var level = point(model, lever, true).flatMap(number::levelAt);
         for (int step = 0; step < STEPS; step++) {
             if (level.isEmpty()) {
@@ -94,7 +90,7 @@ final class LeastMove {
             if (next.isEmpty()) {
                 return level;
             }
-            int gain = value(gap(lever, now), next.get()).signum();
+            int gain = gap(lever, now).dot(next.get()).signum();
             if (most ? gain <= 0 : gain >= 0) {
                 return level;
             }
@@ -105,29 +101,14 @@ final class LeastMove {
     }
 
     /** How far the row is from holding with a number, by column. */
-    private Map<Integer, BigFraction> gap(Map<Integer, BigFraction> lever, BigFraction level) {
-        var form = new HashMap<>(number.row().coefficients());
-        var shift = number.level().subtract(level);
-        lever.forEach((j, per) -> form.merge(j, per.multiply(shift), BigFraction::add));
-        return form;
-    }
-
-    private static BigFraction value(Map<Integer, BigFraction> form, List<BigFraction> point) {
-        var total = BigFraction.ZERO;
-        for (var term : form.entrySet()) {
-            total = total.add(term.getValue().multiply(point.get(term.getKey())));
-        }
-        return total;
+    private LinearForm gap(LinearForm lever, BigFraction level) {
+        return number.row().form().plus(lever.scaled(number.level().subtract(level)));
     }
 
     /** The point at which a form is most, or least. */
-    private Optional<List<BigFraction>> point(MixedModel model, Map<Integer, BigFraction> form, boolean most) {
-        var costs = new ArrayList<BigFraction>();
-        for (int j = 0; j < model.relaxed().columns().size(); j++) {
-            var cost = form.getOrDefault(j, BigFraction.ZERO);
-            costs.add(most ? cost.negate() : cost);
-        }
-        var answer = trials.least(new MixedModel(model.relaxed().withCosts(costs), model.whole()));
+    private Optional<List<BigFraction>> point(MixedModel model, LinearForm form, boolean most) {
+        var objective = most ? form.negated() : form;
+        var answer = trials.least(new MixedModel(model.relaxed().minimising(objective), model.whole()));
         if (answer instanceof Search.Open || (answer instanceof Search.Found point && !point.least())) {
             open.set(true);
         }

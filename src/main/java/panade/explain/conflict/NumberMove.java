@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -18,6 +17,7 @@ import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.origin.Origin;
 import panade.explain.conflict.Conflict.Change;
+import panade.model.LinearForm;
 import panade.model.LinearModel.Row;
 import panade.quantity.Decimal;
 import panade.quantity.Dimension;
@@ -103,9 +103,9 @@ final class NumberMove {
     }
 
     /** The amount that the number multiplies, by column; empty when it multiplies nothing that varies. */
-    Optional<Map<Integer, BigFraction>> lever() {
+    Optional<LinearForm> lever() {
         if (limit instanceof Limit.OfBound bound && bound.bound().per() != null && !Bound.isAmount(number())) {
-            return Optional.of(BriefCompiler.form(compiled, brief, bound.bound().per()));
+            return Optional.of(compiled.formOf(bound.bound().per(), brief.composition()));
         }
         return Optional.empty();
     }
@@ -142,7 +142,7 @@ final class NumberMove {
         if (lever.isEmpty()) {
             return Optional.of(row().activity(point));
         }
-        var per = new Row("per", lever.get(), row().sense(), BigFraction.ZERO).activity(point);
+        var per = lever.get().dot(point);
         return per.signum() > 0 ? Optional.of(level().add(row().activity(point).divide(per))) : Optional.empty();
     }
 

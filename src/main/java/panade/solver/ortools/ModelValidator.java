@@ -27,12 +27,12 @@ final class ModelValidator {
     }
 
     private static boolean allThere(LinearModel.Row row, int columns) {
-        return row.coefficients().keySet().stream().allMatch(j -> 0 <= j && j < columns);
+        return row.form().columns().stream().allMatch(j -> 0 <= j && j < columns);
     }
 
     private static Stream<BigFraction> numbers(LinearModel model) {
         var inRows = model.rows().stream()
-                .flatMap(row -> Stream.concat(row.coefficients().values().stream(), Stream.of(row.right())));
+                .flatMap(row -> Stream.concat(row.form().values().stream(), Stream.of(row.right())));
         return Stream.concat(model.columns().stream().map(LinearModel.Column::cost), inRows);
     }
 

@@ -5,7 +5,6 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import java.time.Duration;
 import java.util.Set;
-import java.util.TreeMap;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -57,8 +56,7 @@ final class NativeModel {
         double upper = row.sense() == Sense.AT_LEAST ? MPSolver.infinity() : right;
         var constraint = solver.makeConstraint(lower, upper, "");
         // in order: among equally good answers the native solvers choose by the order in which they are told
-        new TreeMap<>(row.coefficients())
-                .forEach((j, value) -> constraint.setCoefficient(columns[j], value.doubleValue()));
+        row.form().forEach((j, value) -> constraint.setCoefficient(columns[j], value.doubleValue()));
         return constraint;
     }
 }

@@ -1,7 +1,6 @@
 package panade.solver.ortools;
 
 import java.math.BigInteger;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
@@ -24,13 +23,8 @@ final class RowScaling {
     }
 
     private static Row scaled(Row row) {
-        var largest = row.coefficients().values().stream().map(BigFraction::abs).max(BigFraction::compareTo);
-        var factor = largest.filter(value -> value.signum() != 0)
-                .map(RowScaling::factor)
-                .orElse(BigFraction.ONE);
-        var coefficients = new TreeMap<Integer, BigFraction>();
-        row.coefficients().forEach((j, value) -> coefficients.put(j, value.multiply(factor)));
-        return new Row(row.name(), coefficients, row.sense(), row.right().multiply(factor));
+        var factor = row.form().isZero() ? BigFraction.ONE : factor(row.form().largest());
+        return new Row(row.name(), row.form().scaled(factor), row.sense(), row.right().multiply(factor));
     }
 
     /** Counts bits rather than take a logarithm, which would fail on numbers beyond binary floating point. */
