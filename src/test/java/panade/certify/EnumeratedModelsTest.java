@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -17,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import panade.certify.sensitivity.Sensitivity;
 import panade.model.Basis;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
@@ -101,7 +101,7 @@ class EnumeratedModelsTest {
             for (int column = 0; column < model.columns().size(); column++) {
                 var used = optimum.point().get(column);
                 for (int sign : List.of(1, -1)) {
-                    var told = sensitivity.movingPrice(Map.of(column, BigFraction.ONE), sign);
+                    var told = sensitivity.movingPrice(LinearForm.of(column, BigFraction.ONE), sign);
                     var by = told.map(Sensitivity.Breakpoint::by).orElse(BigFraction.of(1000));
                     assertThat(priced(model, column, by.multiply(sign)))
                             .isEqualTo(least.add(by.multiply(sign).multiply(used)));
@@ -129,7 +129,7 @@ class EnumeratedModelsTest {
                 if (optimum.point().get(column).signum() != 0) {
                     continue;
                 }
-                var told = new Sensitivity(optimum).entering(Map.of(column, BigFraction.ONE), Set.of(column));
+                var told = new Sensitivity(optimum).entering(LinearForm.of(column, BigFraction.ONE), Set.of(column));
                 assertThat(told.isPresent())
                         .isEqualTo(corners.points().stream()
                                 .anyMatch(point -> point.get(at).signum() > 0));
@@ -156,15 +156,11 @@ class EnumeratedModelsTest {
             for (int column = 0; column < model.columns().size(); column++) {
                 int at = column;
                 for (boolean most : List.of(true, false)) {
-                    assertThat(sensitivity.extreme(formOf(Map.of(column, BigFraction.ONE)), most))
+                    assertThat(sensitivity.extreme(LinearForm.of(column, BigFraction.ONE), most))
                             .isEqualTo(corners.extreme(point -> point.get(at), most));
                 }
             }
         });
-    }
-
-    private static Map<Integer, BigFraction> formOf(Map<Integer, BigFraction> form) {
-        return form;
     }
 
     private static Optional<Verdict.Optimum> optimum(LinearModel model) {
@@ -185,12 +181,8 @@ class EnumeratedModelsTest {
     private static Optional<BigFraction> moved(LinearModel model, int row, BigFraction by) {
         var rows = new ArrayList<>(model.rows());
         var old = rows.get(row);
-        rows.set(row, new Row(old.name(), terms(old, model), old.sense(), old.right().add(by)));
+        rows.set(row, new Row(old.name(), old.form(), old.sense(), old.right().add(by)));
         return Vertices.of(new LinearModel(model.columns(), rows)).leastCost();
-    }
-
-    private static Map<Integer, BigFraction> terms(Row row, LinearModel model) {
-        return row.coefficients();
     }
 
     private static BigFraction priced(LinearModel model, int column, BigFraction by) {
