@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.BuyResults;
 import panade.bench.PlannedBench;
 import panade.buy.Buying;
 import panade.buy.LeftoverWorth;
@@ -28,7 +29,8 @@ import panade.domain.purchase.Schedule;
 import panade.domain.purchase.Schedule.Span;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
-import panade.export.BuyExport;
+import panade.export.BuyCsv;
+import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -36,7 +38,7 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
-import panade.report.BuyReport;
+import panade.report.question.BuyReport;
 import panade.report.SheetReport;
 import panade.workbook.BuyWorkbook;
 import picocli.CommandLine.Command;
@@ -214,17 +216,18 @@ final class BuyCommand implements Callable<Integer> {
         try (var stop = new EarlyStop(engines.plans())) {
             var answers = Buying.answers(planner, made, room, schedule.storage(), worth, Duration.ofSeconds(seconds));
             var bench = sheets ? new PlanSheets(planner, files()).of(answers) : PlannedBench.NONE;
+            var result = BuyResults.of(answers, worth, room, bench);
             out.print(
                     csv
-                            ? BuyExport.csv(answers)
+                            ? BuyCsv.of(result)
                             : json
-                                    ? BuyExport.json(answers, bench)
-                                    : TextRenderer.render(BuyReport.of(answers, worth, room, stop.isAsked())));
+                                    ? ResultJson.text(result)
+                                    : TextRenderer.render(BuyReport.of(result, stop.isAsked())));
             if (!csv && !json) {
                 SheetReport.of(bench).forEach(sheet -> out.print("\n" + TextRenderer.render(sheet)));
             }
             out.flush();
-            workbook.write(() -> BuyWorkbook.of(answers), err);
+            workbook.write(() -> BuyWorkbook.of(result), err);
             return status(answers.adapting());
         }
     }

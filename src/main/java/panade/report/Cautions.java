@@ -1,6 +1,7 @@
 package panade.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
 import panade.domain.Blend;
@@ -23,8 +24,22 @@ public final class Cautions {
 
     /** What to mind about a blend. */
     public static List<String> of(Brief brief, Blend blend) {
-        var cautions = new ArrayList<>(brief.notes());
-        cautions.add(allergens(brief, blend));
+        return of(brief.notes(), allergens(brief, blend));
+    }
+
+    /**
+     * The same of all that is made for several briefs.
+     *
+     * @param allergens stated of anything that is used
+     * @param notKnown names of ingredients of which none are stated
+     */
+    public static List<String> of(List<String> notes, Collection<String> allergens, Collection<String> notKnown) {
+        return of(notes, allergens(allergens, notKnown));
+    }
+
+    private static List<String> of(List<String> notes, String allergens) {
+        var cautions = new ArrayList<>(notes);
+        cautions.add(allergens);
         cautions.add(COLD);
         cautions.add(TIME);
         cautions.add("Use limits, label and safety: this is arithmetic on the values you gave. Local codes and a"
@@ -64,6 +79,10 @@ public final class Cautions {
                 contained.addAll(allergens);
             }
         }
+        return allergens(contained, unknown);
+    }
+
+    private static String allergens(Collection<String> contained, Collection<String> unknown) {
         var words = contained.isEmpty()
                 ? "Allergens: none stated, which is not the same as none in it"
                 : "Allergens: " + String.join(", ", contained);

@@ -3,14 +3,11 @@ package panade.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.MultiPeriodPlan;
-import panade.buy.PurchaseAnswers;
-import panade.buy.PurchasePlan;
-import panade.buy.PurchasePlan.Line;
-import panade.buy.PurchasePlan.Order;
-import panade.buy.PurchasePlan.Stock;
-import panade.domain.Brief;
-import panade.quantity.Unit;
+import panade.result.BuyResult;
+import panade.result.BuyResult.Line;
+import panade.result.BuyResult.Period;
+import panade.result.BuyResult.Stock;
+import panade.result.BuyResult.SupplierOrder;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -27,49 +24,50 @@ public final class BuyWorkbook {
     private static final int PRICE = 6;
     private static final int MONEY = 7;
 
-    private final Brief first;
-    private final List<PurchasePlan> plans;
-    private final Unit unit;
+    private final BuyResult result;
+    private final List<Period> periods;
+    private final String unit;
 
-    private BuyWorkbook(PurchaseAnswers answers) {
-        this.first = answers.products().get(0).best().asked();
-        this.unit = first.batch().unit().ofStock();
-        this.plans = answers.adapted().map(MultiPeriodPlan::periods).orElse(List.of());
+    private BuyWorkbook(BuyResult result) {
+        this.result = result;
+        this.periods = result.advised();
+        this.unit = result.order().unit();
     }
 
     /** The book. */
-    public static Book of(PurchaseAnswers answers) {
-        var book = new BuyWorkbook(answers);
+    public static Book of(BuyResult result) {
+        var book = new BuyWorkbook(result);
         return new Book(List.of(book.orders(), book.store()));
     }
 
     private BigFraction weight(BigFraction kilograms) {
-        return unit.fromBase(kilograms);
+        return kilograms.divide(result.order().unitKilograms());
     }
 
     private BigFraction perUnit(BigFraction perKg) {
-        return perKg.multiply(unit.factor());
+        return perKg.multiply(result.order().unitKilograms());
     }
 
     private Sheet orders() {
         var sheet = new SheetDraft("Orders", 14, 26, 36, 10, 14, 14, 14, 14, 24);
-        var money = Words.currency(first);
+        var money = Words.currency(result.order().currency());
         sheet.title("What to order");
-        sheet.say(plans.isEmpty() ? "No plan was found; panade buy tells why." : Words.SHADED);
+        sheet.say(periods.isEmpty() ? "No plan was found; panade buy tells why." : Words.SHADED);
         sheet.head(
                 "Period",
                 "Supplier",
                 "Ingredient",
                 "Packs",
-                unit.symbol() + " a pack",
-                unit.symbol(),
-                money + " per " + unit.symbol(),
+                unit + " a pack",
+                unit,
+                money + " per " + unit,
                 "Cost, " + money,
                 "Sold in");
         var totals = new ArrayList<String>();
-        plans.forEach(plan -> plan.orders().forEach(order -> totals.add(order(plan, order, sheet))));
-        var cash = plans.stream().map(PurchasePlan::cash).reduce(BigFraction.ZERO, BigFraction::add);
-        var storage = plans.stream().map(PurchasePlan::storage).reduce(BigFraction.ZERO, BigFraction::add);
+        periods.forEach(
+                period -> period.orders().forEach(order -> totals.add(order(period, order, sheet))));
+        var cash = periods.stream().map(Period::cash).reduce(BigFraction.ZERO, BigFraction::add);
+        var storage = periods.stream().map(Period::storage).reduce(BigFraction.ZERO, BigFraction::add);
         if (storage.signum() > 0) {
             totals.add(Place.of(MONEY, row(sheet, "Storage", Cell.input(storage, Form.CASH))));
         }
@@ -92,41 +90,41 @@ public final class BuyWorkbook {
     }
 
     /** Gives the cell of what the order comes to with delivery. */
-    private String order(PurchasePlan plan, Order order, SheetDraft sheet) {
-        var supplier = order.terms().supplier();
+    private String order(Period period, SupplierOrder order, SheetDraft sheet) {
+        var supplier = order.supplier();
         int from = sheet.next();
-        plan.lines().stream()
-                .filter(line -> line.offer().supplier().equals(supplier))
-                .forEach(line -> line(plan, line, sheet));
+        period.lines().stream()
+                .filter(line -> line.supplier().equals(supplier))
+                .forEach(line -> line(period, line, sheet));
         int to = sheet.next() - 1;
         int delivery =
-                row(sheet, supplier + ": delivery", Cell.input(order.terms().delivery(), Form.CASH));
+                row(sheet, supplier + ": delivery", Cell.input(order.delivery(), Form.CASH));
         var sum = (to < from ? "0" : Place.sum(MONEY, from, to)) + "+" + Place.of(MONEY, delivery);
         int total = row(
                 sheet,
                 supplier + ": in all",
-                Cell.total(sum, order.goods().add(order.terms().delivery()), Form.CASH));
+                Cell.total(sum, order.goods().add(order.delivery()), Form.CASH));
         return Place.of(MONEY, total);
     }
 
-    private void line(PurchasePlan plan, Line line, SheetDraft sheet) {
+    private void line(Period period, Line line, SheetDraft sheet) {
         int row = sheet.next();
-        var pack = line.offer().pack();
+        var pack = line.packKilograms();
         sheet.add(
-                Cell.text(plan.period()),
-                Cell.text(line.offer().supplier()),
-                Cell.text(Words.name(first, line.offer().ingredient())),
-                Cell.input(pack == null ? weight(line.kilograms()) : line.packs(), Form.VALUE),
-                Cell.input(pack == null ? BigFraction.ONE : weight(pack.base()), Form.WEIGHT),
+                Cell.text(period.period()),
+                Cell.text(line.supplier()),
+                Cell.text(line.name()),
+                Cell.input(line.packs() == null ? weight(line.kilograms()) : line.packs(), Form.VALUE),
+                Cell.input(pack == null ? BigFraction.ONE : weight(pack), Form.WEIGHT),
                 Cell.formula(Place.of(PACKS, row) + "*" + Place.of(EACH, row), weight(line.kilograms()), Form.WEIGHT),
-                Cell.input(perUnit(line.offer().pricePerKg()), Form.PRICE),
+                Cell.input(perUnit(line.pricePerKg()), Form.PRICE),
                 Cell.formula(Place.of(KILOGRAMS, row) + "*" + Place.of(PRICE, row), line.money(), Form.CASH),
-                Cell.text(pack == null ? "any weight" : pack.text()));
+                Cell.text(line.pack() == null ? "any weight" : line.pack()));
     }
 
     private Sheet store() {
         var sheet = new SheetDraft("Store", 14, 36, 12, 12, 12, 12, 12, 14, 14);
-        sheet.title("What comes of it, " + unit.symbol() + " as bought");
+        sheet.title("What comes of it, " + unit + " as bought");
         sheet.head(
                 "Period",
                 "Ingredient",
@@ -135,12 +133,13 @@ public final class BuyWorkbook {
                 "Used",
                 "Wasted",
                 "Left",
-                "per " + unit.symbol(),
+                "per " + unit,
                 "Left, worth");
         int from = sheet.next();
-        plans.forEach(plan -> plan.store().forEach(stock -> stock(plan.period(), stock, sheet)));
+        periods.forEach(period -> period.store().forEach(stock -> stock(period.period(), stock, sheet)));
         int to = sheet.next() - 1;
-        if (to >= from && plans.size() == 1) {
+        var plan = result.adapted();
+        if (to >= from && plan != null && periods.size() == 1) {
             sheet.add(
                     new Cell.Text("Total", Look.TOTAL),
                     Cell.BLANK,
@@ -150,7 +149,7 @@ public final class BuyWorkbook {
                     Cell.BLANK,
                     Cell.BLANK,
                     Cell.BLANK,
-                    Cell.total(Place.sum(8, from, to), plans.get(0).onShelf(), Form.CASH));
+                    Cell.total(Place.sum(8, from, to), plan.onShelf(), Form.CASH));
         }
         return sheet.finish();
     }
@@ -160,7 +159,7 @@ public final class BuyWorkbook {
         var left = Place.of(2, row) + "+" + Place.of(3, row) + "-" + Place.of(4, row) + "-" + Place.of(5, row);
         sheet.add(
                 Cell.text(period),
-                Cell.text(Words.name(first, stock.ingredient())),
+                Cell.text(stock.name()),
                 Cell.input(weight(stock.before()), Form.WEIGHT),
                 Cell.input(weight(stock.bought()), Form.WEIGHT),
                 Cell.input(weight(stock.used()), Form.WEIGHT),

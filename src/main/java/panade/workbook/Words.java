@@ -39,7 +39,11 @@ final class Words {
     }
 
     static String currency(Brief brief) {
-        return brief.currency().isEmpty() ? "money" : brief.currency();
+        return currency(brief.currency());
+    }
+
+    static String currency(String currency) {
+        return currency.isEmpty() ? "money" : currency;
     }
 
     static BigFraction ratio(BigFraction part, BigFraction whole) {

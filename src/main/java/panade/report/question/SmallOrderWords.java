@@ -1,11 +1,11 @@
-package panade.report;
+package panade.report.question;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.buy.PurchaseAnswers.SmallOrder;
+import panade.result.BuyResult.SmallOrder;
 
 /**
  * Words which suppliers' minimum orders would not be reached if goods were bought by exact weight.
@@ -17,13 +17,13 @@ record SmallOrderWords(List<SmallOrder> orders, int periods, Function<BigFractio
     List<String> lines() {
         var bySupplier = new LinkedHashMap<String, List<SmallOrder>>();
         orders.forEach(order -> bySupplier
-                .computeIfAbsent(order.terms().supplier(), supplier -> new ArrayList<>())
+                .computeIfAbsent(order.supplier(), supplier -> new ArrayList<>())
                 .add(order));
         return bySupplier.values().stream().map(this::words).toList();
     }
 
     private String words(List<SmallOrder> small) {
-        var supplier = small.get(0).terms().supplier();
+        var supplier = small.get(0).supplier();
         return "Bought by exact weight, " + supplier + " would sell for " + range(small, SmallOrder::goods)
                 + when(small) + ": " + range(small, SmallOrder::missing) + " short of the minimum order.";
     }
