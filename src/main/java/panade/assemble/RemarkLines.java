@@ -5,10 +5,11 @@ import panade.domain.origin.Remark;
 import panade.result.RemarkLine;
 
 /** Makes the remarks of a result. */
-final class RemarkLines {
+public final class RemarkLines {
     private RemarkLines() {}
 
-    static List<RemarkLine> of(List<Remark> remarks) {
+    /** Remarks, in their order. */
+    public static List<RemarkLine> of(List<Remark> remarks) {
         return remarks.stream()
                 .map(remark -> new RemarkLine(
                         remark.path(),

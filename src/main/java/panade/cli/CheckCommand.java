@@ -5,13 +5,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import panade.document.Documents;
 import panade.document.syntax.Checked;
 import panade.document.syntax.Problem;
 import panade.domain.origin.Remark;
-import panade.export.RemarkExport;
+import panade.assemble.RemarkLines;
+import panade.export.ResultJson;
+import panade.result.CheckResult;
 import panade.plan.Engines;
 import panade.plan.Planner;
 import panade.remark.BriefRemarks;
@@ -64,7 +65,7 @@ final class CheckCommand implements Callable<Integer> {
             return ProblemPrinter.print(List.copyOf(problems), err);
         }
         if (json) {
-            out.print(RemarkExport.of(Map.of("documents", files.size(), "problems", 0), List.copyOf(remarks)));
+            out.print(ResultJson.text(new CheckResult(files.size(), 0, RemarkLines.of(List.copyOf(remarks)))));
         } else {
             var title = counted("document", files.size()) + ", nothing wrong"
                     + (remarks.isEmpty() ? "." : "; " + counted("remark", remarks.size()) + ".");

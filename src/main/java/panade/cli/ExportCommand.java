@@ -3,13 +3,14 @@ package panade.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Brief;
 import panade.export.ModelExport;
-import panade.export.RemarkExport;
+import panade.assemble.RemarkLines;
+import panade.export.ResultJson;
+import panade.result.ModelResult;
 import panade.file.WholeFile;
 import panade.plan.Engines;
 import panade.plan.Planner;
@@ -121,9 +122,8 @@ final class ExportCommand implements Callable<Integer> {
 
     private int told(Brief brief, ModelExport model, Path file) {
         if (argument.json()) {
-            out.print(RemarkExport.of(
-                    Map.of("columns", model.columnCount(), "rows", model.rowCount(), "whole", model.wholeCount()),
-                    brief.remarks()));
+            out.print(ResultJson.text(new ModelResult(
+                    model.columnCount(), model.rowCount(), model.wholeCount(), RemarkLines.of(brief.remarks()))));
         } else {
             out.println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
                     + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,") + " and "

@@ -3,7 +3,8 @@ package panade.cli;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import panade.export.JsonExport;
+import panade.export.ResultJson;
+import panade.result.BriefResult;
 import panade.model.Unproved;
 import panade.render.PlainText;
 import picocli.CommandLine;
@@ -34,7 +35,7 @@ final class FaultPrinter implements IExecutionExceptionHandler {
             return print(fault);
         }
         if (isForMachines(parsed)) {
-            command.getOut().print(JsonExport.undecided(open.get()));
+            command.getOut().print(ResultJson.text(BriefResult.Undecided.because(open.get().reason())));
         }
         err.println(PlainText.message(undecided(open.get().reason())));
         return ExitStatus.UNDECIDED;

@@ -2,7 +2,10 @@ package panade.cli;
 
 import java.io.PrintWriter;
 import panade.cost.OptionalSections;
-import panade.export.JsonExport;
+import panade.assemble.BlendResults;
+import panade.assemble.BriefResults;
+import panade.assemble.NoBlendResults;
+import panade.export.ResultJson;
 import panade.plan.Outcome;
 import panade.render.PlainText;
 import panade.render.TextRenderer;
@@ -26,20 +29,20 @@ final class OutcomePrinter {
             return print(blended, OptionalSections.NONE);
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
-            out.print(json ? JsonExport.of(conflicted) : TextRenderer.render(ConflictReport.of(conflicted)));
+            out.print(json ? ResultJson.text(NoBlendResults.of(conflicted)) : TextRenderer.render(ConflictReport.of(conflicted)));
             return ExitStatus.of(conflicted);
         }
         return undecided((Outcome.Undecided) outcome);
     }
 
     int print(Outcome.Blended blended, OptionalSections asides) {
-        out.print(json ? JsonExport.of(blended, asides) : TextRenderer.render(BlendReport.of(blended, asides)));
+        out.print(json ? ResultJson.text(BlendResults.of(blended, asides)) : TextRenderer.render(BlendReport.of(blended, asides)));
         return ExitStatus.DONE;
     }
 
     private int undecided(Outcome.Undecided undecided) {
         if (json) {
-            out.print(JsonExport.of(undecided));
+            out.print(ResultJson.text(BriefResults.of(undecided)));
         }
         err.println(PlainText.message(FaultPrinter.undecided(undecided.reason())));
         return ExitStatus.of(undecided);

@@ -81,7 +81,7 @@ public final class QuotesExport {
         var costs = NODES.arrayNode();
         single.costs().forEach(cost -> costs.add(JsonExport.number(cost)));
         node.set("costs", costs);
-        node.set("blend", NearbyExport.lines(single.blend()));
+        node.set("blend", JsonExport.lines(single.blend()));
         return node;
     }
 }

@@ -1,25 +1,16 @@
 package panade.export;
 
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import panade.domain.origin.Remark;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Writes what documents say that may not be meant. */
-public final class RemarkExport {
+final class RemarkExport {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private RemarkExport() {}
-
-    /** A result that is only counts, such as that of {@code check} when nothing is wrong. */
-    public static String of(Map<String, Integer> counts, List<Remark> remarks) {
-        var result = NODES.objectNode();
-        new TreeMap<>(counts).forEach(result::put);
-        return print(result, remarks);
-    }
 
     /** A result with the remarks on what it was made from. */
     static String print(ObjectNode result, List<Remark> remarks) {

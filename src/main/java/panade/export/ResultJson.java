@@ -10,6 +10,7 @@ import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.ser.std.StdSerializer;
 
 /** Writes result records as JSON: their components in their order. */
@@ -31,6 +32,11 @@ public final class ResultJson {
     /** The JSON of a result, with a line break at its end. */
     public static String text(Object result) {
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(result) + "\n";
+    }
+
+    /** The same as a part of a larger tree. */
+    static ObjectNode tree(Object result) {
+        return MAPPER.valueToTree(result);
     }
 
     /** A figure rounded to {@value #DIGITS} significant digits. */

@@ -122,7 +122,7 @@ public final class StudyExport {
         var node = NODES.objectNode();
         JsonExport.put(node, "meanAbovePerKg", kept.meanPerKg());
         JsonExport.put(node, "worstAbovePerKg", kept.worstPerKg());
-        node.set("blend", NearbyExport.lines(kept.blend()));
+        node.set("blend", JsonExport.lines(kept.blend()));
         return node;
     }
 

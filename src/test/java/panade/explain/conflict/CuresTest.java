@@ -24,7 +24,8 @@ import panade.domain.Brief;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
-import panade.export.JsonExport;
+import panade.assemble.NoBlendResults;
+import panade.export.ResultJson;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.plan.Contradiction;
@@ -181,7 +182,7 @@ class CuresTest {
         var set = "{\"id\": \"a\", \"values\": {\"PROCNT\": 40}}, {\"id\": \"b\", \"values\": {\"PROCNT\": 40}}";
         var prices = "a,s,2,kg\nb,s,2,kg\n";
         var summed = conflicted(set, prices, "\"bounds\": [{\"property\": \"PROCNT\", \"min\": \"50 %\"}]");
-        assertThat(JsonExport.of(summed))
+        assertThat(ResultJson.text(NoBlendResults.of(summed)))
                 .containsPattern("\"provedBy\"\\s*:\\s*\"multipliers\"")
                 .doesNotContain("looked");
         assertThat(TextRenderer.render(ConflictReport.of(summed))).doesNotContain("set of choices");
@@ -192,7 +193,7 @@ class CuresTest {
                         + " {\"choose\": {\"ingredient\": [\"a\", \"b\"]}, \"min\": 2}]");
         int looked = ((Contradiction.RuledOut) ruled.proof()).proof().looked();
         assertThat(looked).isPositive();
-        assertThat(JsonExport.of(ruled))
+        assertThat(ResultJson.text(NoBlendResults.of(ruled)))
                 .containsPattern("\"provedBy\"\\s*:\\s*\"branching\",\\s*\"looked\"\\s*:\\s*" + looked);
         assertThat(TextRenderer.render(ConflictReport.of(ruled)).replaceAll("\\s+", " "))
                 .contains("every choice that the rules leave was ruled out, after " + looked + " set");
