@@ -13,7 +13,7 @@ import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
-import panade.report.SheetReport;
+import panade.report.plate.SheetReport;
 import panade.workbook.BatchWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

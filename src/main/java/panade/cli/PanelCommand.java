@@ -3,11 +3,12 @@ package panade.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.PanelResults;
 import panade.bench.Scales;
 import panade.bench.Weighing;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.export.PanelExport;
+import panade.export.ResultJson;
 import panade.label.Panel;
 import panade.label.PanelRequest;
 import panade.label.nutrition.EnergyMethod;
@@ -17,7 +18,7 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
-import panade.report.PanelReport;
+import panade.report.plate.PanelReport;
 import panade.workbook.PanelWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -138,11 +139,9 @@ final class PanelCommand implements Callable<Integer> {
             strange.forEach(each -> err.println(each.text()));
             return ExitStatus.DOCUMENT;
         }
-        out.print(
-                argument.json()
-                        ? PanelExport.of(panel, brief.remarks())
-                        : TextRenderer.render(PanelReport.of(panel, what, brief.remarks())));
-        workbook.write(() -> PanelWorkbook.of(panel, what), err);
+        var result = PanelResults.of(panel, what, brief.remarks());
+        out.print(argument.json() ? ResultJson.text(result) : TextRenderer.render(PanelReport.of(result)));
+        workbook.write(() -> PanelWorkbook.of(result), err);
         return ExitStatus.DONE;
     }
 

@@ -8,18 +8,19 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.StudyResults;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
-import panade.export.StudyExport;
+import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
-import panade.report.StudyReport;
+import panade.report.plate.StudyReport;
 import panade.vary.Varying;
 import panade.vary.VaryingCompositions;
 import picocli.CommandLine.Command;
@@ -141,11 +142,9 @@ final class StudyCommand implements Callable<Integer> {
                 ? null
                 : VaryingCompositions.of(planner, blended, known, compositions(), seed, threads)
                         .orElse(null);
-        out.print(
-                argument.json()
-                        ? StudyExport.of(study, composed)
-                        : TextRenderer.render(StudyReport.of(study, composed)));
-        return study.proof().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
+        var result = StudyResults.of(study, composed);
+        out.print(argument.json() ? ResultJson.text(result) : TextRenderer.render(StudyReport.of(result)));
+        return result.certificate().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
     }
 
     private Reading<Map<Offer, BigFraction>> spreads(Brief brief) {

@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import panade.assemble.PanelResults;
 import panade.assemble.TraceResults;
 import panade.cost.ReportInput;
 import panade.domain.Brief;
@@ -17,10 +18,10 @@ import panade.report.Block.Points;
 import panade.report.Cautions;
 import panade.report.ChoiceWords;
 import panade.report.ConflictReport;
-import panade.report.PanelReport;
 import panade.report.Remarks;
-import panade.report.SheetReport;
 import panade.report.VerdictWords;
+import panade.report.plate.PanelReport;
+import panade.report.plate.SheetReport;
 
 /** Writes findings as one page. */
 public final class Page {
@@ -111,7 +112,8 @@ public final class Page {
     private void addPanel() {
         var panel = findings.panel();
         if (panel != null) {
-            var draft = PanelReport.of(panel, "Of the blend above, as it is calculated.", List.of());
+            var draft = PanelReport.of(
+                    PanelResults.of(panel, "Of the blend above, as it is calculated.", List.of()));
             add("panel", "What the label would say", new Blocks(draft.blocks()));
         }
     }

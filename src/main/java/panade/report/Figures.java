@@ -37,7 +37,7 @@ public final class Figures {
     }
 
     /** Per cent of some draws; what is not quite all or nothing is not told as all or nothing. */
-    static String percentOf(long some, long all) {
+    public static String percentOf(long some, long all) {
         if (some == all || some == 0) {
             return some == 0 ? "0" : "100";
         }
@@ -47,7 +47,7 @@ public final class Figures {
     }
 
     /** A number to a tenth. */
-    static String tenth(BigFraction value) {
+    public static String tenth(BigFraction value) {
         return Decimal.round(value, 1).toPlainString();
     }
 
@@ -80,7 +80,7 @@ public final class Figures {
      *
      * @param usual how many are printed unless more are needed
      */
-    static int digitsApart(BigFraction one, BigFraction other, int usual) {
+    public static int digitsApart(BigFraction one, BigFraction other, int usual) {
         int digits = usual;
         while (digits < MOST_DIGITS && significant(one, digits).equals(significant(other, digits))) {
             digits++;
@@ -89,7 +89,7 @@ public final class Figures {
     }
 
     /** A decimal with that many significant digits, plainly written. */
-    static String decimal(BigDecimal value, int digits) {
+    public static String decimal(BigDecimal value, int digits) {
         return significant(Decimal.of(value), digits);
     }
 
@@ -102,8 +102,13 @@ public final class Figures {
 
     /** A number with its unit. */
     public static String with(BigFraction number, Unit unit) {
+        return with(number, unit.symbol());
+    }
+
+    /** A number with the symbol of its unit; empty where it has none. */
+    public static String with(BigFraction number, String unit) {
         var digits = significant(number, 4);
-        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+        return unit.isEmpty() ? digits : digits + " " + unit;
     }
 
     /** A number that is to be typed again, six digits of it, with its unit. */

@@ -1,9 +1,9 @@
 package panade.workbook;
 
 import java.util.List;
-import org.apache.commons.numbers.fraction.BigFraction;
-import panade.label.Panel;
-import panade.label.Panel.Row;
+import java.util.Objects;
+import panade.result.PanelResult;
+import panade.result.PanelResult.Row;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -21,34 +21,27 @@ import panade.sheet.SheetDraft;
  */
 public final class PanelWorkbook {
     private static final int HUNDRED = 2;
-    private static final BigFraction GRAMS = BigFraction.of(1000);
 
-    private final Panel panel;
-    private final String percent;
+    private final PanelResult panel;
     private final SheetDraft draft = new SheetDraft("Panel", 30, 8, 16, 18, 2, 18, 18, 18, 40);
 
-    private PanelWorkbook(Panel panel) {
+    private PanelWorkbook(PanelResult panel) {
         this.panel = panel;
-        this.percent = panel.request().format().percent();
     }
 
-    /**
-     * The book.
-     *
-     * @param what which blend it is of, in a sentence
-     */
-    public static Book of(Panel panel, String what) {
+    /** The book. */
+    public static Book of(PanelResult panel) {
         return new Book(List.of(
-                new PanelWorkbook(panel).rows(what),
+                new PanelWorkbook(panel).rows(),
                 LabelSheets.statement(panel),
                 LabelSheets.allergens(panel),
-                ProteinSheet.of(panel.protein()),
+                ProteinSheet.of(panel.proteinQuality()),
                 LabelSheets.cautions(panel)));
     }
 
-    private Sheet rows(String what) {
+    private Sheet rows() {
         draft.title(panel.title() + ": draft of the label");
-        draft.say("DRAFT, not a finished label, by " + panel.request().format().law() + ". " + what);
+        draft.say("DRAFT, not a finished label, by " + panel.law() + ". " + panel.subject());
         draft.say(
                 "Shaded cells are yours to change; the exact amounts per serving follow. The columns called draft are as"
                         + " panade printed them and are not recalculated.");
@@ -60,7 +53,7 @@ public final class PanelWorkbook {
                 "Exact, per serving",
                 "",
                 "Draft, per serving",
-                "Draft, " + percent + (panel.serving() == null ? ", of 100 g" : ", of a serving"),
+                "Draft, " + panel.percentHeading() + (panel.serving() == null ? ", of 100 g" : ", of a serving"),
                 "Draft, per 100 g",
                 "Not known for");
         panel.rows().forEach(row -> row(row, serving));
@@ -71,18 +64,18 @@ public final class PanelWorkbook {
 
     /** Gives the cell of a serving's grams, as formulas in any row name it. */
     private String serving() {
-        var stated = panel.serving();
+        var stated = panel.servingGrams();
         int row = draft.add(
                 Cell.text("Serving, raw"),
                 Cell.text("g"),
                 stated == null
                         ? new Text("", Look.INPUT)
-                        : Cell.input(stated.base().multiply(GRAMS), Form.VALUE),
+                        : Cell.input(stated, Form.VALUE),
                 Cell.BLANK,
                 Cell.BLANK,
-                Cell.text(stated == null ? "none is stated" : panel.servingGrams() + " g"),
+                Cell.text(Objects.requireNonNullElse(panel.serving(), "none is stated")),
                 Cell.BLANK,
-                Cell.text(panel.servings().isEmpty() ? "" : panel.servings() + " servings in a package"));
+                Cell.text(panel.servings() == null ? "" : panel.servings() + " servings in a package"));
         return "$" + Place.column(HUNDRED) + "$" + row;
     }
 
@@ -91,11 +84,11 @@ public final class PanelWorkbook {
         draft.add(
                 Cell.text("  ".repeat(row.level()) + row.name()),
                 Cell.text(row.unit()),
-                hundred == null ? new Text(Panel.NOT_KNOWN, Look.INPUT) : Cell.input(hundred, Form.AMOUNT),
+                hundred == null ? new Text(PanelResult.NOT_KNOWN, Look.INPUT) : Cell.input(hundred, Form.AMOUNT),
                 portion(row, Place.of(HUNDRED, draft.next()), serving),
                 Cell.BLANK,
                 Cell.text(row.perServingText()),
-                Cell.text(row.percent()),
+                Cell.text(Objects.requireNonNullElse(row.percent(), "")),
                 Cell.text(row.per100gText()),
                 Cell.text(unknown(row)));
     }
@@ -103,16 +96,14 @@ public final class PanelWorkbook {
     /** Nothing without a serving; what is not known stays so, until somebody types a number. */
     private Cell portion(Row row, String hundred, String serving) {
         var expression = "IF(ISNUMBER(" + serving + "),IF(ISNUMBER(" + hundred + ")," + hundred + "*" + serving
-                + "/100,\"" + Panel.NOT_KNOWN + "\"),\"\")";
+                + "/100,\"" + PanelResult.NOT_KNOWN + "\"),\"\")";
         var exact = row.perServing();
         return exact == null
-                ? new Remark(expression, panel.serving() == null ? "" : Panel.NOT_KNOWN, Look.PLAIN)
+                ? new Remark(expression, panel.serving() == null ? "" : PanelResult.NOT_KNOWN, Look.PLAIN)
                 : new Formula(expression, exact, Form.AMOUNT, Look.PLAIN);
     }
 
-    private String unknown(Row row) {
-        return row.unknownFor().size() == panel.ingredients()
-                ? "all ingredients of the blend"
-                : String.join("; ", row.unknownFor());
+    private static String unknown(Row row) {
+        return row.unknownForAll() ? "all ingredients of the blend" : String.join("; ", row.unknownFor());
     }
 }

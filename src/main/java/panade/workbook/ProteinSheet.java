@@ -1,11 +1,11 @@
 package panade.workbook;
 
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.label.Panel;
-import panade.label.nutrition.ProteinQuality;
-import panade.label.nutrition.ProteinQuality.Score;
+import panade.result.PanelResult;
+import panade.result.PanelResult.Score;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
 import panade.sheet.Sheet;
@@ -15,9 +15,8 @@ import panade.sheet.SheetDraft;
 final class ProteinSheet {
     private ProteinSheet() {}
 
-    static Sheet of(ProteinQuality protein) {
+    static Sheet of(List<Score> scores) {
         var sheet = new SheetDraft("Protein", 36, 14, 16, 18, 26, 60);
-        var scores = List.of(protein.pdcaas(), protein.diaas());
         sheet.title("Protein quality");
         sheet.say("As panade worked it out; not recalculated. At least: the score if what is not known were none.");
         sheet.head("Score", "Cut at 1", "Before it is cut", "At least", "Limited by", "Compared with");
@@ -35,18 +34,17 @@ final class ProteinSheet {
     }
 
     private static List<Cell> row(Score score) {
-        var pattern = score.pattern();
         return List.of(
                 Cell.prose(score.name()),
-                known(score.cut()),
-                known(score.value()),
+                known(score.score()),
+                known(score.uncut()),
                 least(score.atLeast()),
-                Cell.prose(score.limiting()),
-                Cell.prose("Pattern for " + pattern.name() + ": " + pattern.source()));
+                Cell.prose(Objects.requireNonNullElse(score.limiting(), "")),
+                Cell.prose("Pattern for " + score.patternFor() + ": " + score.pattern()));
     }
 
     private static Cell known(@Nullable BigFraction value) {
-        return value == null ? Cell.prose(Panel.NOT_KNOWN) : Cell.figure(value, Form.CASH);
+        return value == null ? Cell.prose(PanelResult.NOT_KNOWN) : Cell.figure(value, Form.CASH);
     }
 
     /** At least nothing says nothing. */

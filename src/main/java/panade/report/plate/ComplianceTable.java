@@ -1,4 +1,4 @@
-package panade.report;
+package panade.report.plate;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.label.Compliance;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.result.PanelResult.Compliance;
 
 /** Words how much room declared figures have within what the law tolerates. */
 final class ComplianceTable {
@@ -20,7 +22,7 @@ final class ComplianceTable {
     private ComplianceTable() {}
 
     static List<Block> of(List<Compliance> lines) {
-        var known = lines.stream().filter(line -> line.variance() != null).toList();
+        var known = lines.stream().filter(line -> line.spread() != null).toList();
         var blocks = new ArrayList<Block>();
         if (lines.isEmpty()) {
             return blocks;
@@ -31,7 +33,7 @@ final class ComplianceTable {
         }
         var points = new ArrayList<String>();
         lines.stream()
-                .filter(line -> line.variance() == null)
+                .filter(line -> line.spread() == null)
                 .forEach(line ->
                         points.add(line.name() + ": not known; no spread of " + PanelReport.some(line.unknownFor())));
         points.add(
@@ -75,7 +77,7 @@ final class ComplianceTable {
     }
 
     private static String words(Compliance line, @Nullable BigDecimal room) {
-        if (line.distance().signum() < 0) {
+        if (line.outside()) {
             return "outside";
         }
         return room != null && room.compareTo(TIGHT) < 0 ? "tight" : "";

@@ -1,4 +1,4 @@
-package panade.report;
+package panade.report.plate;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -16,11 +16,16 @@ import panade.domain.Stage;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.Cautions;
+import panade.report.Figures;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
 
 /** Words what to weigh, stage by stage, on one sheet for the bench. */
 public final class SheetReport {

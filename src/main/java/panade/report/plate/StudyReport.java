@@ -1,46 +1,42 @@
-package panade.report;
+package panade.report.plate;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.TreeSet;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.jspecify.annotations.Nullable;
-import panade.domain.Brief;
 import panade.domain.Side;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.vary.CompositionStudy;
-import panade.vary.PriceStudy;
-import panade.vary.PriceStudy.Kept;
+import panade.report.Figures;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
+import panade.result.ShareLine;
+import panade.result.StudyResult;
+import panade.result.StudyResult.Kept;
+import panade.result.StudyResult.Target;
 
 /** Words how cost and blend behave when prices vary. */
 public final class StudyReport {
-    private static final int WEIGHTS_TOLD = 8;
+    private static final int PRICES_TOLD = 8;
 
     /** Prices with less than this part in the ups and downs are not told. */
     private static final BigFraction MIN_SHOWN_SHARE = BigFraction.of(1, 100);
 
-    private final Brief brief;
-    private final PriceStudy study;
-    private final @Nullable CompositionStudy compositions;
+    private final StudyResult study;
 
-    private StudyReport(PriceStudy study, @Nullable CompositionStudy compositions) {
-        this.brief = study.today().brief();
+    private StudyReport(StudyResult study) {
         this.study = study;
-        this.compositions = compositions;
     }
 
-    /**
-     * The report on a study.
-     *
-     * @param compositions the same with what ingredients hold drawn too; null where that was not done
-     */
-    public static ReportDocument of(PriceStudy study, @Nullable CompositionStudy compositions) {
-        return new StudyReport(study, compositions).document();
+    /** The report on a study. */
+    public static ReportDocument of(StudyResult study) {
+        return new StudyReport(study).document();
     }
 
     private ReportDocument document() {
@@ -55,37 +51,38 @@ public final class StudyReport {
         blocks.add(costs());
         blocks.add(new Heading("One blend, whatever the prices do"));
         blocks.add(new Points(kept()));
-        if (compositions != null) {
-            blocks.addAll(new CompositionWords(study.today(), compositions).blocks());
-        }
+        compositions().ifPresent(words -> blocks.addAll(words.blocks()));
         blocks.add(new Heading("Which prices matter"));
-        blocks.add(weights());
+        blocks.add(prices());
         blocks.add(new Heading("How often each ingredient is in the cheapest blend"));
         blocks.add(uses());
         blocks.add(new Heading("How often each bound holds it back"));
-        blocks.add(touches());
+        blocks.add(bounds());
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(cautions()));
-        var title = brief.title() + ": prices drawn " + count(study.draws()) + " times, seed " + study.seed();
-        return Remarks.under(
-                new ReportDocument(title, blocks), study.today().asked().remarks());
+        var title = study.title() + ": prices drawn " + count(study.draws()) + " times, seed " + study.seed();
+        return Remarks.on(new ReportDocument(title, blocks), study.remarks());
+    }
+
+    private Optional<CompositionWords> compositions() {
+        return Optional.ofNullable(study.compositions()).map(drawn -> new CompositionWords(study, drawn));
     }
 
     private String verdict() {
         return "Half the time the cheapest blend costs between " + level(1) + " and " + level(3) + currency()
                 + "/lb, nine times in ten between " + level(0) + " and " + level(4) + ". Today: "
-                + money(study.today().blend().costPerKg()) + ".";
+                + money(study.cost().todayPerKg()) + ".";
     }
 
-    private String words(PriceStudy.Target target) {
-        return "The target of " + money(target.perKg()) + currency() + "/lb is met in " + count(target.draws()) + " of "
-                + count(study.draws()) + " draws (" + percent(target.draws())
+    private String words(Target target) {
+        return "The target of " + money(target.perKg()) + currency() + "/lb is met in " + count(target.metIn()) + " of "
+                + count(study.draws()) + " draws (" + percent(target.metIn())
                 + " %): there the cheapest blend costs that"
                 + " or less.";
     }
 
     private String proof() {
-        var proof = study.proof();
+        var proof = study.certificate();
         var solved = "Answered from known blends; " + count(proof.proved())
                 + " of the draws were solved again in exact " + "fractions";
         return proof.off() == 0
@@ -95,58 +92,64 @@ public final class StudyReport {
 
     private Table costs() {
         var rows = new ArrayList<List<String>>();
-        rows.add(List.of("lowest of all draws", money(study.lowest())));
-        study.levels()
+        rows.add(List.of("lowest of all draws", money(study.cost().lowestPerKg())));
+        study.cost().levels()
                 .forEach(level -> rows.add(List.of(
                         Figures.significant(level.share().multiply(100), 2) + " % of draws up to",
                         money(level.perKg()))));
-        rows.add(List.of("highest of all draws", money(study.highest())));
-        rows.add(List.of("mean", money(study.mean())));
-        rows.add(List.of("standard deviation", money(study.deviation())));
+        rows.add(List.of("highest of all draws", money(study.cost().highestPerKg())));
+        rows.add(List.of("mean", money(study.cost().meanPerKg())));
+        rows.add(List.of("standard deviation", money(study.cost().deviationPerKg())));
         return new Table(List.of(new Column("", false), new Column("Cost", true)), rows);
     }
 
     private List<String> kept() {
-        var kept = study.kept();
-        var lines = new ArrayList<String>();
-        lines.add("today's blend, kept: " + words(kept) + ". Prices are as often above today's as below, so no other "
-                + "blend has a lower cost to be expected.");
-        lines.add(
-                study.safest().blend().equals(kept.blend())
-                        ? "it is also the safest of the " + study.compared() + " blends that were best most often."
-                        : "safest of the " + study.compared() + " blends that were best most often: "
-                                + words(study.safest()) + ". It is " + blend(study.safest()) + ".");
-        return lines;
+        var safest = study.safest();
+        var compared = " of the " + safest.compared() + " blends that were best most often";
+        return List.of(
+                "today's blend, kept: " + words(study.kept()) + ". Prices are as often above today's as below, so no other "
+                        + "blend has a lower cost to be expected.",
+                safest.today()
+                        ? "it is also the safest" + compared + "."
+                        : "safest" + compared + ": " + words(safest.kept()) + ". It is "
+                                + blend(safest.kept().blend()) + ".");
     }
 
     private String words(Kept kept) {
-        return money(kept.meanPerKg()) + currency() + "/lb above the best of each draw in the mean, "
-                + money(kept.worstPerKg()) + " at worst";
+        return money(kept.meanAbovePerKg()) + currency() + "/lb above the best of each draw in the mean, "
+                + money(kept.worstAbovePerKg()) + " at worst";
     }
 
-    private String blend(Kept kept) {
-        var ids = new TreeSet<String>();
-        kept.blend().lines().forEach(line -> ids.add(line.use().ingredient()));
-        return String.join(
-                ", ",
-                ids.stream()
-                        .sorted((a, b) -> kept.blend()
-                                .shareOf(b)
-                                .subtract(kept.blend().shareOf(a))
-                                .signum())
-                        .map(id -> name(id) + " " + Figures.percent(kept.blend().shareOf(id)) + " %")
-                        .toList());
+    /** Shares by name, the largest first. */
+    private static String blend(List<ShareLine> lines) {
+        return lines.stream()
+                .map(ShareLine::ingredient)
+                .distinct()
+                .sorted()
+                .sorted((a, b) -> ShareLine.shareOf(b, lines)
+                        .subtract(ShareLine.shareOf(a, lines))
+                        .signum())
+                .map(id -> name(id, lines) + " " + Figures.percent(ShareLine.shareOf(id, lines)) + " %")
+                .collect(Collectors.joining(", "));
     }
 
-    private Table weights() {
+    private static String name(String ingredient, List<ShareLine> lines) {
+        return lines.stream()
+                .filter(line -> line.ingredient().equals(ingredient))
+                .map(ShareLine::name)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Table prices() {
         var rows = new ArrayList<List<String>>();
-        study.weights().stream()
-                .filter(weight -> weight.part().subtract(MIN_SHOWN_SHARE).signum() >= 0)
-                .limit(WEIGHTS_TOLD)
-                .forEach(weight -> rows.add(List.of(
-                        name(weight.offer().ingredient()),
-                        weight.offer().supplier(),
-                        Figures.tenth(weight.part().multiply(100)))));
+        study.prices().stream()
+                .filter(price -> price.partOfVariance().subtract(MIN_SHOWN_SHARE).signum() >= 0)
+                .limit(PRICES_TOLD)
+                .forEach(price -> rows.add(List.of(
+                        price.name(),
+                        price.supplier(),
+                        Figures.tenth(price.partOfVariance().multiply(100)))));
         return new Table(
                 List.of(
                         new Column("Price of", false),
@@ -157,12 +160,9 @@ public final class StudyReport {
 
     private Table uses() {
         var rows = new ArrayList<List<String>>();
-        study.uses()
+        study.ingredients()
                 .forEach(use -> rows.add(List.of(
-                        name(use.ingredient()),
-                        percent(use.draws()),
-                        Figures.percent(use.meanShare()),
-                        today(use.ingredient()))));
+                        use.name(), percent(use.draws()), Figures.percent(use.meanShare()), today(use.today()))));
         return new Table(
                 List.of(
                         new Column("Ingredient", false),
@@ -172,14 +172,13 @@ public final class StudyReport {
                 rows);
     }
 
-    private String today(String ingredient) {
-        var share = study.today().blend().shareOf(ingredient);
+    private static String today(BigFraction share) {
         return share.signum() == 0 ? "" : Figures.percent(share);
     }
 
-    private Table touches() {
+    private Table bounds() {
         var rows = new ArrayList<List<String>>();
-        study.touches().forEach(touch -> rows.add(List.of(touch.name(), side(touch.side()), percent(touch.draws()))));
+        study.bounds().forEach(bound -> rows.add(List.of(bound.name(), side(bound.binding()), percent(bound.draws()))));
         return new Table(
                 List.of(new Column("Bound", false), new Column("Side", false), new Column("% of draws", true)), rows);
     }
@@ -197,14 +196,11 @@ public final class StudyReport {
         lines.add("Each price was drawn evenly between its spread below and above today's, each on its own. Prices "
                 + "that rise together, such as those of oils, make the ends of the cost likelier than told here.");
         lines.add("A price's part of the ups and downs is its squared correlation with the cheapest blend's cost.");
-        boolean varied = brief.candidates().stream()
-                .anyMatch(id -> !brief.set().ingredient(id).spread().isEmpty());
-        if (compositions != null) {
-            lines.addAll(new CompositionWords(study.today(), compositions).cautions());
-        } else if (varied) {
+        compositions().ifPresent(words -> lines.addAll(words.cautions()));
+        if (study.compositions() == null && study.spreadStated()) {
             lines.add("What ingredients hold was kept at the set's values; its spreads were not drawn.");
         }
-        lines.addAll(brief.notes());
+        lines.addAll(study.notes());
         return lines;
     }
 
@@ -217,7 +213,7 @@ public final class StudyReport {
     }
 
     private String level(int index) {
-        return money(study.levels().get(index).perKg());
+        return money(study.cost().levels().get(index).perKg());
     }
 
     private String money(BigFraction perKg) {
@@ -225,10 +221,6 @@ public final class StudyReport {
     }
 
     private String currency() {
-        return brief.currency().isEmpty() ? "" : " " + brief.currency();
-    }
-
-    private String name(String id) {
-        return brief.set().ingredient(id).name();
+        return study.currency().isEmpty() ? "" : " " + study.currency();
     }
 }

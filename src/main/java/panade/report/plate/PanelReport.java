@@ -1,52 +1,55 @@
-package panade.report;
+package panade.report.plate;
+
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.mapping;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.origin.Remark;
-import panade.label.Allergens.Carried;
-import panade.label.Caution;
-import panade.label.Panel;
-import panade.label.Panel.Row;
-import panade.label.nutrition.ProteinQuality.Missing;
-import panade.label.nutrition.ProteinQuality.Score;
 import panade.quantity.Decimal;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
+import panade.result.PanelResult;
+import panade.result.PanelResult.Carried;
+import panade.result.PanelResult.Missing;
+import panade.result.PanelResult.Row;
+import panade.result.PanelResult.Score;
+import panade.result.PanelResult.Sourced;
 
 /** Words the draft of a label, with the arithmetic behind it. */
 public final class PanelReport {
     /** As many names as are told one by one; of more, how many there are. */
     private static final int FEW = 4;
 
-    private final Panel panel;
+    private final PanelResult panel;
 
-    private PanelReport(Panel panel) {
+    private PanelReport(PanelResult panel) {
         this.panel = panel;
     }
 
-    /**
-     * The draft.
-     *
-     * @param what which blend it is of, in a sentence
-     * @param remarks on the brief that the blend was made from
-     */
-    public static ReportDocument of(Panel panel, String what, List<Remark> remarks) {
-        return new PanelReport(panel).document(what, remarks);
+    /** The draft. */
+    public static ReportDocument of(PanelResult panel) {
+        return new PanelReport(panel).document();
     }
 
-    private ReportDocument document(String what, List<Remark> remarks) {
+    private ReportDocument document() {
         var title = panel.title() + ": draft of the label";
-        if (!panel.allergens().strange().isEmpty()) {
+        if (!panel.allergens().unclear().isEmpty()) {
             return new ReportDocument(title, stopped());
         }
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph("DRAFT, not a finished label. " + what));
-        blocks.add(new Heading("Nutrition, " + panel.request().format().law()));
+        blocks.add(new Paragraph("DRAFT, not a finished label. " + panel.subject()));
+        blocks.add(new Heading("Nutrition, " + panel.law()));
         blocks.add(new Paragraph(serving()));
         blocks.add(rows());
         blocks.add(new Points(Stream.concat(unknown(), panel.notes().stream()).toList()));
@@ -55,16 +58,16 @@ public final class PanelReport {
         blocks.addAll(allergens());
         blocks.add(new Heading("Protein quality"));
         blocks.add(new Points(
-                List.of(words(panel.protein().pdcaas()), words(panel.protein().diaas()))));
+                panel.proteinQuality().stream().map(PanelReport::words).toList()));
         blocks.addAll(ComplianceTable.of(panel.compliance()));
         blocks.add(new Heading("What a finished label still needs"));
         blocks.add(new Points(sourced(panel.stillNeeded())));
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(sourced(panel.cautions())));
-        return Remarks.under(new ReportDocument(title, blocks), remarks);
+        return Remarks.on(new ReportDocument(title, blocks), panel.remarks());
     }
 
-    private static List<String> sourced(List<Caution> cautions) {
+    private static List<String> sourced(List<Sourced> cautions) {
         return cautions.stream()
                 .map(caution -> caution.text() + " [" + caution.source() + "]")
                 .toList();
@@ -74,7 +77,7 @@ public final class PanelReport {
     private List<Block> stopped() {
         return List.of(
                 new Paragraph("No label can be drafted before these words are settled:"),
-                new Points(panel.allergens().strange().stream()
+                new Points(panel.allergens().unclear().stream()
                         .map(each -> each.place() + ": " + each.what() + ". " + each.advice())
                         .toList()));
     }
@@ -83,8 +86,8 @@ public final class PanelReport {
         if (panel.serving() == null) {
             return "No serving is stated: say \"serving\" in the brief or --serving 113g.";
         }
-        var pack = panel.servings().isEmpty() ? "" : "; " + panel.servings() + " servings in a package";
-        return "Serving: " + panel.servingGrams() + " g, raw" + pack + ".";
+        var pack = panel.servings() == null ? "" : "; " + panel.servings() + " servings in a package";
+        return "Serving: " + panel.serving() + ", raw" + pack + ".";
     }
 
     private Table rows() {
@@ -94,7 +97,7 @@ public final class PanelReport {
         if (served) {
             columns.add(new Column("per serving", true));
         }
-        columns.add(new Column(panel.request().format().percent(), true));
+        columns.add(new Column(panel.percentHeading(), true));
         columns.add(new Column("per 100 g", true));
         columns.add(new Column("exact, 100 g", true));
         return new Table(
@@ -107,7 +110,7 @@ public final class PanelReport {
         if (served) {
             cells.add(row.perServingText());
         }
-        cells.add(row.percent());
+        cells.add(Objects.requireNonNullElse(row.percent(), ""));
         cells.add(row.per100gText());
         cells.add(row.per100g() == null ? "" : exact(row.per100g()));
         return cells;
@@ -119,19 +122,14 @@ public final class PanelReport {
 
     /** Why lines are not known, those for the same reason together. */
     private Stream<String> unknown() {
-        var reasons = panel.unknown().stream().map(this::reason).distinct();
-        return reasons.map(reason -> "Not known: "
-                + String.join(
-                        ", ",
-                        panel.unknown().stream()
-                                .filter(row -> reason(row).equals(reason))
-                                .map(Row::name)
-                                .toList())
-                + "; " + reason + ".");
+        var names = panel.rows().stream()
+                .filter(row -> row.per100g() == null)
+                .collect(groupingBy(PanelReport::reason, LinkedHashMap::new, mapping(Row::name, joining(", "))));
+        return names.entrySet().stream().map(each -> "Not known: " + each.getValue() + "; " + each.getKey() + ".");
     }
 
-    private String reason(Row row) {
-        return row.unknownFor().size() == panel.ingredients()
+    private static String reason(Row row) {
+        return row.unknownForAll()
                 ? "no ingredient of the blend states it"
                 : "no value for " + some(row.unknownFor());
     }
@@ -159,20 +157,18 @@ public final class PanelReport {
     }
 
     private static String words(Carried each) {
-        return each.name() + ": from " + String.join("; ", each.carriers());
+        return each.name() + ": from " + String.join("; ", each.from());
     }
 
     private static String words(Score score) {
-        var pattern =
-                "Pattern for " + score.pattern().name() + ": " + score.pattern().source() + ".";
-        var cut = score.cut();
-        if (cut == null) {
+        var pattern = "Pattern for " + score.patternFor() + ": " + score.pattern() + ".";
+        var cut = score.score();
+        var whole = score.uncut();
+        if (cut == null || whole == null) {
             return score.name() + ": not known. " + missing(score) + pattern;
         }
-        var whole = score.value();
-        boolean isCut = whole != null && !whole.equals(cut);
         return score.name() + ": " + figure(cut)
-                + (isCut && whole != null ? " (" + figure(whole) + " before it is cut)" : "") + ", limited by "
+                + (whole.equals(cut) ? "" : " (" + figure(whole) + " before it is cut)") + ", limited by "
                 + score.limiting() + ". " + pattern;
     }
 

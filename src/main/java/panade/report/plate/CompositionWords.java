@@ -1,30 +1,29 @@
-package panade.report;
+package panade.report.plate;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
-import panade.domain.Brief;
-import panade.plan.Outcome.Blended;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
-import panade.vary.CompositionStudy;
-import panade.vary.CompositionStudy.Broken;
-import panade.vary.PriceStudy.Level;
+import panade.report.Figures;
+import panade.result.StudyResult;
+import panade.result.StudyResult.Broken;
+import panade.result.StudyResult.Compositions;
+import panade.result.StudyResult.Level;
 
 /** Words how cost and blend behave when what ingredients hold varies with the prices. */
 final class CompositionWords {
     private static final BigInteger PER_CENT = BigInteger.valueOf(100);
 
-    private final Blended today;
-    private final Brief brief;
-    private final CompositionStudy study;
+    private final StudyResult whole;
+    private final Compositions study;
 
-    CompositionWords(Blended today, CompositionStudy study) {
-        this.today = today;
-        this.brief = today.brief();
+    CompositionWords(StudyResult whole, Compositions study) {
+        this.whole = whole;
         this.study = study;
     }
 
@@ -51,7 +50,7 @@ final class CompositionWords {
     }
 
     private String found() {
-        var costs = study.costs();
+        var costs = study.cost();
         if (costs == null) {
             return "in none of the draws does any blend meet every bound.";
         }
@@ -66,7 +65,7 @@ final class CompositionWords {
         var met = target == null
                 ? ""
                 : " The target of " + Figures.money(Figures.perPound(target.perKg())) + currency() + "/lb"
-                        + " is met in " + percent(Math.toIntExact(target.draws())) + " % of the draws.";
+                        + " is met in " + percent(target.metIn()) + " % of the draws.";
         return none + (study.noBlend() == 0 ? "T" + cost.substring(1) : cost) + met;
     }
 
@@ -86,7 +85,7 @@ final class CompositionWords {
         var rows = study.broken().stream()
                 .map(bound -> List.of(
                         bound.name(),
-                        StudyReport.side(bound.side()),
+                        StudyReport.side(bound.binding()),
                         percent(bound.draws()),
                         Figures.with(bound.asks(), bound.unit()),
                         oneInTwenty(bound)))
@@ -120,7 +119,7 @@ final class CompositionWords {
         }
         lines.add("With " + StudyReport.count(study.draws()) + " draws of what ingredients hold, a per cent told is "
                 + "right to about " + margin() + " points either way, nineteen times in twenty.");
-        if (today.choice() != null) {
+        if (whole.rules()) {
             lines.add("The rules' choice of ingredients was kept as it is today; another choice might do where no "
                     + "blend was found.");
         }
@@ -134,7 +133,7 @@ final class CompositionWords {
         return tenths.divide(BigInteger.TEN) + "." + tenths.mod(BigInteger.TEN);
     }
 
-    private String percent(int draws) {
+    private String percent(long draws) {
         return Figures.percentOf(draws, study.draws());
     }
 
@@ -143,6 +142,6 @@ final class CompositionWords {
     }
 
     private String currency() {
-        return brief.currency().isEmpty() ? "" : " " + brief.currency();
+        return whole.currency().isEmpty() ? "" : " " + whole.currency();
     }
 }
