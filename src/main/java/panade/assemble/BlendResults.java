@@ -110,7 +110,7 @@ public final class BlendResults {
                 BriefResults.facts(brief),
                 blended.room().slack(),
                 money(),
-                allergens());
+                allergens(brief, blend));
     }
 
     private Cost cost() {
@@ -263,7 +263,8 @@ public final class BlendResults {
                 .toList();
     }
 
-    private Allergens allergens() {
+    /** What the ingredients of a blend carry. */
+    static Allergens allergens(Brief brief, Blend blend) {
         var stated = new TreeSet<String>();
         var unknown = new TreeSet<String>();
         for (var line : blend.lines()) {

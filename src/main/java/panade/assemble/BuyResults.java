@@ -18,7 +18,6 @@ import panade.buy.PurchasePlan;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.StoreRoom;
-import panade.export.BenchSheetJson;
 import panade.result.BuyResult;
 import panade.result.BuyResult.OnHand;
 import panade.result.BuyResult.Search;
@@ -55,7 +54,7 @@ public final class BuyResults {
                 answers.adapted().map(this::plan).orElse(null),
                 answers.leastCash().map(this::plan).orElse(null),
                 answers.smallOrders().stream().map(BuyResults::smallOrder).toList(),
-                weighed ? BenchSheetJson.of(bench) : null,
+                weighed ? bench.sheets().stream().map(BatchResults::planned).toList() : null,
                 weighed ? shortages(bench) : null,
                 RemarkLines.of(answers.remarks()),
                 order(worth),
@@ -156,7 +155,7 @@ public final class BuyResults {
 
     private static List<BuyResult.Shortage> shortages(PlannedBench bench) {
         return bench.shortages().stream()
-                .map(each -> new BuyResult.Shortage(each.period(), each.ingredient(), each.kilograms()))
+                .map(each -> new BuyResult.Shortage(each.period(), each.ingredient(), each.kilograms(), each.name()))
                 .toList();
     }
 

@@ -1,6 +1,5 @@
 package panade.bench;
 
-import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -54,17 +53,7 @@ public record BatchSheet(
             BigFraction weight,
             Quantity step,
             BigFraction least,
-            @Nullable BigFraction most) {
-        /** How far the weight is from the exact one, as a part of that. */
-        public BigFraction off() {
-            return weight.subtract(exact).divide(exact);
-        }
-
-        /** Whether no other weight will do. */
-        public boolean isTight() {
-            return least.equals(weight) && weight.equals(most);
-        }
-    }
+            @Nullable BigFraction most) {}
 
     /**
      * A limit that is broken: what it comes to and what it asks, in its own unit.
@@ -78,20 +67,6 @@ public record BatchSheet(
     /** Whether every bound is met. */
     public boolean isMet() {
         return fails.isEmpty();
-    }
-
-    /** Lines that come to nothing on this scale. */
-    public List<Line> leftOut() {
-        return lines.stream().filter(line -> line.weight().signum() == 0).toList();
-    }
-
-    /** The line that is furthest from its exact weight, as a part of that. */
-    public Line furthestOff() {
-        return lines.stream()
-                .filter(line -> line.weight().signum() > 0)
-                .max(Comparator.comparing(
-                        Line::off, (a, b) -> a.abs().subtract(b.abs()).signum()))
-                .orElseThrow();
     }
 
     /** Kilograms in all. */

@@ -4,11 +4,12 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.BatchResults;
 import panade.bench.BatchSheet;
 import panade.bench.Scales;
 import panade.bench.Weighing;
 import panade.domain.Brief;
-import panade.export.BatchExport;
+import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -99,8 +100,9 @@ final class BatchCommand implements Callable<Integer> {
     }
 
     private int print(BatchSheet sheet) {
-        out.print(argument.json() ? BatchExport.of(sheet) : TextRenderer.render(SheetReport.of(sheet)));
-        workbook.write(() -> BatchWorkbook.of(sheet), err);
+        var result = argument.json() ? BatchResults.withBlend(sheet) : BatchResults.of(sheet);
+        out.print(argument.json() ? ResultJson.text(result) : TextRenderer.render(SheetReport.of(result)));
+        workbook.write(() -> BatchWorkbook.of(result), err);
         return ExitStatus.of(sheet);
     }
 }

@@ -224,7 +224,7 @@ final class BuyCommand implements Callable<Integer> {
                                     ? ResultJson.text(result)
                                     : TextRenderer.render(BuyReport.of(result, stop.isAsked())));
             if (!csv && !json) {
-                SheetReport.of(bench).forEach(sheet -> out.print("\n" + TextRenderer.render(sheet)));
+                SheetReport.of(result).forEach(sheet -> out.print("\n" + TextRenderer.render(sheet)));
             }
             out.flush();
             workbook.write(() -> BuyWorkbook.of(result), err);

@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import panade.assemble.BatchResults;
 import panade.assemble.PanelResults;
 import panade.assemble.TraceResults;
 import panade.cost.ReportInput;
@@ -62,7 +63,7 @@ public final class Page {
         add("proof", "The proof", Proofs.of(blended));
         var sheet = findings.sheet();
         if (sheet != null) {
-            add("sheet", "Batch sheet, " + brief.batch().text(), new Blocks(SheetReport.bare(sheet)));
+            add("sheet", "Batch sheet, " + brief.batch().text(), new Blocks(SheetReport.bare(BatchResults.of(sheet))));
         }
         add("more", "To look up", MoreFolds.of(blended));
         return render(brief, headline(blended));

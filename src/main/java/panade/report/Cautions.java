@@ -48,9 +48,9 @@ public final class Cautions {
     }
 
     /** The same for whoever stands at the bench. */
-    public static List<String> atTheBench(Brief brief, Blend blend) {
+    public static List<String> atTheBench(Collection<String> allergens, Collection<String> notKnown) {
         return List.of(
-                allergens(brief, blend) + " Wash hands, bowls and scoops between products.",
+                allergens(allergens, notKnown) + " Wash hands, bowls and scoops between products.",
                 "Keep cold: soak in cold water, and at 41 F (5 C) or below within 4 hours of mixing. Use by ____________, at"
                         + " most made + 6 days (the day of making counts as the first of 7), fewer unless a laboratory says"
                         + " more, never later than the oldest ingredient's own date; or freeze (FDA Food Code 2022,"

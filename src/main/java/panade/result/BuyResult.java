@@ -35,7 +35,7 @@ public record BuyResult(
         @Nullable Plan adapted,
         @Nullable Plan leastCash,
         List<SmallOrder> smallOrders,
-        @JsonInclude(Include.NON_NULL) @Nullable List<?> sheets,
+        @JsonInclude(Include.NON_NULL) @Nullable List<BatchResult.Planned> sheets,
         @JsonInclude(Include.NON_NULL) @Nullable List<Shortage> shortages,
         List<RemarkLine> remarks,
         @JsonIgnore Order order,
@@ -197,7 +197,8 @@ public record BuyResult(
     public record SmallOrder(String period, String supplier, BigFraction goods, BigFraction missing) {}
 
     /** Goods that are missing, in kilograms as bought. */
-    public record Shortage(String period, String ingredient, BigFraction kilograms) {}
+    public record Shortage(
+            String period, String ingredient, BigFraction kilograms, @JsonIgnore String name) {}
 
     /**
      * For what is bought.

@@ -1,15 +1,13 @@
 package panade.workbook;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.bench.BatchSheet;
-import panade.bench.BatchSheet.Line;
-import panade.domain.Brief;
-import panade.domain.Stage;
 import panade.quantity.Decimal;
+import panade.result.BatchResult;
+import panade.result.BatchResult.Line;
+import panade.result.BatchResult.Stage;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -25,42 +23,39 @@ public final class BatchWorkbook {
     private static final int LOWEST = 5;
     private static final int HIGHEST = 6;
     private static final int PLACES = 3;
-    private static final BigFraction GRAMS = BigFraction.of(1000);
 
-    private final BatchSheet sheet;
-    private final Brief brief;
+    private final BatchResult.Sheet sheet;
     private final SheetDraft draft = new SheetDraft("Weigh", 20, 36, 12, 12, 12, 12, 12, 24, 20);
     private final List<Integer> totals = new ArrayList<>();
 
-    private BatchWorkbook(BatchSheet sheet) {
+    private BatchWorkbook(BatchResult.Sheet sheet) {
         this.sheet = sheet;
-        this.brief = sheet.brief();
     }
 
     /** The book. */
-    public static Book of(BatchSheet sheet) {
-        return new BatchWorkbook(sheet).book();
+    public static Book of(BatchResult result) {
+        return new BatchWorkbook(result.sheet()).book();
     }
 
     private Book book() {
-        draft.title(brief.title() + ": " + brief.batch().text() + " to weigh");
+        draft.title(sheet.title() + ": " + sheet.batch() + " to weigh");
         draft.say(
-                sheet.isMet()
+                sheet.met()
                         ? "Weighed like this, every bound is met. Least and most are for that weight alone."
-                        : sheet.fails().stream().allMatch(BatchSheet.Fail::fixed)
+                        : sheet.isNear()
                                 ? "On this scale a fixed number is missed: see what panade batch says of it."
                                 : "On this scale no weights were found that meet every bound. Do not weigh by this"
                                         + " sheet.");
-        if (sheet.endedEarly() && !sheet.isMet()) {
+        if (sheet.endedEarly() && !sheet.met()) {
             draft.say("The search for weights ended before it was done: weights that meet every bound may exist.");
         }
         draft.say("Type what you weighed into the shaded cells, in grams.");
         draft.head("Stage", "Ingredient", "Weigh, g", "Weighed, g", "Off, g", "Least, g", "Most, g", "", "Lot");
-        brief.stages().forEach(this::stage);
+        sheet.stages().forEach(this::stage);
         draft.add(
                 new Cell.Text("All", Look.TOTAL),
                 new Cell.Text("", Look.TOTAL),
-                all(WEIGH, grams(sheet.total())),
+                all(WEIGH, sheet.total()),
                 all(WEIGHED, BigFraction.ZERO));
         return new Book(List.of(draft.finish()));
     }
@@ -71,48 +66,34 @@ public final class BatchWorkbook {
     }
 
     private void stage(Stage stage) {
-        var lines = sheet.lines().stream()
-                .filter(line ->
-                        line.use().stage().equals(stage.id()) && line.weight().signum() > 0)
-                .toList();
-        if (lines.isEmpty()) {
-            return;
-        }
         int first = draft.next();
-        lines.forEach(line -> line(stage, line));
+        stage.lines().forEach(line -> line(stage, line));
         int last = draft.next() - 1;
-        var total = lines.stream().map(Line::weight).reduce(BigFraction.ZERO, BigFraction::add);
         totals.add(draft.add(
                 new Cell.Text(stage.title(), Look.TOTAL),
                 new Cell.Text("", Look.TOTAL),
-                Cell.total(Place.sum(WEIGH, first, last), grams(total), Form.VALUE),
+                Cell.total(Place.sum(WEIGH, first, last), stage.total(), Form.VALUE),
                 Cell.total(Place.sum(WEIGHED, first, last), BigFraction.ZERO, Form.VALUE)));
     }
 
-    private static BigFraction grams(BigFraction kilograms) {
-        return kilograms.multiply(GRAMS);
-    }
-
     /** Grams, to a thousandth on the side on which no bound breaks. */
-    private static BigFraction inward(BigFraction kilograms, RoundingMode mode) {
-        var grams = grams(kilograms);
-        return Decimal.of(
-                new BigDecimal(grams.getNumerator()).divide(new BigDecimal(grams.getDenominator()), PLACES, mode));
+    private static Cell limit(BigFraction grams, RoundingMode safe) {
+        return Cell.figure(Decimal.of(grams.bigDecimalValue(PLACES, safe)), Form.VALUE);
     }
 
     private void line(Stage stage, Line line) {
         int row = draft.next();
         var weighed = Place.of(WEIGHED, row);
-        var most = line.most();
+        var most = line.highest();
         draft.add(
                 Cell.text(stage.title()),
-                Cell.text(Words.name(brief, line.use().ingredient())),
-                Cell.figure(grams(line.weight()), Form.VALUE),
+                Cell.text(line.name()),
+                Cell.figure(line.grams(), Form.VALUE),
                 new Cell.Text("", Look.INPUT),
                 new Remark(
                         "IF(" + weighed + "=\"\",\"\"," + weighed + "-" + Place.of(WEIGH, row) + ")", "", Look.PLAIN),
-                Cell.figure(inward(line.least(), RoundingMode.CEILING), Form.VALUE),
-                most == null ? Cell.text("any") : Cell.figure(inward(most, RoundingMode.FLOOR), Form.VALUE),
+                limit(line.lowest(), RoundingMode.CEILING),
+                most == null ? Cell.text("any") : limit(most, RoundingMode.FLOOR),
                 new Remark(verdict(weighed, row), "", Look.PLAIN),
                 new Cell.Text("", Look.INPUT));
     }
