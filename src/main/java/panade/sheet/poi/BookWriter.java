@@ -32,7 +32,8 @@ final class BookWriter {
     /** A spreadsheet computes with so many significant digits. */
     static final int DIGITS = 15;
 
-    private static final LocalDateTime SOME_DAY = LocalDateTime.of(1980, 1, 1, 0, 0);
+    // Not the first day that an archive can hold: that is written as an instant, and so with the time zone in it.
+    private static final LocalDateTime SOME_DAY = LocalDateTime.of(1980, 1, 2, 0, 0);
     private static final int CHARACTER = 256;
     private static final Set<Character> FORMULA_STARTS = Set.of('=', '+', '-', '@', '\t', '\r');
 
