@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Measure;
 import panade.domain.Side;
@@ -51,6 +52,24 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** The place of a row; -1 where there is none. */
+    public int rowOf(RowId id) {
+        return IntStream.range(0, rows.size())
+                .filter(i -> rows.get(i).id().equals(id))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** The point at which a blend is made: the share of each column. */
+    public List<BigFraction> pointOf(Blend blend) {
+        var shares = blend.lines().stream()
+                .collect(Collectors.toMap(
+                        line -> new ColumnId(line.use(), line.offer().id()), Blend.Line::share, BigFraction::add));
+        return columns.stream()
+                .map(source -> shares.getOrDefault(source.id(), BigFraction.ZERO))
+                .toList();
+    }
+
     /** The share of an ingredient in the batch. */
     public LinearForm shareOf(String ingredient) {
         return LinearForm.sumOf(columnsOf(ingredient));
@@ -67,17 +86,40 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
     }
 
     /** A column: goods of one offer weighed in at one place. */
-    public record Source(Use use, Offer offer) {}
+    public record Source(Use use, Offer offer) {
+        /** Which column it is, whatever the price. */
+        public ColumnId id() {
+            return new ColumnId(use, offer.id());
+        }
+    }
 
     /** What a row stands for. */
     public sealed interface Limit {
+        /** Which row it is, whatever the number. */
+        RowId id();
+
         /** One side of a bound. */
-        record OfBound(Bound bound, Side side) implements Limit {}
+        record OfBound(Bound bound, Side side) implements Limit {
+            @Override
+            public RowId id() {
+                return new RowId.OfBound(bound.id(), side);
+            }
+        }
 
         /** The most that can be had of an offer. */
-        record OfOffer(Offer offer) implements Limit {}
+        record OfOffer(Offer offer) implements Limit {
+            @Override
+            public RowId id() {
+                return new RowId.OfOffer(offer.id());
+            }
+        }
 
         /** All shares together make the batch. */
-        record OfBatch() implements Limit {}
+        record OfBatch() implements Limit {
+            @Override
+            public RowId id() {
+                return new RowId.OfBatch();
+            }
+        }
     }
 }

@@ -53,7 +53,7 @@ public final class LabelStudy {
         var number = Quantity.of(to, move.unit(), "moved");
         return brief.bounds().stream()
                 .filter(bound -> move.path().equals(bound.path()) || move.path().startsWith(bound.path() + "/"))
-                .filter(bound -> move.name().equals(bound.name()))
+                .filter(bound -> move.origin().equals(bound.origin()))
                 .findFirst()
                 .map(bound -> brief.replacing(bound, moved(bound, move.path(), number)));
     }

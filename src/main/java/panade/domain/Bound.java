@@ -64,14 +64,9 @@ public record Bound(
         };
     }
 
-    /** Tells it from every other bound of its brief. */
-    public String key() {
-        return key(origin, path);
-    }
-
-    /** The key of a bound that is written there. */
-    public static String key(Origin origin, String path) {
-        return origin.file() + "#" + path;
+    /** Which bound it is; the same whatever its limits. */
+    public BoundId id() {
+        return BoundId.of(kind, origin, path, name);
     }
 
     /** The unit its value is told in: the ceiling's, or else the floor's. */

@@ -52,6 +52,9 @@ public record Brief(
         if (offers.stream().map(Offer::id).distinct().count() != offers.size()) {
             throw new IllegalArgumentException("an offer is listed twice");
         }
+        if (bounds.stream().map(Bound::id).distinct().count() != bounds.size()) {
+            throw new IllegalArgumentException("a bound is listed twice");
+        }
     }
 
     /** Every place where a candidate may be weighed in, stage by stage. */
@@ -109,7 +112,7 @@ public record Brief(
     /** The brief with one bound in another's place. */
     public Brief replacing(Bound old, Bound fresh) {
         var changed =
-                bounds.stream().map(bound -> bound.equals(old) ? fresh : bound).toList();
+                bounds.stream().map(bound -> bound.id().equals(old.id()) ? fresh : bound).toList();
         return with(candidates, offers, changed);
     }
 

@@ -3,6 +3,8 @@ package panade.explain;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.Bound;
+import panade.domain.BoundId;
 import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.origin.Origin;
@@ -41,7 +43,12 @@ public record Explanation(
             @Nullable BigFraction max,
             @Nullable Side touch,
             @Nullable ShadowPrice price,
-            Origin origin) {}
+            Origin origin) {
+        /** Whether it is read off that bound. */
+        public boolean isOf(Bound bound) {
+            return kind == bound.kind() && BoundId.of(kind, origin, path, name).equals(bound.id());
+        }
+    }
 
     /**
      * What moving a bound's number by one of its own unit does to the least cost, in money per kilogram of batch. The

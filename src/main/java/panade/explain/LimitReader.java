@@ -10,6 +10,7 @@ import panade.audit.Audit;
 import panade.certify.sensitivity.Sensitivity;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
+import panade.compile.RowId;
 import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
@@ -67,7 +68,7 @@ final class LimitReader {
         var unit = available.unit();
         var bought = audit.bought(offer).multiply(brief.batch().base());
         boolean touches = bought.equals(available.base());
-        int row = compiled.rows().indexOf(new CompiledBrief.Limit.OfOffer(offer));
+        int row = compiled.rowOf(new RowId.OfOffer(offer.id()));
         return new Limit(
                 LimitKind.AVAILABILITY,
                 BriefCompiler.availabilityName(offer),
@@ -133,7 +134,7 @@ final class LimitReader {
     }
 
     private int rowOf(Bound bound, Side side) {
-        return compiled.rows().indexOf(new CompiledBrief.Limit.OfBound(bound, side));
+        return compiled.rowOf(new RowId.OfBound(bound.id(), side));
     }
 
     private @Nullable BigFraction number(Bound bound, @Nullable Quantity limit) {

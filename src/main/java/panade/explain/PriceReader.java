@@ -152,23 +152,9 @@ final class PriceReader {
             return weights;
         }
         var cooked = perCooked.get();
-        var bought = BigFraction.ZERO;
-        for (var line : blend.lines()) {
-            boolean counts = weights.columns().stream().anyMatch(j -> isLine(compiled.columns().get(j), line));
-            bought = counts
-                    ? bought.add(line.share()
-                            .divide(brief.set()
-                                    .ingredient(line.use().ingredient())
-                                    .usable()))
-                    : bought;
-        }
+        var bought = weights.dot(compiled.pointOf(blend));
         var each = bought.divide(cooked.weight());
         return weights.minus(cooked.form().scaled(each));
-    }
-
-    private static boolean isLine(CompiledBrief.Source source, Blend.Line line) {
-        return source.use().equals(line.use())
-                && source.offer().id().equals(line.offer().id());
     }
 
     private static BigFraction lowered(BigFraction price) {

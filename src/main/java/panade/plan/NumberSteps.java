@@ -188,8 +188,7 @@ public final class NumberSteps {
 
     private Optional<Bound> bound(Limit limit) {
         return brief.bounds().stream()
-                .filter(bound ->
-                        bound.path().equals(limit.path()) && bound.origin().equals(limit.origin()))
+                .filter(limit::isOf)
                 .filter(bound -> isComparable(bound, limit.touch()))
                 .findFirst();
     }

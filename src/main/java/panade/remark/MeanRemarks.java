@@ -72,7 +72,7 @@ record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
     private List<Row> rows(Bound bound) {
         var rows = new ArrayList<Row>();
         for (int i = 0; i < compiled.rows().size(); i++) {
-            if (compiled.rows().get(i) instanceof OfBound of && of.bound().key().equals(bound.key())) {
+            if (compiled.rows().get(i) instanceof OfBound of && of.bound().id().equals(bound.id())) {
                 rows.add(compiled.model().rows().get(i));
             }
         }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Bound;
@@ -86,12 +85,11 @@ public final class Substituting {
 
     /** Floors that bind today and to which what is out adds. */
     private List<Bound> carriedFloors() {
-        var binding = new TreeSet<String>();
-        before.explanation().limits().stream()
+        var binding = before.explanation().limits().stream()
                 .filter(limit -> limit.touch() == Side.MIN)
-                .forEach(limit -> binding.add(Bound.key(limit.origin(), limit.path())));
+                .toList();
         return brief.bounds().stream()
-                .filter(bound -> bound.min() != null && binding.contains(bound.key()))
+                .filter(bound -> bound.min() != null && binding.stream().anyMatch(limit -> limit.isOf(bound)))
                 .filter(this::isCarried)
                 .toList();
     }
@@ -149,7 +147,7 @@ public final class Substituting {
         return moves.stream()
                 .filter(cure -> carried.stream()
                         .anyMatch(bound -> cure.path().equals(bound.path() + "/min")
-                                && cure.name().equals(bound.name())))
+                                && bound.origin().equals(cure.origin())))
                 .findFirst()
                 .orElse(moves.isEmpty() ? null : moves.get(0));
     }

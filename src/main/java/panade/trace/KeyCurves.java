@@ -76,12 +76,8 @@ public final class KeyCurves {
             return Side.FIXED;
         }
         boolean atMost =
-                best.explanation().limits().stream().anyMatch(limit -> limit.touch() == Side.MAX && isOf(limit, bound));
+                best.explanation().limits().stream().anyMatch(limit -> limit.touch() == Side.MAX && limit.isOf(bound));
         return atMost ? Side.MAX : Side.MIN;
-    }
-
-    private static boolean isOf(Limit limit, Bound bound) {
-        return limit.path().equals(bound.path()) && limit.origin().equals(bound.origin());
     }
 
     private Optional<String> dearestIngredient() {
@@ -104,7 +100,7 @@ public final class KeyCurves {
                 .filter(limit -> weight(limit).signum() > 0)
                 .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
                 .forEach(limit -> best.brief().bounds().stream()
-                        .filter(bound -> isOf(limit, bound))
+                        .filter(limit::isOf)
                         .forEach(dearest::add));
         return dearest.stream().limit(BOUNDS).toList();
     }

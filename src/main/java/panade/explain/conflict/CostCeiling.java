@@ -90,17 +90,7 @@ public final class CostCeiling {
 
     /** By convexity no other row can do anything alone; with rules any may, under another choice. */
     private boolean binds(NumberMove number) {
-        var used = BigFraction.ZERO;
-        for (var term : number.row().form().coefficients().entrySet()) {
-            var source = plain.columns().get(term.getKey());
-            for (var line : best.lines()) {
-                if (line.use().equals(source.use())
-                        && line.offer().id().equals(source.offer().id())) {
-                    used = used.add(term.getValue().multiply(line.share()));
-                }
-            }
-        }
-        return used.equals(number.row().right());
+        return number.row().activity(plain.pointOf(best)).equals(number.row().right());
     }
 
     private void tryWithout(NumberMove number) {

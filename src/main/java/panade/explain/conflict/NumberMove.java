@@ -130,8 +130,7 @@ final class NumberMove {
     private Bound current(Brief other) {
         var bound = ((Limit.OfBound) limit).bound();
         return other.bounds().stream()
-                .filter(each ->
-                        each.path().equals(bound.path()) && each.origin().equals(bound.origin()))
+                .filter(each -> each.id().equals(bound.id()))
                 .findFirst()
                 .orElse(bound);
     }
@@ -148,15 +147,8 @@ final class NumberMove {
 
     /** The same number in another brief; empty where that has no such row. */
     Optional<NumberMove> in(Brief other, CompiledBrief otherCompiled) {
-        for (int i = 0; i < otherCompiled.rows().size(); i++) {
-            if (!(otherCompiled.rows().get(i) instanceof Limit.OfBatch)) {
-                var found = new NumberMove(other, otherCompiled, i);
-                if (found.path().equals(path()) && found.origin().equals(origin())) {
-                    return Optional.of(found);
-                }
-            }
-        }
-        return Optional.empty();
+        int found = otherCompiled.rowOf(limit.id());
+        return found < 0 ? Optional.empty() : Optional.of(new NumberMove(other, otherCompiled, found));
     }
 
     /**
