@@ -102,8 +102,7 @@ public final class Audit {
 
     /** Share of the batch's weight bought under an offer, before trimming. */
     public BigFraction bought(Offer offer) {
-        return ledger.ofOffer(offer.id())
-                .divide(brief.set().ingredient(offer.ingredient()).usable());
+        return brief.asBought(offer.ingredient(), ledger.ofOffer(offer.id()));
     }
 
     /**

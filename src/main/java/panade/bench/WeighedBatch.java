@@ -127,7 +127,6 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
         var total = sum(weights);
         var lines = new ArrayList<Blend.Line>();
         for (var id : uses.stream().map(Use::ingredient).distinct().toList()) {
-            var usable = brief.set().ingredient(id).usable();
             var weighed = weightOf(id, weights);
             var parts = parts(id, weighed);
             for (int l = 0; l < uses.size(); l++) {
@@ -136,11 +135,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
                 if (use.ingredient().equals(id) && share.signum() > 0) {
                     parts.forEach((offer, kilograms) -> {
                         var part = share.multiply(kilograms).divide(weighed);
-                        lines.add(new Blend.Line(
-                                use,
-                                offer,
-                                part,
-                                part.multiply(offer.pricePerKg()).divide(usable)));
+                        lines.add(new Blend.Line(use, offer, part, part.multiply(brief.costPerKg(offer))));
                     });
                 }
             }

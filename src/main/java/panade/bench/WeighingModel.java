@@ -113,7 +113,7 @@ final class WeighingModel {
                 .flatMap(sum -> sum);
         var form = LinearForm.sumOver(
                         lines.size(), l -> lines.get(l).use().ingredient().equals(id))
-                .scaled(brief.set().ingredient(id).usable().reciprocal());
+                .scaled(brief.asBought(id, BigFraction.ONE));
         most.ifPresent(sum -> limits.add(new Limit(new Row(id + " available", form, Sense.AT_MOST, sum), false)));
     }
 

@@ -24,9 +24,7 @@ public final class PlannedBlend {
                 .map(line -> {
                     var id = line.use().ingredient();
                     var offer = offers.computeIfAbsent(id, ingredient -> bought(plan, brief, ingredient));
-                    var cost = line.share()
-                            .multiply(offer.pricePerKg())
-                            .divide(brief.set().ingredient(id).usable());
+                    var cost = line.share().multiply(brief.costPerKg(offer));
                     return new Blend.Line(line.use(), offer, line.share(), cost);
                 })
                 .toList();

@@ -12,7 +12,6 @@ import panade.plan.Outcome.Blended;
 public record Product(Blended best, BigFraction kilograms) {
     /** Kilograms of an ingredient, before trimming, that a share of the product takes. */
     public BigFraction asBought(String ingredient, BigFraction share) {
-        return share.multiply(kilograms)
-                .divide(best.asked().set().ingredient(ingredient).usable());
+        return best.asked().asBought(ingredient, share.multiply(kilograms));
     }
 }

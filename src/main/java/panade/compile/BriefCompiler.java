@@ -59,7 +59,7 @@ public final class BriefCompiler {
     private List<Column> pricedColumns(BigFraction rate) {
         return columns.stream()
                 .map(source ->
-                        new Column(columnName(source), costPerKg(brief, source).subtract(given(source, rate))))
+                        new Column(columnName(source), brief.costPerKg(source.offer()).subtract(given(source, rate))))
                 .toList();
     }
 
@@ -73,12 +73,6 @@ public final class BriefCompiler {
     private static String columnName(Source source) {
         return source.use().ingredient() + "@" + source.use().stage() + "<"
                 + source.offer().supplier();
-    }
-
-    /** Money per kilogram as weighed in, after trimming. */
-    public static BigFraction costPerKg(Brief brief, Source source) {
-        var usable = brief.set().ingredient(source.use().ingredient()).usable();
-        return source.offer().pricePerKg().divide(usable);
     }
 
     private void addBatch() {
@@ -127,7 +121,7 @@ public final class BriefCompiler {
         }
         var bought = LinearForm.sumOver(
                         columns.size(), j -> columns.get(j).offer().id().equals(offer.id()))
-                .scaled(brief.set().ingredient(offer.ingredient()).usable().reciprocal());
+                .scaled(brief.asBought(offer.ingredient(), BigFraction.ONE));
         var right = available.base().divide(brief.batch().base());
         add(new Row(availabilityName(offer), bought, Sense.AT_MOST, right), new Limit.OfOffer(offer));
     }

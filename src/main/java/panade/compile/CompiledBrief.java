@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Bound;
+import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Side;
 import panade.domain.Use;
@@ -76,8 +77,8 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
     }
 
     /** Kilograms bought of an offer for each kilogram of batch: what a unit of its price adds to the cost. */
-    public LinearForm boughtOf(Offer offer, BigFraction yield) {
-        return LinearForm.sumOf(columnsOf(offer.id())).scaled(yield.reciprocal());
+    public LinearForm boughtOf(Offer offer, Brief brief) {
+        return LinearForm.sumOf(columnsOf(offer.id())).scaled(brief.asBought(offer.ingredient(), BigFraction.ONE));
     }
 
     /** A measure of the batch. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.origin.Remark;
 import panade.domain.pantry.Composition;
@@ -65,6 +66,16 @@ public record Brief(
                         .sorted()
                         .map(ingredient -> new Use(ingredient, stage.id())))
                 .toList();
+    }
+
+    /** Money per kilogram of an offer's goods as weighed in, after trimming. */
+    public BigFraction costPerKg(Offer offer) {
+        return offer.costPerKg(set.ingredient(offer.ingredient()).usable());
+    }
+
+    /** Kilograms as bought of so many kilograms of an ingredient as weighed in. */
+    public BigFraction asBought(String ingredient, BigFraction weighed) {
+        return weighed.divide(set.ingredient(ingredient).usable());
     }
 
     /** The offers for one candidate, in the order of the price lists. */

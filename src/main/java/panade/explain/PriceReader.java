@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
 import panade.certify.sensitivity.Sensitivity.Breakpoint;
 import panade.certify.sensitivity.Sensitivity.Entrance;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
 import panade.domain.Brief;
@@ -162,15 +161,10 @@ final class PriceReader {
     }
 
     private List<BigFraction> costsWith(Offer offer, BigFraction price) {
-        var usable = brief.set().ingredient(offer.ingredient()).usable();
-        var costs = new ArrayList<BigFraction>();
-        for (var source : compiled.columns()) {
-            costs.add(
-                    source.offer().id().equals(offer.id())
-                            ? price.divide(usable)
-                            : BriefCompiler.costPerKg(brief, source));
-        }
-        return costs;
+        return compiled.columns().stream()
+                .map(source -> source.offer().id().equals(offer.id()) ? offer.withPrice(price) : source.offer())
+                .map(brief::costPerKg)
+                .toList();
     }
 
     private BigFraction shareOf(String ingredient, List<BigFraction> point) {
@@ -179,6 +173,6 @@ final class PriceReader {
 
     /** What one unit of an offer's price adds to the cost of each of its columns. */
     private LinearForm weights(Offer offer) {
-        return compiled.boughtOf(offer, brief.set().ingredient(offer.ingredient()).usable());
+        return compiled.boughtOf(offer, brief);
     }
 }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Source;
 import panade.domain.Blend;
@@ -60,7 +59,7 @@ final class BlendReader {
         var drawn = bought.getOrDefault(source.offer().id(), BigFraction.ZERO).divide(total);
         var share = used.getOrDefault(source.use(), BigFraction.ZERO).multiply(drawn);
         if (share.signum() > 0) {
-            var cost = share.multiply(BriefCompiler.costPerKg(brief, source));
+            var cost = share.multiply(brief.costPerKg(source.offer()));
             lines.add(new Blend.Line(source.use(), source.offer(), share, cost));
         }
     }

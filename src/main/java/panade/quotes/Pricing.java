@@ -33,7 +33,7 @@ final class Pricing {
     }
 
     private Optional<BigFraction> cost(String id, Blend blend) {
-        var needed = blend.shareOf(id).divide(brief.set().ingredient(id).usable());
+        var needed = brief.asBought(id, blend.shareOf(id));
         var cost = BigFraction.ZERO;
         for (var offer : cheapestFirst(id)) {
             var taken = least(needed, mostOf(offer).orElse(needed));

@@ -102,7 +102,7 @@ final class SingleBlend {
 
     /** Kilograms bought per kilogram of batch, by column. */
     private LinearForm need(String id) {
-        return compiled.shareOf(id).scaled(common.set().ingredient(id).usable().reciprocal());
+        return compiled.shareOf(id).scaled(common.asBought(id, BigFraction.ONE));
     }
 
     /** The blend whose worst excess over the least costs is least; impossible when none can be made under all lists. */

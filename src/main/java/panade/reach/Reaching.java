@@ -140,7 +140,7 @@ public final class Reaching {
                 .filter(line -> line.offer().id().equals(offer.id()))
                 .map(line -> line.share())
                 .reduce(BigFraction.ZERO, BigFraction::add);
-        return used.divide(brief.set().ingredient(offer.ingredient()).usable());
+        return brief.asBought(offer.ingredient(), used);
     }
 
     private Brief at(Offer offer, BigFraction price) {

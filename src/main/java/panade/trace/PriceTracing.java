@@ -65,7 +65,7 @@ public final class PriceTracing {
 
     private Curve curve(Blended first, BigFraction from, BigFraction now) {
         var compiled = BriefCompiler.compile(brief);
-        var turns = new Sensitivity(first.proof()).raisingPriceForEver(compiled.boughtOf(offer, usable()));
+        var turns = new Sensitivity(first.proof()).raisingPriceForEver(compiled.boughtOf(offer, brief));
         var at = from;
         var blend = first.blend();
         points.add(point(from, blend));
@@ -125,14 +125,10 @@ public final class PriceTracing {
 
     /** Kilograms bought per kilogram of batch, which is how fast the cost rises with the price. */
     private BigFraction amount(Blend blend) {
-        return blend.lines().stream()
+        var used = blend.lines().stream()
                 .filter(line -> line.offer().id().equals(offer.id()))
                 .map(Blend.Line::share)
-                .reduce(BigFraction.ZERO, BigFraction::add)
-                .divide(usable());
-    }
-
-    private BigFraction usable() {
-        return brief.set().ingredient(offer.ingredient()).usable();
+                .reduce(BigFraction.ZERO, BigFraction::add);
+        return brief.asBought(offer.ingredient(), used);
     }
 }

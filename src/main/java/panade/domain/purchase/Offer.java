@@ -29,6 +29,15 @@ public record Offer(
         String note,
         Origin origin) {
 
+    /**
+     * Money per kilogram as weighed in.
+     *
+     * @param yield what is left after trimming, as a fraction of the weight bought
+     */
+    public BigFraction costPerKg(BigFraction yield) {
+        return pricePerKg.divide(yield);
+    }
+
     /** The same goods from nobody in particular, free and without end: what goes in is then all that matters. */
     public Offer unlisted() {
         return new Offer(
