@@ -212,7 +212,7 @@ public final class BlendResults {
                 .map(Room.IngredientRoom::ingredient)
                 .sorted()
                 .map(id -> new ShareChange(name(id), other.shareOf(id).subtract(blend.shareOf(id))))
-                .filter(each -> each.change().abs().subtract(SEEN).signum() >= 0)
+                .filter(each -> each.change().abs().compareTo(SEEN) >= 0)
                 .toList();
         return new Alternative(other.costPerKg(), ShareLines.of(brief, other), changes);
     }
@@ -259,7 +259,7 @@ public final class BlendResults {
                         each.getValue(),
                         costShare(each.getValue()),
                         blend.shareOf(each.getKey())))
-                .sorted((a, b) -> b.costPerKg().subtract(a.costPerKg()).signum())
+                .sorted((a, b) -> b.costPerKg().compareTo(a.costPerKg()))
                 .toList();
     }
 

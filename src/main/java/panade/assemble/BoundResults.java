@@ -45,7 +45,7 @@ record BoundResults(@Nullable NumberSteps steps) {
                 limit.title(),
                 price != null,
                 stepCost,
-                blocked || stepCost.subtract(NOTHING).signum() >= 0,
+                blocked || stepCost.compareTo(NOTHING) >= 0,
                 steps == null || price == null || limit.touch() == null ? null : moves(steps, limit, price));
     }
 
@@ -62,7 +62,7 @@ record BoundResults(@Nullable NumberSteps steps) {
     private static BigFraction largest(ShadowPrice price) {
         var raised = size(price.whenRaised());
         var lowered = size(price.whenLowered());
-        return raised.subtract(lowered).signum() > 0 ? raised : lowered;
+        return raised.compareTo(lowered) > 0 ? raised : lowered;
     }
 
     private static BigFraction size(@Nullable BigFraction rate) {

@@ -138,8 +138,7 @@ public final class Audit {
         return available != null
                 && available
                                 .base()
-                                .subtract(bought(offer).multiply(brief.batch().base()))
-                                .signum()
+                                .compareTo(bought(offer).multiply(brief.batch().base()))
                         < 0;
     }
 }

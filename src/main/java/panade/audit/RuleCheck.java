@@ -1,5 +1,6 @@
 package panade.audit;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -91,14 +92,14 @@ final class RuleCheck {
 
     private boolean isAmple(Set<String> option) {
         var there = option.stream().map(ledger::ofIngredient).reduce(BigFraction.ZERO, BigFraction::add);
-        return there.subtract(enough(option)).signum() >= 0;
+        return there.compareTo(enough(option)) >= 0;
     }
 
     /** The least that counts as used of an option: the smallest that a rule asks of any of it, or a trace. */
     private BigFraction enough(Set<String> option) {
         return option.stream()
                 .flatMap(id -> asked(id).stream())
-                .reduce((a, b) -> a.subtract(b).signum() <= 0 ? a : b)
+                .min(Comparator.naturalOrder())
                 .orElse(LEAST_USE);
     }
 
@@ -108,7 +109,7 @@ final class RuleCheck {
                 .filter(rule -> rule instanceof Rule.WhenUsed whenUsed
                         && whenUsed.ingredients().contains(id))
                 .map(rule -> ((Rule.WhenUsed) rule).min().base())
-                .reduce((a, b) -> a.subtract(b).signum() >= 0 ? a : b);
+                .max(Comparator.naturalOrder());
     }
 
     private long names() {
@@ -124,6 +125,6 @@ final class RuleCheck {
     }
 
     private boolean below(String id, BigFraction least) {
-        return ledger.ofIngredient(id).subtract(least).signum() < 0;
+        return ledger.ofIngredient(id).compareTo(least) < 0;
     }
 }

@@ -29,7 +29,7 @@ public record Scales(Quantity step, @Nullable Quantity fine, BigFraction below) 
 
     /** The resolution at which a weight in a stage is read; a scale named for the stage goes first. */
     public Quantity stepFor(Stage stage, BigFraction kilograms) {
-        if (fine != null && kilograms.subtract(below).signum() < 0) {
+        if (fine != null && kilograms.compareTo(below) < 0) {
             return fine;
         }
         var own = stage.weighing();
@@ -41,7 +41,7 @@ public record Scales(Quantity step, @Nullable Quantity fine, BigFraction below) 
         return Stream.concat(
                         Stream.of(step, fine == null ? step : fine),
                         brief.stages().stream().flatMap(stage -> Stream.ofNullable(stage.weighing())))
-                .filter(each -> brief.batch().base().subtract(each.base()).signum() < 0)
+                .filter(each -> brief.batch().base().compareTo(each.base()) < 0)
                 .findFirst();
     }
 }

@@ -44,7 +44,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
         return misses(weights).entrySet().stream().allMatch(entry -> {
             var before = had.get(entry.getKey());
             return before != null
-                    && entry.getValue().amount().subtract(before.amount()).signum() <= 0;
+                    && entry.getValue().amount().compareTo(before.amount()) <= 0;
         });
     }
 
@@ -184,7 +184,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
                 .filter(offer -> !planned.containsKey(offer))
                 .forEach(offers::add);
         offers.sort(
-                Comparator.comparing(Offer::pricePerKg, (a, b) -> a.subtract(b).signum()));
+                Comparator.comparing(Offer::pricePerKg));
         return offers;
     }
 
@@ -196,6 +196,6 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
     }
 
     private static BigFraction smaller(BigFraction a, Optional<BigFraction> b) {
-        return b.filter(other -> other.subtract(a).signum() < 0).orElse(a);
+        return b.filter(other -> other.compareTo(a) < 0).orElse(a);
     }
 }

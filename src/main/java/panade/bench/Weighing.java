@@ -153,8 +153,7 @@ public final class Weighing {
         for (int l = 1; l < shares.size(); l++) {
             boolean more = shares.get(l)
                             .kilograms()
-                            .subtract(shares.get(heaviest).kilograms())
-                            .signum()
+                            .compareTo(shares.get(heaviest).kilograms())
                     > 0;
             heaviest = more ? l : heaviest;
         }
@@ -236,7 +235,7 @@ public final class Weighing {
     }
 
     private static BigFraction smaller(BigFraction a, BigFraction b) {
-        return a.subtract(b).signum() <= 0 ? a : b;
+        return a.compareTo(b) <= 0 ? a : b;
     }
 
     /** How far a weight may go one way before a limit breaks; empty when it never does. */

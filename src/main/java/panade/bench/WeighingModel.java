@@ -148,7 +148,7 @@ final class WeighingModel {
     private void addOff(int line, List<Row> rows) {
         var exact = lines.get(line).kilograms();
         var step = step(line);
-        var size = exact.subtract(step).signum() < 0 ? step : exact;
+        var size = exact.compareTo(step) < 0 ? step : exact;
         var part = step.divide(size);
         int off = lines.size() + line;
         rows.add(new Row("over", Map.of(line, part, off, BigFraction.ONE.negate()), Sense.AT_MOST, exact.divide(size)));
@@ -182,9 +182,9 @@ final class WeighingModel {
     private BigFraction slack() {
         var step = largestStep(ones());
         var part = brief.batch().base().divide(TWENTIETH);
-        var most = part.subtract(step).signum() < 0 ? part : step;
+        var most = part.compareTo(step) < 0 ? part : step;
         var half = step.divide(2);
-        return half.subtract(most).signum() < 0 ? most : half;
+        return half.compareTo(most) < 0 ? most : half;
     }
 
     /** The weights together make the batch, to a step of the coarsest scale at most, and something in any case. */
@@ -194,9 +194,9 @@ final class WeighingModel {
         var least = batch.subtract(slack);
         var something = lines.stream()
                 .map(line -> line.step().base())
-                .reduce(slack, (a, b) -> a.subtract(b).signum() <= 0 ? a : b);
+                .reduce(slack, (a, b) -> a.compareTo(b) <= 0 ? a : b);
         rows.add(new Row(
-                "total", steps, Sense.AT_LEAST, least.subtract(something).signum() < 0 ? something : least));
+                "total", steps, Sense.AT_LEAST, least.compareTo(something) < 0 ? something : least));
         rows.add(new Row("total", steps, Sense.AT_MOST, batch.add(slack)));
     }
 }

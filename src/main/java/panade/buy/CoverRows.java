@@ -44,7 +44,7 @@ record CoverRows(ModelBuilder ledger, List<PurchaseModel> purchases) {
         for (int t = first; t <= last; t++) {
             for (var offer : purchases.get(t).offersOf(id)) {
                 var step = PurchaseModel.kilograms(offer);
-                boolean large = offer.pack() != null && step.subtract(most).signum() > 0;
+                boolean large = offer.pack() != null && step.compareTo(most) > 0;
                 stronger |= large;
                 form = form.plus(purchases.get(t).column(offer), large ? most : step);
             }

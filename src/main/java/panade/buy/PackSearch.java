@@ -3,6 +3,7 @@ package panade.buy;
 import java.math.BigInteger;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,7 +52,7 @@ record PackSearch(Planner planner, PurchaseModels drafts, Duration limit) {
             kept.forEach(plans -> known.add(new Plan(plans, draft.objective(plans))));
         }
         return known.stream()
-                .reduce((a, b) -> a.objective().subtract(b.objective()).signum() <= 0 ? a : b)
+                .min(Comparator.comparing(Plan::objective))
                 .map(plan -> planned(plan, answer, draft))
                 .orElseGet(() -> without(answer, draft));
     }
@@ -86,7 +87,7 @@ record PackSearch(Planner planner, PurchaseModels drafts, Duration limit) {
     private PlanSearch planned(Plan plan, MixedAnswer answer, Draft draft) {
         var claimed = answer instanceof Found found ? Decimal.of(found.bound()) : null;
         var hair = plan.objective().abs().add(1).multiply(BINARY);
-        if (claimed == null || claimed.subtract(plan.objective()).subtract(hair).signum() > 0) {
+        if (claimed == null || claimed.subtract(plan.objective()).compareTo(hair) > 0) {
             // no bound, or one that the plan itself contradicts: without whole packs no plan can be cheaper
             claimed = planner.verdict(draft.ledger().model().relaxed()) instanceof Optimum optimum
                     ? draft.ledger().model().relaxed().costAt(optimum.point())
@@ -95,7 +96,7 @@ record PackSearch(Planner planner, PurchaseModels drafts, Duration limit) {
         boolean finished = answer instanceof Found found
                 && found.finished()
                 && claimed != null
-                && plan.objective().subtract(claimed).subtract(hair).signum() <= 0;
+                && plan.objective().subtract(claimed).compareTo(hair) <= 0;
         return new PlanSearch.Planned(new MultiPeriodPlan(plan.periods(), plan.objective(), claimed, finished));
     }
 

@@ -36,7 +36,7 @@ public final class PlannedBlend {
         var offer = plan.lines().stream()
                 .filter(line -> line.offer().ingredient().equals(ingredient))
                 .max(Comparator.comparing(
-                        PurchasePlan.Line::kilograms, (a, b) -> a.subtract(b).signum()))
+                        PurchasePlan.Line::kilograms))
                 .map(PurchasePlan.Line::offer)
                 .orElseGet(() -> brief.offersFor(ingredient).get(0));
         var paid = paid(plan).getOrDefault(ingredient, offer.pricePerKg());

@@ -1,5 +1,6 @@
 package panade.buy;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -108,7 +109,7 @@ final class PurchaseModel {
     static BigFraction price(List<Offer> offers) {
         return offers.stream()
                 .map(Offer::pricePerKg)
-                .reduce((a, b) -> a.subtract(b).signum() <= 0 ? a : b)
+                .min(Comparator.naturalOrder())
                 .orElse(BigFraction.ZERO);
     }
 
@@ -134,7 +135,7 @@ final class PurchaseModel {
         addOrder(offer, column, step, most);
         // a minimum of a pack or less is met by any pack; what is sold by weight can always be too little
         if (minimum.signum() > 0
-                && (offer.pack() == null || minimum.subtract(step).signum() > 0)) {
+                && (offer.pack() == null || minimum.compareTo(step) > 0)) {
             addMinimum(column, step, minimum, most);
         }
         return column;

@@ -22,7 +22,7 @@ public final class Branching {
     private final int maxBranches;
     private final Deadline deadline;
     private final PriorityQueue<Branch> open = new PriorityQueue<>(
-            Comparator.comparing(Branch::cost, (a, b) -> a.subtract(b).signum()));
+            Comparator.comparing(Branch::cost));
     private @Nullable List<BigFraction> best;
     private @Nullable BigFraction least;
     private int looked;
@@ -85,18 +85,18 @@ public final class Branching {
     }
 
     private BigFraction lower(BigFraction bound) {
-        return least == null || bound.subtract(least).signum() < 0 ? bound : least;
+        return least == null || bound.compareTo(least) < 0 ? bound : least;
     }
 
     private void weigh(Branch branch) {
         looked++;
         if (!branch.isPossible()
-                || (least != null && branch.cost().subtract(least).signum() >= 0)) {
+                || (least != null && branch.cost().compareTo(least) >= 0)) {
             return;
         }
         if (broken(branch.point()) < 0) {
             improve(branch.point());
-            open.removeIf(other -> other.cost().subtract(branch.cost()).signum() >= 0);
+            open.removeIf(other -> other.cost().compareTo(branch.cost()) >= 0);
         } else {
             open.add(branch);
         }
@@ -114,7 +114,7 @@ public final class Branching {
         var furthest = BigFraction.ZERO;
         for (int column : model.whole().stream().sorted().toList()) {
             var distance = distance(point.get(column));
-            if (distance.subtract(furthest).signum() > 0) {
+            if (distance.compareTo(furthest) > 0) {
                 furthest = distance;
                 found = column;
             }
@@ -127,6 +127,6 @@ public final class Branching {
                 value.getNumerator().mod(value.getDenominator().abs()),
                 value.getDenominator().abs());
         var rest = BigFraction.ONE.subtract(part);
-        return part.subtract(rest).signum() < 0 ? part : rest;
+        return part.compareTo(rest) < 0 ? part : rest;
     }
 }

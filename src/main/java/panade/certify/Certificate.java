@@ -65,8 +65,7 @@ public final class Certificate {
     }
 
     private static boolean holds(Row row, BigFraction activity) {
-        // subtraction, because BigFraction.compareTo (Commons Numbers 1.2) errs when both sides are negative
-        int order = activity.subtract(row.right()).signum();
+        int order = activity.compareTo(row.right());
         return row.sense() == Sense.AT_LEAST ? order >= 0 : row.sense() == Sense.AT_MOST ? order <= 0 : order == 0;
     }
 

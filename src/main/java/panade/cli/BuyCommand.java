@@ -271,7 +271,7 @@ final class BuyCommand implements Callable<Integer> {
                 .filter(share -> share.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
                 .filter(share ->
-                        share.signum() >= 0 && share.subtract(BigFraction.ONE).signum() < 0)
+                        share.signum() >= 0 && share.compareTo(BigFraction.ONE) < 0)
                 .orElseThrow(() -> UsageErrors.in(
                         spec, "--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
     }

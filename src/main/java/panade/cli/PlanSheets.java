@@ -80,6 +80,6 @@ record PlanSheets(Planner planner, List<Path> briefs) {
     }
 
     private static Quantity smaller(Quantity a, Quantity b) {
-        return a.base().subtract(b.base()).signum() <= 0 ? a : b;
+        return a.base().compareTo(b.base()) <= 0 ? a : b;
     }
 }

@@ -155,7 +155,7 @@ final class StudyCommand implements Callable<Integer> {
         var share = stated.filter(quantity -> quantity.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
                 .filter(base ->
-                        base.signum() >= 0 && base.subtract(BigFraction.ONE).signum() < 0)
+                        base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0)
                 .orElseThrow(() -> UsageErrors.in(
                         spec,
                         "--spread " + spread

@@ -1,6 +1,7 @@
 package panade.cli;
 
 import java.io.PrintWriter;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -126,7 +127,7 @@ final class TraceCommand implements Callable<Integer> {
                 brief.offersFor(id).stream().map(Offer::supplier).distinct().toList();
         return brief.offersFor(id).stream()
                 .filter(offer -> offer.supplier().equals(supplier))
-                .min((a, b) -> a.pricePerKg().subtract(b.pricePerKg()).signum())
+                .min(Comparator.comparing(Offer::pricePerKg))
                 .orElseThrow(() -> UsageErrors.in(
                         spec,
                         "--supplier \"" + supplier + "\" does not sell " + id + ": expected "
@@ -151,7 +152,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private void checkOrder(@Nullable BigFraction least, @Nullable BigFraction most) {
-        if (least != null && most != null && most.subtract(least).signum() <= 0) {
+        if (least != null && most != null && most.compareTo(least) <= 0) {
             throw UsageErrors.in(spec, "--from is not below --to: expected the lowest first, then the highest.");
         }
     }
@@ -189,7 +190,7 @@ final class TraceCommand implements Callable<Integer> {
         boolean isPart = dimension == Dimension.SHARE && bound.per() == null;
         return (dimension != Dimension.MASS && !isPart)
                 || (quantity.base().signum() >= 0
-                        && (!isPart || quantity.base().subtract(BigFraction.ONE).signum() <= 0));
+                        && (!isPart || quantity.base().compareTo(BigFraction.ONE) <= 0));
     }
 
     private int print(Brief brief, Optional<Curve> curve) {

@@ -103,7 +103,7 @@ public final class RuleCompiler {
     }
 
     private static Rule.WhenUsed larger(Rule.WhenUsed a, Rule.WhenUsed b) {
-        return a.min().base().subtract(b.min().base()).signum() < 0 ? b : a;
+        return a.min().base().compareTo(b.min().base()) < 0 ? b : a;
     }
 
     private void addLeastUse(String id, Rule.WhenUsed rule) {

@@ -73,7 +73,7 @@ public record FullCost(
 
     private static List<Size> sizes(Brief brief, Costs costs, BigFraction ingredients) {
         var unit = brief.batch().unit();
-        var batches = new TreeMap<BigFraction, Quantity>((a, b) -> a.subtract(b).signum());
+        var batches = new TreeMap<BigFraction, Quantity>();
         batches.put(brief.batch().base(), brief.batch());
         for (int number : TOLD) {
             var batch = Quantity.of(BigFraction.of(number), unit, number + " " + unit.symbol());

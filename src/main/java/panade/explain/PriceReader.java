@@ -81,7 +81,7 @@ final class PriceReader {
 
     private @Nullable Entry entry(Offer offer) {
         var entrance = sensitivity.entering(weights(offer), compiled.columnsOf(offer.ingredient()));
-        return entrance.filter(found -> offer.pricePerKg().subtract(found.by()).signum() > 0)
+        return entrance.filter(found -> offer.pricePerKg().compareTo(found.by()) > 0)
                 .map(found -> entry(offer, found))
                 .orElse(null);
     }
@@ -90,8 +90,8 @@ final class PriceReader {
         var at = offer.pricePerKg().subtract(entrance.by());
         var cost = blend.costPerKg();
         var saving = saving(offer, entrance, at);
-        boolean worthwhile = saving.subtract(CENT_PER_LB).signum() >= 0
-                || saving.subtract(cost.multiply(HALF_A_PER_CENT)).signum() >= 0;
+        boolean worthwhile = saving.compareTo(CENT_PER_LB) >= 0
+                || saving.compareTo(cost.multiply(HALF_A_PER_CENT)) >= 0;
         return new Entry(at, shareOf(offer.ingredient(), entrance.after()), saving, worthwhile);
     }
 

@@ -175,7 +175,7 @@ public record Beginning(
     public static Optional<BigDecimal> amount(String text) {
         return Decimal.parse(text)
                 .filter(number -> number.signum() >= 0
-                        && number.subtract(BigFraction.of(100_000)).signum() <= 0)
+                        && number.compareTo(BigFraction.of(100_000)) <= 0)
                 .map(Numbers::decimal);
     }
 }

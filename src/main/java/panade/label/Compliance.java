@@ -56,7 +56,7 @@ public record Compliance(
         if (above == null || below == null) {
             return above != null ? above : below != null ? below : BigFraction.ZERO;
         }
-        return above.subtract(below).signum() < 0 ? above : below;
+        return above.compareTo(below) < 0 ? above : below;
     }
 
     private static BigDecimal decimal(BigFraction value) {

@@ -73,7 +73,7 @@ public record Statement(List<Name> names, int minor, String clause) {
         var names = new ArrayList<Name>();
         shares.forEach((label, share) -> names.add(name(label, share, under.getOrDefault(label, Set.of()), format)));
         names.sort((a, b) -> {
-            int heavier = b.share().subtract(a.share()).signum();
+            int heavier = b.share().compareTo(a.share());
             return heavier != 0 ? heavier : a.label().compareTo(b.label());
         });
         int minor = tail == null ? 0 : gathered(names, tail, format);
@@ -88,7 +88,7 @@ public record Statement(List<Name> names, int minor, String clause) {
     private static int gathered(List<Name> names, Quantity tail, Format format) {
         return (int) names.stream()
                 .filter(name -> {
-                    int side = name.share().subtract(tail.base()).signum();
+                    int side = name.share().compareTo(tail.base());
                     return side < 0 || (side == 0 && format == Format.US);
                 })
                 .count();

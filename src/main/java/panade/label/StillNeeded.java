@@ -111,7 +111,7 @@ record StillNeeded(Brief brief, Blend blend, PanelRequest request, Statement sta
     private void addNames(List<Caution> needs) {
         for (var name : statement.names()) {
             if (PrintedName.isCollective(name.label())
-                    && name.share().subtract(SPICES).signum() > 0
+                    && name.share().compareTo(SPICES) > 0
                     && !name.hasParts()) {
                 needs.add(new Caution(
                         "Each of the " + name.label()

@@ -34,7 +34,7 @@ record Tolerance(@Nullable BigFraction low, @Nullable BigFraction high, String s
      */
     private record Band(@Nullable String end, boolean inclusive, String plus, boolean isPart) {
         boolean holds(BigFraction declared) {
-            int side = end == null ? -1 : declared.subtract(Decimal.of(end)).signum();
+            int side = end == null ? -1 : declared.compareTo(Decimal.of(end));
             return side < 0 || (inclusive && side == 0);
         }
     }

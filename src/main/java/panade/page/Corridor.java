@@ -72,7 +72,7 @@ public record Corridor(
      * What is drawn as wide as a corridor with two walls: the limit itself, or the distance to it when that is more.
      */
     private static BigFraction scale(BigFraction limit, BigFraction distance) {
-        var size = limit.abs().subtract(distance).signum() < 0 ? distance : limit.abs();
+        var size = limit.abs().compareTo(distance) < 0 ? distance : limit.abs();
         return size.signum() == 0 ? BigFraction.ONE : size;
     }
 

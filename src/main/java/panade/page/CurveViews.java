@@ -78,14 +78,14 @@ final class CurveViews {
                 .flatMap(List::stream)
                 .map(ShareLine::ingredient)
                 .distinct()
-                .sorted((a, b) -> greatest(b).subtract(greatest(a)).signum())
+                .sorted((a, b) -> greatest(b).compareTo(greatest(a)))
                 .toList();
     }
 
     private BigFraction greatest(String id) {
         return blends.stream()
                 .map(blend -> ShareLine.shareOf(id, blend))
-                .reduce(BigFraction.ZERO, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+                .reduce(BigFraction.ZERO, (a, b) -> a.compareTo(b) < 0 ? b : a);
     }
 
     private boolean moves(String id) {

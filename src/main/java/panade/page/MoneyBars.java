@@ -43,14 +43,14 @@ final class MoneyBars {
 
     private Money money(OptionalSections asides) {
         var dearest = costs.keySet().stream()
-                .sorted((a, b) -> costOf(b).subtract(costOf(a)).signum())
+                .sorted((a, b) -> costOf(b).compareTo(costOf(a)))
                 .toList();
         var shown = dearest.stream()
-                .filter(id -> part(costOf(id), blend).subtract(MIN_SHOWN_SHARE).signum() >= 0)
+                .filter(id -> part(costOf(id), blend).compareTo(MIN_SHOWN_SHARE) >= 0)
                 .toList();
         var longest = shown.stream()
                 .flatMap(id -> List.of(part(costOf(id), blend), blend.shareOf(id)).stream())
-                .reduce(MIN_SHOWN_SHARE, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+                .reduce(MIN_SHOWN_SHARE, (a, b) -> a.compareTo(b) < 0 ? b : a);
         List<Block> full = FullCost.isStated(brief)
                 ? FullCostTable.of(FullCost.of(brief, blend), brief, asides.breakEven())
                 : List.of();

@@ -59,7 +59,7 @@ final class SideBySide {
                 .flatMap(blend -> blend.lines().stream())
                 .map(line -> line.use().ingredient())
                 .distinct()
-                .sorted((a, b) -> greatest(b).subtract(greatest(a)).signum())
+                .sorted((a, b) -> greatest(b).compareTo(greatest(a)))
                 .map(this::row)
                 .toList();
         return new Table(columns, rows);
@@ -68,7 +68,7 @@ final class SideBySide {
     private BigFraction greatest(String id) {
         return blends.stream()
                 .map(blend -> blend.shareOf(id))
-                .reduce(BigFraction.ZERO, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
+                .reduce(BigFraction.ZERO, (a, b) -> a.compareTo(b) < 0 ? b : a);
     }
 
     private List<String> row(String id) {

@@ -131,8 +131,7 @@ public final class NumberSteps {
         return change.subtract(promised)
                         .abs()
                         .multiply(100)
-                        .subtract(promised.abs())
-                        .signum()
+                        .compareTo(promised.abs())
                 <= 0;
     }
 
@@ -144,10 +143,10 @@ public final class NumberSteps {
             var taken = size.divide(part);
             boolean holds = end == null
                     || number.map(from ->
-                                    end.subtract(from).abs().subtract(taken).signum() >= 0)
+                                    end.subtract(from).abs().compareTo(taken) >= 0)
                             .orElse(false);
             boolean counts =
-                    part == 1 || rate.abs().multiply(taken).subtract(least).signum() >= 0;
+                    part == 1 || rate.abs().multiply(taken).compareTo(least) >= 0;
             if (holds && counts) {
                 return taken;
             }
@@ -204,7 +203,7 @@ public final class NumberSteps {
     private static boolean mayState(Bound bound, Quantity moved) {
         var dimension = moved.unit().dimension();
         boolean below = moved.base().signum() < 0;
-        boolean above = moved.base().subtract(BigFraction.ONE).signum() > 0;
+        boolean above = moved.base().compareTo(BigFraction.ONE) > 0;
         if (bound.kind() == LimitKind.LABEL) {
             // no document states its number: it is how far one name may come after another
             return true;

@@ -155,8 +155,8 @@ public final class Planner {
     private static BigFraction heavier(Brief brief, BigFraction rate, boolean weighed) {
         var dearest = brief.offers().stream()
                 .map(Offer::pricePerKg)
-                .reduce(BigFraction.ONE, (a, b) -> a.subtract(b).signum() < 0 ? b : a);
-        if (weighed || rate.divide(dearest).subtract(HEAVIEST).signum() > 0) {
+                .reduce(BigFraction.ONE, (a, b) -> a.compareTo(b) < 0 ? b : a);
+        if (weighed || rate.divide(dearest).compareTo(HEAVIEST) > 0) {
             throw new Unproved(
                     weighed
                             ? "a blend that loses all its weight in cooking and costs nothing ties with the cheapest"

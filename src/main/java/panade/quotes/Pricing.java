@@ -59,6 +59,6 @@ final class Pricing {
     }
 
     private static BigFraction least(BigFraction a, BigFraction b) {
-        return a.subtract(b).signum() <= 0 ? a : b;
+        return a.compareTo(b) <= 0 ? a : b;
     }
 }

@@ -51,7 +51,7 @@ public final class Reaching {
      */
     public static Target of(Planner planner, Blended best, BigFraction targetPerKg, @Nullable ShelfTarget shelf) {
         var study = new Reaching(planner, best, targetPerKg);
-        boolean met = best.blend().costPerKg().subtract(targetPerKg).signum() <= 0;
+        boolean met = best.blend().costPerKg().compareTo(targetPerKg) <= 0;
         return met ? study.met(shelf) : study.missed(shelf);
     }
 
@@ -112,7 +112,7 @@ public final class Reaching {
         var left = ShelfTarget.of(larger, shelf).perKg();
         return planner.cheapest(larger)
                 .orUndecided()
-                .filter(blend -> blend.costPerKg().subtract(left).signum() <= 0)
+                .filter(blend -> blend.costPerKg().compareTo(left) <= 0)
                 .isPresent();
     }
 
@@ -123,7 +123,7 @@ public final class Reaching {
     private PriceMove price(Offer offer) {
         var price = BigFraction.ZERO;
         var blend = planner.cheapest(at(offer, price)).orElseThrow();
-        if (blend.costPerKg().subtract(target).signum() > 0) {
+        if (blend.costPerKg().compareTo(target) > 0) {
             return new PriceMove(offer.ingredient(), offer.supplier(), offer.pricePerKg(), null, blend.costPerKg());
         }
         while (!blend.costPerKg().equals(target)) {

@@ -39,8 +39,7 @@ final class AmountRemarks {
                 .filter(limit -> limit.base().signum() > 0
                         && limit.base()
                                         .divide(brief.batch().base())
-                                        .subtract(SMALL)
-                                        .signum()
+                                        .compareTo(SMALL)
                                 < 0)
                 .findFirst();
     }

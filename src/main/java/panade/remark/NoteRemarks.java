@@ -48,7 +48,7 @@ final class NoteRemarks {
         }
         var allowed = Decimal.of(match.group(1)).divide(HUNDRED);
         var maxUse = ingredient.maxUse();
-        if (maxUse != null && maxUse.base().subtract(allowed).signum() <= 0) {
+        if (maxUse != null && maxUse.base().compareTo(allowed) <= 0) {
             return Optional.empty();
         }
         var stated = maxUse == null ? "and no \"maxUse\" keeps it" : "and \"maxUse\" allows " + maxUse.text();

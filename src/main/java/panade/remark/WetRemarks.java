@@ -72,7 +72,7 @@ final class WetRemarks {
         }
         var held = amount(bound.of(), blend, brief);
         var most = amount(per, blend, brief).multiply(max.base());
-        return held.signum() > 0 && held.subtract(most).signum() == 0;
+        return held.signum() > 0 && held.compareTo(most) == 0;
     }
 
     private static BigFraction amount(Measure measure, Blend blend, Brief brief) {

@@ -48,7 +48,7 @@ public final class BindingWords {
     public static List<Limit> touched(List<Limit> limits) {
         return limits.stream()
                 .filter(limit -> limit.touch() != null)
-                .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
+                .sorted((a, b) -> weight(b).compareTo(weight(a)))
                 .toList();
     }
 
@@ -56,7 +56,7 @@ public final class BindingWords {
     public static boolean matters(Limit limit) {
         var price = limit.price();
         boolean blocked = price != null && (price.whenRaised() == null || price.whenLowered() == null);
-        return blocked || weight(limit).subtract(NOTHING).signum() >= 0;
+        return blocked || weight(limit).compareTo(NOTHING) >= 0;
     }
 
     private static BigFraction weight(Limit limit) {

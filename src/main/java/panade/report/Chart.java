@@ -24,8 +24,8 @@ public final class Chart {
         this.up = up;
         this.left = across.get(0);
         this.right = across.get(across.size() - 1);
-        this.bottom = up.stream().reduce(up.get(0), (a, b) -> a.subtract(b).signum() < 0 ? a : b);
-        this.top = up.stream().reduce(up.get(0), (a, b) -> a.subtract(b).signum() > 0 ? a : b);
+        this.bottom = up.stream().reduce(up.get(0), (a, b) -> a.compareTo(b) < 0 ? a : b);
+        this.top = up.stream().reduce(up.get(0), (a, b) -> a.compareTo(b) > 0 ? a : b);
     }
 
     /** The lines of the chart: the curve, its breakpoints as {@code o}, and the values at the corners. */
@@ -59,7 +59,7 @@ public final class Chart {
     private BigFraction valueAt(int column) {
         var x = left.add(right.subtract(left).multiply(column).divide(WIDTH - 1));
         int i = 1;
-        while (i < across.size() - 1 && x.subtract(across.get(i)).signum() > 0) {
+        while (i < across.size() - 1 && x.compareTo(across.get(i)) > 0) {
             i++;
         }
         var span = across.get(i).subtract(across.get(i - 1));

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import panade.explain.conflict.Conflict;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Cost;
-import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
 import panade.quantity.Quantity;
@@ -183,7 +183,7 @@ public final class ConflictReport {
             return fresh;
         }
         var old = Figures.exactly(kept.number(), kept.unit());
-        return to.subtract(from).signum() < 0 ? fresh + " to " + old : old + " to " + fresh;
+        return to.compareTo(from) < 0 ? fresh + " to " + old : old + " to " + fresh;
     }
 
     private String cost(@Nullable Cost cost) {

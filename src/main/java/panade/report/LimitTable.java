@@ -51,7 +51,7 @@ public final class LimitTable {
     private static boolean isNear(Limit limit) {
         var value = limit.value();
         var max = limit.max();
-        return value != null && max != null && value.multiply(2).subtract(max).signum() >= 0 && value.signum() > 0;
+        return value != null && max != null && value.multiply(2).compareTo(max) >= 0 && value.signum() > 0;
     }
 
     private static List<String> row(Limit limit) {
@@ -81,6 +81,6 @@ public final class LimitTable {
         if (below == null) {
             return above == null ? BigFraction.ZERO : above;
         }
-        return above != null && above.subtract(below).signum() < 0 ? above : below;
+        return above != null && above.compareTo(below) < 0 ? above : below;
     }
 }

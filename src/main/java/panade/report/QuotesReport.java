@@ -129,9 +129,8 @@ public final class QuotesReport {
             boolean lower = cost.isPresent()
                     && (cheapest < 0
                             || cost.get()
-                                            .subtract(least(comparison.best().get(cheapest))
+                                            .compareTo(least(comparison.best().get(cheapest))
                                                     .orElseThrow())
-                                            .signum()
                                     < 0);
             cheapest = lower ? i : cheapest;
         }
@@ -200,7 +199,7 @@ public final class QuotesReport {
         if (saving.signum() == 0) {
             return "same";
         }
-        return saving.subtract(cost.multiply(WORTHWHILE)).signum() < 0 ? "not worth it" : "";
+        return saving.compareTo(cost.multiply(WORTHWHILE)) < 0 ? "not worth it" : "";
     }
 
     /** What switching from the first list's blend changes, list by list. */
@@ -244,7 +243,7 @@ public final class QuotesReport {
         for (var id : ids) {
             var change = to.shareOf(id).subtract(from.shareOf(id));
             boolean crosses = from.shareOf(id).signum() == 0 || to.shareOf(id).signum() == 0;
-            if (crosses || change.abs().subtract(MIN_SHOWN_SHARE.multiply(5)).signum() >= 0) {
+            if (crosses || change.abs().compareTo(MIN_SHOWN_SHARE.multiply(5)) >= 0) {
                 words.add(name(id) + (change.signum() > 0 ? " +" : " -") + Figures.percent(change.abs()) + " %");
             }
         }
@@ -326,7 +325,7 @@ public final class QuotesReport {
                 ", ",
                 ids.stream()
                         .sorted((a, b) ->
-                                blend.shareOf(b).subtract(blend.shareOf(a)).signum())
+                                blend.shareOf(b).compareTo(blend.shareOf(a)))
                         .map(id -> name(id) + " " + Figures.percent(blend.shareOf(id)) + " %")
                         .toList());
     }

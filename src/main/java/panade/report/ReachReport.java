@@ -141,7 +141,7 @@ public final class ReachReport {
         var rows = target.moves().stream()
                 .sorted(Comparator.comparing((Move move) -> move.to() == null)
                         .thenComparing(
-                                ReachReport::part, (a, b) -> a.subtract(b).signum()))
+                                ReachReport::part))
                 .map(this::row)
                 .toList();
         blocks.add(
@@ -179,7 +179,7 @@ public final class ReachReport {
         var points = target.moves().stream()
                 .filter(move -> target.labels().containsKey(move))
                 .sorted(Comparator.comparing(
-                        ReachReport::part, (a, b) -> a.subtract(b).signum()))
+                        ReachReport::part))
                 .limit(LABELS)
                 .map(move -> move.name() + ": "
                         + LabelWords.all(Objects.requireNonNull(target.labels().get(move))) + ".")
@@ -222,7 +222,7 @@ public final class ReachReport {
         var rows = target.prices().stream()
                 .sorted(Comparator.comparing((PriceMove price) -> price.to() == null)
                         .thenComparing(
-                                PriceMove::costPerKg, (a, b) -> a.subtract(b).signum())
+                                PriceMove::costPerKg)
                         .thenComparing(PriceMove::ingredient))
                 .map(this::row)
                 .toList();

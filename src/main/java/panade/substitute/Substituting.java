@@ -67,7 +67,7 @@ public final class Substituting {
     }
 
     private static int compare(BigFraction a, BigFraction b) {
-        return a.subtract(b).signum();
+        return a.compareTo(b);
     }
 
     /** Not in today's blend, and of a kind with what is out or able to lift a floor that it carried. */
@@ -104,7 +104,7 @@ public final class Substituting {
             brought = out.contains(line.use().ingredient()) ? brought.add(part) : brought;
         }
         return brought.signum() > 0
-                && brought.subtract(whole.multiply(GOOD_PART)).signum() >= 0;
+                && brought.compareTo(whole.multiply(GOOD_PART)) >= 0;
     }
 
     private boolean lifts(String id, Bound bound) {

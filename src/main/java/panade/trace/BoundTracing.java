@@ -1,6 +1,7 @@
 package panade.trace;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -59,7 +60,7 @@ public final class BoundTracing {
         stops.add(start);
         var low = follow(start, false);
         var high = follow(start, true);
-        stops.sort((a, b) -> a.at().subtract(b.at()).signum());
+        stops.sort(Comparator.comparing(each -> each.at()));
         var stretches = Stretches.between(moved, stops);
         var limit = moved.limit();
         var of = new Moved.BoundNumber(
@@ -93,7 +94,7 @@ public final class BoundTracing {
 
     /** Whether one place comes before another on the way. */
     private static boolean lies(BigFraction here, BigFraction there, boolean up) {
-        return there.subtract(here).signum() == (up ? 1 : -1);
+        return up ? there.compareTo(here) > 0 : there.compareTo(here) < 0;
     }
 
     private static boolean isStill(Stop here, boolean up) {

@@ -45,7 +45,7 @@ public final class KeyCurves {
     public Optional<Curve> price(String ingredient) {
         var now = best.brief().offersFor(ingredient).stream()
                 .map(Offer::pricePerKg)
-                .min((a, b) -> a.subtract(b).signum());
+                .min(Comparator.naturalOrder());
         return now.filter(price -> price.signum() > 0)
                 .flatMap(
                         price -> PriceTracing.of(planner, best.brief(), ingredient, price.divide(2), price.multiply(2)))
@@ -84,7 +84,7 @@ public final class KeyCurves {
         return best.blend().lines().stream()
                 .map(line -> line.use().ingredient())
                 .distinct()
-                .max(Comparator.comparing(this::cost, (a, b) -> a.subtract(b).signum()));
+                .max(Comparator.comparing(this::cost));
     }
 
     private BigFraction cost(String ingredient) {
@@ -98,7 +98,7 @@ public final class KeyCurves {
         var dearest = new ArrayList<Bound>();
         best.explanation().limits().stream()
                 .filter(limit -> weight(limit).signum() > 0)
-                .sorted((a, b) -> weight(b).subtract(weight(a)).signum())
+                .sorted((a, b) -> weight(b).compareTo(weight(a)))
                 .forEach(limit -> best.brief().bounds().stream()
                         .filter(limit::isOf)
                         .forEach(dearest::add));

@@ -1,6 +1,7 @@
 package panade.trace;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -59,7 +60,7 @@ public final class PriceTracing {
     /** The cheapest offer of an ingredient that can be bought; of equals the first in the lists. */
     public static Offer cheapest(Brief brief, String ingredient) {
         return brief.offersFor(ingredient).stream()
-                .min((a, b) -> a.pricePerKg().subtract(b.pricePerKg()).signum())
+                .min(Comparator.comparing(Offer::pricePerKg))
                 .orElseThrow();
     }
 
@@ -95,7 +96,7 @@ public final class PriceTracing {
     }
 
     private boolean isBeyond(BigFraction price) {
-        return to != null && price.subtract(to).signum() >= 0;
+        return to != null && price.compareTo(to) >= 0;
     }
 
     /** Adds the stretch up to the next price and the point there; a stretch of no length is left out. */

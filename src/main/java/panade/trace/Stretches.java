@@ -74,7 +74,7 @@ final class Stretches {
     private static boolean isFar(Stop a, Stop middle, Stop b) {
         var chord = a.costBeyond(true).add(b.costBeyond(false)).divide(2);
         var off = chord.subtract(middle.cost()).abs();
-        return off.multiply(CLOSE).subtract(middle.cost().abs()).signum() > 0;
+        return off.multiply(CLOSE).compareTo(middle.cost().abs()) > 0;
     }
 
     /** What holds between two places if nothing turns there; null when their rates and costs do not fit together. */
@@ -98,11 +98,11 @@ final class Stretches {
     }
 
     private void joinThrough(Stop a, Stop middle, Stop b, Kind end, int depth) {
-        var cuts = new TreeSet<BigFraction>((x, y) -> x.subtract(y).signum());
+        var cuts = new TreeSet<BigFraction>();
         Stream.of(middle.at(), middle.reach(false), middle.reach(true))
                 .filter(Objects::nonNull)
-                .filter(cut -> cut.subtract(a.at()).signum() > 0
-                        && b.at().subtract(cut).signum() > 0)
+                .filter(cut -> cut.compareTo(a.at()) > 0
+                        && b.at().compareTo(cut) > 0)
                 .forEach(cuts::add);
         var last = a;
         for (var cut : cuts) {

@@ -43,7 +43,7 @@ final class DrawnValues {
             if (drawn.signum() < 0 && mean.signum() >= 0) {
                 return BigFraction.ZERO;
             }
-            return most != null && drawn.subtract(most).signum() > 0 ? most : drawn;
+            return most != null && drawn.compareTo(most) > 0 ? most : drawn;
         }
     }
 

@@ -86,7 +86,7 @@ record KeptSide(
         var values = standings.stream()
                 .map(Standing::value)
                 .filter(Objects::nonNull)
-                .sorted((a, b) -> a.subtract(b).signum())
+                .sorted()
                 .toList();
         if (values.size() < standings.size() || (min != null && max != null)) {
             return null;

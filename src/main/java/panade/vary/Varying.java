@@ -24,10 +24,10 @@ import panade.reach.ShelfTarget;
 import panade.scenario.Distribution;
 import panade.scenario.ScenarioModel;
 import panade.scenario.Scenarios;
+import panade.vary.PriceStudy.BindingSide;
 import panade.vary.PriceStudy.Kept;
 import panade.vary.PriceStudy.Level;
 import panade.vary.PriceStudy.Proof;
-import panade.vary.PriceStudy.BindingSide;
 import panade.vary.PriceStudy.Use;
 import panade.vary.PriceStudy.Weight;
 
@@ -88,7 +88,7 @@ public final class Varying {
         int safest = IntStream.range(0, found.standing().size())
                 .boxed()
                 .min(Comparator.comparing(
-                        found::worstRegret, (a, b) -> a.subtract(b).signum()))
+                        found::worstRegret))
                 .orElseThrow();
         return new PriceStudy(
                 today,
@@ -133,7 +133,7 @@ public final class Varying {
 
     private static boolean isOff(BigFraction proved, BigFraction found) {
         var allowed = proved.abs().multiply(BILLIONTH);
-        return found.subtract(proved).abs().subtract(allowed).signum() > 0;
+        return found.subtract(proved).abs().compareTo(allowed) > 0;
     }
 
     private Kept kept(Distribution found, int index) {
@@ -178,7 +178,7 @@ public final class Varying {
                 weights.add(new Weight(offers.get(i), found.partOfVariance(i)));
             }
         }
-        weights.sort(Comparator.comparing(Weight::part, (a, b) -> b.subtract(a).signum()));
+        weights.sort(Comparator.comparing(Weight::part, Comparator.reverseOrder()));
         return List.copyOf(weights);
     }
 }

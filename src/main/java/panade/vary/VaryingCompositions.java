@@ -102,7 +102,7 @@ public final class VaryingCompositions {
         var costs = draws.stream()
                 .map(Draw::cost)
                 .filter(Objects::nonNull)
-                .sorted((a, b) -> a.subtract(b).signum())
+                .sorted()
                 .toList();
         long kept = draws.stream()
                 .filter(draw -> draw.kept().stream().noneMatch(Standing::broken))
@@ -120,7 +120,7 @@ public final class VaryingCompositions {
     }
 
     private static long met(List<BigFraction> costs, BigFraction perKg) {
-        return costs.stream().filter(cost -> cost.subtract(perKg).signum() <= 0).count();
+        return costs.stream().filter(cost -> cost.compareTo(perKg) <= 0).count();
     }
 
     private List<Broken> broken(List<Draw> draws) {

@@ -138,13 +138,13 @@ public final class PantrySheets {
 
     /** Whether a spreadsheet keeps all of its digits. */
     private static boolean isDecimal(BigFraction value) {
-        return Decimal.of(Decimal.significant(value, DIGITS)).subtract(value).signum() == 0;
+        return Decimal.of(Decimal.significant(value, DIGITS)).compareTo(value) == 0;
     }
 
     /** All digits of a decimal. */
     private static String exactly(BigFraction value) {
         int digits = DIGITS;
-        while (Decimal.of(Decimal.significant(value, digits)).subtract(value).signum() != 0) {
+        while (Decimal.of(Decimal.significant(value, digits)).compareTo(value) != 0) {
             digits *= 2;
         }
         return Decimal.significant(value, digits).toPlainString();

@@ -61,7 +61,7 @@ final class Entering {
         for (var each : weights.coefficients().entrySet()) {
             int candidate = tableau.placeOf(each.getKey());
             var by = tableau.money(tableau.at(tableau.objective(), candidate)).divide(each.getValue());
-            int order = least == null ? -1 : by.subtract(least).signum();
+            int order = least == null ? -1 : by.compareTo(least);
             tied = order == 0 || (tied && order > 0);
             best = order < 0 ? candidate : best;
             least = order < 0 ? by : least;
@@ -158,8 +158,7 @@ final class Entering {
         for (var each : weights.coefficients().entrySet()) {
             var fall = each.getValue().multiply(by);
             if (margin(model, optimum.multipliers(), each.getKey())
-                            .subtract(fall)
-                            .signum()
+                            .compareTo(fall)
                     < 0) {
                 return false;
             }

@@ -84,7 +84,7 @@ public final class Neighbourhood {
     private static BigFraction ceiling(BigFraction least, BigFraction slack) {
         var exact = least.add(least.abs().multiply(slack));
         var cut = Decimal.of(Decimal.significant(exact, CEILING_DIGITS));
-        return slack.signum() > 0 && cut.subtract(least).signum() > 0 ? cut : exact;
+        return slack.signum() > 0 && cut.compareTo(least) > 0 ? cut : exact;
     }
 
     private static Basis with(Basis basis, int row) {

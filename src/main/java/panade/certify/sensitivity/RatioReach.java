@@ -66,7 +66,7 @@ final class RatioReach {
         if (amounts == null) {
             return Optional.ofNullable(prices);
         }
-        return Optional.of(prices == null || amounts.subtract(prices).signum() < 0 ? amounts : prices);
+        return Optional.of(prices == null || amounts.compareTo(prices) < 0 ? amounts : prices);
     }
 
     /** The k at which an amount reaches zero; null when none does while p stays above zero. */
@@ -98,7 +98,7 @@ final class RatioReach {
             var fall = fall(j);
             if (fall.signum() > 0) {
                 var k = tableau.value(tableau.at(tableau.objective(), j)).divide(fall);
-                least = least == null || k.subtract(least).signum() < 0 ? k : least;
+                least = least == null || k.compareTo(least) < 0 ? k : least;
             }
         }
         return least;

@@ -157,7 +157,7 @@ record LimitReader(
         var high = comparable(max, min);
         return low.isPresent()
                 && high.isPresent()
-                && low.get().subtract(high.get()).signum() > 0;
+                && low.get().compareTo(high.get()) > 0;
     }
 
     // A weight and a share compare by the batch; a bare ratio is a share already.

@@ -2,6 +2,7 @@ package panade.document.offer;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -115,7 +116,7 @@ public record SupplyRemarks(IngredientSet set, List<Offer> offers, Problems prob
     /** Where the cheaper goods run out the dearer ones are bought as well, and both rows are meant. */
     private void tellTwice(List<Offer> same) {
         var cheapest = same.stream()
-                .min((a, b) -> a.pricePerKg().subtract(b.pricePerKg()).signum())
+                .min(Comparator.comparing(Offer::pricePerKg))
                 .orElseThrow();
         if (cheapest.available() == null) {
             var last = same.get(same.size() - 1);

@@ -54,7 +54,7 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
         var less = sum(List.of(parts));
         if (more != null
                 && List.of(parts).stream().noneMatch(part -> isAbove(part, more))
-                && less.subtract(more).subtract(BigFraction.ONE).signum() > 0) {
+                && less.subtract(more).compareTo(BigFraction.ONE) > 0) {
             problems.add(
                     node.origin(),
                     String.join(" + ", parts) + " make " + text(less) + ", above " + whole + " of " + text(more),
@@ -63,7 +63,7 @@ record CompositionChecks(ObjectNode node, Map<String, BigFraction> values, Probl
     }
 
     private boolean isAbove(String part, BigFraction whole) {
-        return values.getOrDefault(part, BigFraction.ZERO).subtract(whole).signum() > 0;
+        return values.getOrDefault(part, BigFraction.ZERO).compareTo(whole) > 0;
     }
 
     private void checkPart(String part, String whole) {

@@ -36,12 +36,11 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
     /** What is called salt and holds next to nothing but minerals, yet not the sodium or potassium of a salt. */
     void checkSalt() {
         boolean mineral = sum("WATER", "PROCNT", "FAT", "CHOCDF", "CHOAVL", "FIBTG")
-                        .subtract(FOOD)
-                        .signum()
+                        .compareTo(FOOD)
                 < 0;
         var metals = value("NA").add(value("K"));
-        boolean little = metals.subtract(LEAST_METAL).signum() < 0;
-        boolean much = value("NA").subtract(SODIUM_OF_SALT).signum() > 0;
+        boolean little = metals.compareTo(LEAST_METAL) < 0;
+        boolean much = value("NA").compareTo(SODIUM_OF_SALT) > 0;
         if (mineral && (little || much)) {
             problems.remark(
                     origin("NA"),
@@ -60,7 +59,7 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
         }
         // mg of each
         var least = salt.multiply(SODIUM_IN_SALT).divide(BigFraction.of(1000));
-        if (least.subtract(sodium).subtract(ROUNDING).signum() > 0) {
+        if (least.subtract(sodium).compareTo(ROUNDING) > 0) {
             problems.remark(
                     origin("NA"),
                     "NACL of " + text(salt) + " mg holds " + text(least) + " mg of sodium, and NA says " + text(sodium)

@@ -72,7 +72,7 @@ public final class SpreadReader {
                 .filter(quantity -> quantity.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
                 .filter(base ->
-                        base.signum() >= 0 && base.subtract(BigFraction.ONE).signum() < 0);
+                        base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0);
         return share.isPresent()
                 ? share
                 : cell.refuse(

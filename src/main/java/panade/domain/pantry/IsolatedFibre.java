@@ -135,7 +135,7 @@ public record IsolatedFibre(String name, boolean counts, String source, List<Str
 
     private static Optional<IsolatedFibre> byName(Ingredient ingredient) {
         var fibre = ingredient.values().get("FIBTG");
-        if (fibre == null || fibre.subtract(MOSTLY).signum() < 0) {
+        if (fibre == null || fibre.compareTo(MOSTLY) < 0) {
             return Optional.empty();
         }
         var text = " " + plain(ingredient.label() + " " + ingredient.name()).replaceAll("[^\\p{L}\\p{N}-]+", " ") + " ";

@@ -97,13 +97,13 @@ public final class CostCeiling {
         var trial = trials.solve(number.dropped(brief));
         if (!(trial instanceof Trial.Works works) || !(works.least() || reaches(works.costPerKg()))) {
             open.add("how much \"" + number.name() + "\" alone could bring");
-        } else if (works.costPerKg().subtract(best.costPerKg()).signum() < 0) {
+        } else if (works.costPerKg().compareTo(best.costPerKg()) < 0) {
             holders.add(new Holder(number, works.costPerKg()));
         }
     }
 
     private boolean reaches(BigFraction costPerKg) {
-        return costPerKg.subtract(level).signum() <= 0;
+        return costPerKg.compareTo(level) <= 0;
     }
 
     /** Each bound that holds the cost up, moved alone. */
@@ -144,7 +144,7 @@ public final class CostCeiling {
     public List<Move> cheapestPair() {
         var furthest = holders.stream()
                 .sorted(Comparator.comparing(
-                        Holder::without, (a, b) -> a.subtract(b).signum()))
+                        Holder::without))
                 .limit(PAIRED)
                 .toList();
         Optional<Pair> least = Optional.empty();
@@ -172,7 +172,7 @@ public final class CostCeiling {
         if (a.isEmpty() || b.isEmpty()) {
             return a.isEmpty() ? b : a;
         }
-        return b.get().parts().subtract(a.get().parts()).signum() < 0 ? b : a;
+        return b.get().parts().compareTo(a.get().parts()) < 0 ? b : a;
     }
 
     /** Two numbers that both have to move; where one is enough at less, there is no pair. */

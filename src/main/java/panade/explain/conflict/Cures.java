@@ -43,7 +43,7 @@ final class Cures {
         return found.stream()
                 .sorted(Comparator.comparing(
                         Relaxation::costPerKg,
-                        Comparator.nullsLast((a, b) -> a.subtract(b).signum())))
+                        Comparator.nullsLast(Comparator.naturalOrder())))
                 .toList();
     }
 

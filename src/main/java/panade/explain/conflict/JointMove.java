@@ -115,7 +115,7 @@ final class JointMove {
 
     private static BigFraction weight(NumberMove number) {
         var size = number.level().abs();
-        return (size.subtract(SMALLEST_NUMBER).signum() > 0 ? size : SMALLEST_NUMBER).reciprocal();
+        return (size.compareTo(SMALLEST_NUMBER) > 0 ? size : SMALLEST_NUMBER).reciprocal();
     }
 
     private static List<Written> moves(
@@ -131,7 +131,7 @@ final class JointMove {
     }
 
     private static boolean holds(Row row, List<BigFraction> point) {
-        int order = row.activity(point).subtract(row.right()).signum();
+        int order = row.activity(point).compareTo(row.right());
         return switch (row.sense()) {
             case AT_LEAST -> order >= 0;
             case AT_MOST -> order <= 0;

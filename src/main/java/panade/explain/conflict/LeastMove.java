@@ -58,7 +58,7 @@ final class LeastMove {
         var above = extreme(with(Sense.AT_LEAST), false);
         return Stream.of(below, above)
                 .flatMap(Optional::stream)
-                .min((a, b) -> distance(a).subtract(distance(b)).signum());
+                .min((a, b) -> distance(a).compareTo(distance(b)));
     }
 
     private BigFraction distance(BigFraction level) {

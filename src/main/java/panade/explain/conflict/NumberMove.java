@@ -168,7 +168,7 @@ final class NumberMove {
         if (exact.isPresent()) {
             return exact.map(to -> new Written(this, to, Side.FIXED));
         }
-        boolean lower = level.subtract(level()).signum() < 0;
+        boolean lower = level.compareTo(level()) < 0;
         var opened = Objects.requireNonNull(lower ? bound.min() : bound.max());
         return written(opened, level, lower ? RoundingMode.FLOOR : RoundingMode.CEILING)
                 .map(to -> new Written(this, to, lower ? Side.MIN : Side.MAX));
@@ -188,7 +188,7 @@ final class NumberMove {
         }
         boolean whole = number.unit().dimension() == Dimension.SHARE && !isRatio();
         boolean within = number.base().signum() >= 0
-                && number.base().subtract(BigFraction.ONE).signum() <= 0;
+                && number.base().compareTo(BigFraction.ONE) <= 0;
         return within || !whole;
     }
 

@@ -49,7 +49,7 @@ public final class Numbers {
     /** A decimal as it is; factors between our units are powers of ten, so there always is one. */
     public static BigDecimal decimal(BigFraction value) {
         int digits = MANY;
-        while (Decimal.of(Decimal.significant(value, digits)).subtract(value).signum() != 0) {
+        while (Decimal.of(Decimal.significant(value, digits)).compareTo(value) != 0) {
             digits *= 2;
         }
         return Decimal.significant(value, digits);

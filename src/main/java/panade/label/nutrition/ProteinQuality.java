@@ -37,7 +37,7 @@ public record ProteinQuality(Score pdcaas, Score diaas) {
 
         /** The score with anything over 1 cut off; null when it is not known. */
         public @Nullable BigFraction cut() {
-            return value != null && value.subtract(1).signum() > 0 ? BigFraction.ONE : value;
+            return value != null && value.compareTo(BigFraction.ONE) > 0 ? BigFraction.ONE : value;
         }
     }
 

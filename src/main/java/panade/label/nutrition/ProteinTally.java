@@ -90,7 +90,7 @@ final class ProteinTally {
         BigFraction least = null;
         for (var need : pattern.needs()) {
             var ratio = ratio(need, missing, part);
-            if (least == null || ratio.subtract(least).signum() < 0) {
+            if (least == null || ratio.compareTo(least) < 0) {
                 least = ratio;
                 limiting = need;
             }

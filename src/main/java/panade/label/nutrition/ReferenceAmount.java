@@ -35,7 +35,7 @@ public record ReferenceAmount(String name, BigFraction grams) {
 
     private String against(Quantity serving) {
         var part = serving.base().multiply(1000).divide(grams);
-        boolean one = part.subtract(MIN_SHARE).signum() >= 0 && part.subtract(MAX_SHARE).signum() < 0;
+        boolean one = part.compareTo(MIN_SHARE) >= 0 && part.compareTo(MAX_SHARE) < 0;
         return name + ", " + RoundingRule.plain(Decimal.round(grams, 0)) + " g: "
                 + RoundingRule.plain(Decimal.round(part.multiply(100), 0)) + " %"
                 + (one ? ", one serving" : ", not one serving");

@@ -62,7 +62,7 @@ public record RoundingRule(String source, List<Band> bands, boolean keepsZeros) 
             if (end == null) {
                 return true;
             }
-            int side = amount.subtract(end).signum();
+            int side = amount.compareTo(end);
             return side < 0 || (inclusive && side == 0);
         }
     }

@@ -50,9 +50,9 @@ public final class UsRounding {
      * @param dailyValue in the unit it is printed in
      */
     static RoundingRule vitamin(BigFraction dailyValue) {
-        var step = dailyValue.subtract(SMALL).signum() < 0
+        var step = dailyValue.compareTo(SMALL) < 0
                 ? "0.1"
-                : dailyValue.subtract(LARGE).signum() < 0 ? "1" : "10";
+                : dailyValue.compareTo(LARGE) < 0 ? "1" : "10";
         return RoundingRule.of("81 FR 33742, recommended increments", Band.rest(step));
     }
 

@@ -208,7 +208,7 @@ public final class SheetReport {
         var line = sheet.lines().stream()
                 .filter(each -> each.grams().signum() > 0)
                 .max(Comparator.comparing(
-                        Line::off, (a, b) -> a.abs().subtract(b.abs()).signum()))
+                        Line::off, (a, b) -> a.abs().compareTo(b.abs())))
                 .orElseThrow();
         var off = line.off();
         return "So weights are moved together by whole steps; furthest off is "

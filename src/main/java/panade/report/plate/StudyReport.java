@@ -127,8 +127,7 @@ public final class StudyReport {
                 .distinct()
                 .sorted()
                 .sorted((a, b) -> ShareLine.shareOf(b, lines)
-                        .subtract(ShareLine.shareOf(a, lines))
-                        .signum())
+                        .compareTo(ShareLine.shareOf(a, lines)))
                 .map(id -> name(id, lines) + " " + Figures.percent(ShareLine.shareOf(id, lines)) + " %")
                 .collect(Collectors.joining(", "));
     }
@@ -144,7 +143,7 @@ public final class StudyReport {
     private Table prices() {
         var rows = new ArrayList<List<String>>();
         study.prices().stream()
-                .filter(price -> price.partOfVariance().subtract(MIN_SHOWN_SHARE).signum() >= 0)
+                .filter(price -> price.partOfVariance().compareTo(MIN_SHOWN_SHARE) >= 0)
                 .limit(PRICES_TOLD)
                 .forEach(price -> rows.add(List.of(
                         price.name(),

@@ -204,8 +204,7 @@ final class CurveChanges {
         return ids.stream()
                 .sorted((a, b) -> change(b, before, after)
                         .abs()
-                        .subtract(change(a, before, after).abs())
-                        .signum())
+                        .compareTo(change(a, before, after).abs()))
                 .toList();
     }
 
@@ -214,7 +213,7 @@ final class CurveChanges {
     }
 
     private static boolean isSeen(String id, List<ShareLine> before, List<ShareLine> after) {
-        return change(id, before, after).abs().subtract(MIN_SHOWN_SHARE).signum() >= 0;
+        return change(id, before, after).abs().compareTo(MIN_SHOWN_SHARE) >= 0;
     }
 
     private static String size(String id, List<ShareLine> before, List<ShareLine> after) {

@@ -1,6 +1,7 @@
 package panade.report.question;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Function;
@@ -34,8 +35,8 @@ record SmallOrderWords(List<SmallOrder> orders, int periods, Function<BigFractio
 
     private String range(List<SmallOrder> small, Function<SmallOrder, BigFraction> figure) {
         var figures = small.stream().map(figure).toList();
-        var least = figures.stream().reduce((a, b) -> a.subtract(b).signum() <= 0 ? a : b);
-        var most = figures.stream().reduce((a, b) -> a.subtract(b).signum() >= 0 ? a : b);
+        var least = figures.stream().min(Comparator.naturalOrder());
+        var most = figures.stream().max(Comparator.naturalOrder());
         var low = least.map(money).orElse("");
         var high = most.map(money).orElse("");
         return low.equals(high) ? low : low + " to " + high;
