@@ -31,8 +31,9 @@ public final class BriefCompiler {
 
     private BriefCompiler(Brief brief) {
         this.brief = brief;
+        var offers = brief.offersByIngredient();
         for (var use : brief.uses()) {
-            brief.offersFor(use.ingredient()).forEach(offer -> columns.add(new Source(use, offer)));
+            offers.getOrDefault(use.ingredient(), List.of()).forEach(offer -> columns.add(new Source(use, offer)));
         }
     }
 

@@ -2,7 +2,9 @@ package panade.domain;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -83,6 +85,11 @@ public record Brief(
         return offers.stream()
                 .filter(offer -> offer.ingredient().equals(ingredient))
                 .toList();
+    }
+
+    /** The offers of every ingredient that has one, each in the order of the price lists. */
+    public Map<String, List<Offer>> offersByIngredient() {
+        return offers.stream().collect(Collectors.groupingBy(Offer::ingredient));
     }
 
     /** The brief with one exclusion lifted. */

@@ -25,9 +25,10 @@ final class NoteRemarks {
 
     static List<Remark> of(Brief brief) {
         var remarks = new ArrayList<Remark>();
+        var offers = brief.offersByIngredient();
         for (var id : brief.candidates()) {
             var ingredient = brief.set().ingredient(id);
-            notes(brief, ingredient)
+            notes(ingredient, offers.getOrDefault(id, List.of()))
                     .flatMap(note -> remark(ingredient, note).stream())
                     .findFirst()
                     .ifPresent(remarks::add);
@@ -35,10 +36,8 @@ final class NoteRemarks {
         return remarks;
     }
 
-    private static Stream<String> notes(Brief brief, Ingredient ingredient) {
-        return Stream.concat(
-                Stream.of(ingredient.note()),
-                brief.offersFor(ingredient.id()).stream().map(Offer::note));
+    private static Stream<String> notes(Ingredient ingredient, List<Offer> offers) {
+        return Stream.concat(Stream.of(ingredient.note()), offers.stream().map(Offer::note));
     }
 
     private static Optional<Remark> remark(Ingredient ingredient, String note) {

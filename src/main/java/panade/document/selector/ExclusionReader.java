@@ -3,7 +3,9 @@ package panade.document.selector;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.selector.CandidateReader.Reason;
 import panade.document.selector.Ceilings.Ceiling;
@@ -16,14 +18,14 @@ import panade.domain.purchase.OfferId;
 /** Works out what each thing that keeps ingredients out would let in were it lifted alone. */
 public final class ExclusionReader {
     private final IngredientSet set;
-    private final List<Offer> offers;
+    private final Map<String, List<Offer>> offers;
     private final Set<String> candidates;
     private final List<Reason> reasons;
     private final List<Ceiling> idle;
 
     public ExclusionReader(IngredientSet set, List<Offer> offers, Set<String> candidates, List<Reason> reasons) {
         this.set = set;
-        this.offers = offers;
+        this.offers = offers.stream().collect(Collectors.groupingBy(Offer::ingredient));
         this.candidates = candidates;
         this.reasons = reasons;
         this.idle = Ceilings.all(set).stream()
@@ -66,7 +68,11 @@ public final class ExclusionReader {
     }
 
     private boolean hasOffer(String id) {
-        return offers.stream().anyMatch(offer -> offer.ingredient().equals(id) && CandidateReader.isToBeHad(offer));
+        return listed(id).stream().anyMatch(CandidateReader::isToBeHad);
+    }
+
+    private List<Offer> listed(String id) {
+        return offers.getOrDefault(id, List.of());
     }
 
     private Exclusion exclusion(String name, String path, Set<String> ids) {
@@ -82,7 +88,7 @@ public final class ExclusionReader {
 
     /** What can be had of it; if all of it is out of stock, what could be had if it were not. */
     private List<Offer> offersOf(String id) {
-        var all = offers.stream().filter(offer -> offer.ingredient().equals(id)).toList();
+        var all = listed(id);
         var toBeHad = all.stream().filter(CandidateReader::isToBeHad).toList();
         return toBeHad.isEmpty()
                 ? all.stream().map(offer -> offer.withAvailable(null)).toList()
