@@ -3,8 +3,6 @@ package panade.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 
 /** The application folder, run as somebody does who has no Java: {@code mvn -P app verify}. */
 class ApplicationIT {
@@ -73,8 +71,6 @@ class ApplicationIT {
     }
 
     private static String jar(String... words) {
-        var printed = new StringWriter();
-        Main.run(new PrintWriter(printed), new PrintWriter(new StringWriter()), words);
-        return printed.toString().replace(System.lineSeparator(), "\n");
+        return CommandRun.of(words).output().replace(System.lineSeparator(), "\n");
     }
 }

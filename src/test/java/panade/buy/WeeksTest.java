@@ -3,8 +3,6 @@ package panade.buy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Files;
@@ -16,13 +14,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import panade.cli.Main;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.pantry.IngredientSet;
 import panade.quantity.Decimal;
+import panade.testing.CommandRun;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -103,43 +101,27 @@ class WeeksTest {
     void periods_and_stock_lists_can_be_checked_on_their_own(@TempDir Path folder) throws IOException {
         var stock = Files.writeString(
                 folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nshea-fat,30 kg,2030-13-01\n");
-        var err = new StringWriter();
-        var out = new StringWriter();
-        int status = Main.run(
-                new PrintWriter(out),
-                new PrintWriter(err),
-                "check",
-                "ingredient-sets/netherpleat/four-weeks.json",
-                stock.toString());
-        assertThat(status).isEqualTo(3);
-        assertThat(err.toString()).contains("\"2030-13-01\" is not a date").doesNotContain("four-weeks");
+        var run = CommandRun.of("check", "ingredient-sets/netherpleat/four-weeks.json", stock.toString());
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("\"2030-13-01\" is not a date").doesNotContain("four-weeks");
     }
 
     @Test
     void a_date_that_is_none_is_told(@TempDir Path folder) throws IOException {
         var stock = Files.writeString(folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nshea-fat,3 kg,May\n");
-        var err = new StringWriter();
-        int status = Main.run(
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(err),
-                Stream.concat(ASKED.stream(), Stream.of("--stock", stock.toString()))
+        var run = CommandRun.of(Stream.concat(ASKED.stream(), Stream.of("--stock", stock.toString()))
                         .toArray(String[]::new));
-        assertThat(status).isEqualTo(3);
-        assertThat(err.toString())
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages())
                 .contains("stock.csv:2:")
                 .contains("\"May\" is not a date")
                 .contains("2026-12-31");
     }
 
     private static String run(Stream<String> more) {
-        var out = new StringWriter();
-        var err = new StringWriter();
-        int status = Main.run(
-                new PrintWriter(out),
-                new PrintWriter(err),
-                Stream.concat(ASKED.stream(), more).toArray(String[]::new));
-        assertThat(status).as(err.toString()).isIn(0, 4);
-        return out.toString();
+        var run = CommandRun.of(Stream.concat(ASKED.stream(), more).toArray(String[]::new));
+        assertThat(run.status()).as(run.messages()).isIn(0, 4);
+        return run.output();
     }
 
     private static Map<String, BigDecimal> bought(JsonNode week) {

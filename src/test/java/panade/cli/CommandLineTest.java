@@ -3,9 +3,6 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import panade.report.Glossary;
+import panade.testing.CommandRun;
 
 /** What a person meets who types: help, suggestions, words explained, questions. */
 class CommandLineTest {
@@ -235,11 +233,9 @@ class CommandLineTest {
                     ""));
 
     private int run(String answers, String... words) {
-        var printed = new StringWriter();
-        var told = new StringWriter();
-        int status = Main.run(new StringReader(answers), new PrintWriter(printed), new PrintWriter(told), words);
-        out = printed.toString();
-        err = told.toString();
-        return status;
+        var run = CommandRun.answering(answers, words);
+        out = run.output();
+        err = run.messages();
+        return run.status();
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import panade.testing.CommandRun;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -130,11 +130,9 @@ class HostileNamesTest {
     }
 
     private int run(String... words) {
-        var printed = new StringWriter();
-        var told = new StringWriter();
-        int status = Main.run(new StringReader(""), new PrintWriter(printed), new PrintWriter(told), words);
-        out = printed.toString();
-        err = told.toString();
-        return status;
+        var run = CommandRun.of(words);
+        out = run.output();
+        err = run.messages();
+        return run.status();
     }
 }

@@ -3,9 +3,6 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -193,11 +191,9 @@ class NewCommandTest {
     }
 
     private int run(String answers, String... words) {
-        var printed = new StringWriter();
-        var told = new StringWriter();
-        int status = Main.run(new StringReader(answers), new PrintWriter(printed), new PrintWriter(told), words);
-        out = printed.toString();
-        err = told.toString();
-        return status;
+        var run = CommandRun.answering(answers, words);
+        out = run.output();
+        err = run.messages();
+        return run.status();
     }
 }

@@ -3,8 +3,6 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,6 +32,7 @@ import panade.report.SwapReport;
 import panade.solver.ortools.OrToolsSolver;
 import panade.substitute.Substitution;
 import panade.substitute.Substitution.StandIn;
+import panade.testing.CommandRun;
 
 /** Not to know is told as such: never as a blend, as no blend, or as a fault of the program. */
 class UndecidedTest {
@@ -60,12 +59,12 @@ class UndecidedTest {
         var brief = write("""
                 "cooking": {"lose": {"WATER": "100 %"}}, "costBasis": "cooked",
                 """, "{\"ingredient\": \"bean\", \"max\": \"0 %\"}");
-        var run = Run.of(command, brief.toString());
+        var run = CommandRun.of(command, brief.toString());
         assertThat(run.messages())
                 .contains("Not decided")
                 .contains("no blend was found that weighs anything once it is cooked");
         assertThat(run.status()).isEqualTo(6);
-        var json = Run.of(command, brief.toString(), "--json");
+        var json = CommandRun.of(command, brief.toString(), "--json");
         assertThat(json.status()).isEqualTo(6);
         assertThat(json.output())
                 .contains("\"undecided\"")
@@ -159,15 +158,5 @@ class UndecidedTest {
                 {"title": "two", "ingredients": "set.json", "prices": ["prices.csv"], "currency": "USD",
                  "batch": "10 kg", %s "bounds": [%s]}
                 """.formatted(more, bound));
-    }
-
-    /** What one call of the command line left behind. */
-    private record Run(int status, String output, String messages) {
-        static Run of(String... arguments) {
-            var output = new StringWriter();
-            var messages = new StringWriter();
-            int status = Main.run(new PrintWriter(output), new PrintWriter(messages), arguments);
-            return new Run(status, output.toString(), messages.toString());
-        }
     }
 }

@@ -1,12 +1,10 @@
 package panade.crosscheck;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -56,12 +54,8 @@ final class DrawnConflict {
         arguments[0] = command;
         arguments[1] = file.toString();
         System.arraycopy(options, 0, arguments, 2, options.length);
-        var output = new StringWriter();
-        var messages = new StringWriter();
-        try (var out = new PrintWriter(output);
-                var err = new PrintWriter(messages)) {
-            return new Run(Main.run(out, err, arguments), output.toString(), messages.toString());
-        }
+        var run = CommandRun.of(arguments);
+        return new Run(run.status(), run.output(), run.messages());
     }
 
     private ObjectNode pantry() {

@@ -3,8 +3,6 @@ package panade.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,11 +10,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import panade.cli.Main;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.domain.pantry.IngredientSet;
 import panade.quantity.Decimal;
+import panade.testing.CommandRun;
 
 /** Tables of other people's, invented, taken into a pantry. */
 class ImportCommandTest {
@@ -216,12 +214,10 @@ class ImportCommandTest {
     private int take(Path file, String... more) {
         var words = new java.util.ArrayList<>(List.of("import", file.toString(), "--into", set.toString()));
         words.addAll(List.of(more));
-        var printed = new StringWriter();
-        var told = new StringWriter();
-        int status = Main.run(new PrintWriter(printed), new PrintWriter(told), words.toArray(String[]::new));
-        out = printed.toString();
-        err = told.toString();
-        return status;
+        var run = CommandRun.of(words.toArray(String[]::new));
+        out = run.output();
+        err = run.messages();
+        return run.status();
     }
 
     private IngredientSet set() throws IOException {

@@ -3,8 +3,6 @@ package panade.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +11,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import panade.testing.TemporaryFolders;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -67,9 +65,8 @@ enum State {
 
     /** What a command of these words prints for machines. */
     static JsonNode json(List<String> words) {
-        var output = new StringWriter();
-        Main.run(new PrintWriter(output), new PrintWriter(new StringWriter()), words.toArray(String[]::new));
-        return JsonMapper.shared().readTree(output.toString());
+        return JsonMapper.shared()
+                .readTree(CommandRun.of(words.toArray(String[]::new)).output());
     }
 
     /** The name that the demo's ingredient set gives an id, as it is written there. */

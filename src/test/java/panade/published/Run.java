@@ -2,8 +2,6 @@ package panade.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,7 +10,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import tools.jackson.databind.JsonNode;
 
 /** What {@code panade blend BRIEF --json} printed and how it ended. */
@@ -28,11 +26,8 @@ record Run(int status, String output, String messages) {
     }
 
     private static Run of(List<String> arguments) {
-        StringWriter output = new StringWriter();
-        StringWriter messages = new StringWriter();
-        int status = Main.run(
-                new PrintWriter(output, true), new PrintWriter(messages, true), arguments.toArray(String[]::new));
-        return new Run(status, output.toString(), messages.toString());
+        var run = CommandRun.of(arguments.toArray(String[]::new));
+        return new Run(run.status(), run.output(), run.messages());
     }
 
     JsonNode result() {

@@ -1,14 +1,12 @@
 package panade.remark;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -80,10 +78,8 @@ final class SmallKitchen {
     }
 
     static Run run(String... arguments) {
-        var out = new StringWriter();
-        var err = new StringWriter();
-        int status = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
-        return new Run(status, out.toString(), err.toString());
+        var run = CommandRun.of(arguments);
+        return new Run(run.status(), run.output(), run.messages());
     }
 
     /** Paths and texts of the remarks that {@code check} has on a brief with these fields. */

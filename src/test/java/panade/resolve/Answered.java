@@ -1,15 +1,13 @@
 package panade.resolve;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -64,14 +62,8 @@ record Answered(int status, JsonNode json, String messages) {
             }
         }
         line.addAll(more);
-        var out = new StringWriter();
-        var err = new StringWriter();
-        int status;
-        try (var output = new PrintWriter(out);
-                var messages = new PrintWriter(err)) {
-            status = Main.run(output, messages, line.toArray(String[]::new));
-        }
-        return new Ran(status, out.toString(), err.toString());
+        var run = CommandRun.of(line.toArray(String[]::new));
+        return new Ran(run.status(), run.output(), run.messages());
     }
 
     private static void clear(Path folder) throws IOException {

@@ -3,9 +3,9 @@ package panade.testing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Tests leave nothing in the temporary folder. */
@@ -19,14 +19,9 @@ class TemporaryFoldersTest {
 
     @Test
     void aFolderIsGoneWhenTheProcessHasEnded() throws Exception {
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        TemporaryFoldersTest.class.getName())
-                .start();
-        var folder = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-        assertThat(process.waitFor()).isZero();
+        var run = JavaProcess.run(List.of(), TemporaryFoldersTest.class);
+        var folder = run.output().strip();
+        assertThat(run.status()).as(run.messages()).isZero();
         assertThat(folder).contains("panade-testing");
         assertThat(Path.of(folder)).doesNotExist();
     }

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -49,12 +47,10 @@ class PanelWorkbookTest {
         var file = folder.resolve("label.xlsx");
         var words = new ArrayList<>(List.of(command));
         words.addAll(List.of("--xlsx", file.toString(), "--overwrite", "--json"));
-        var out = new StringWriter();
-        var err = new StringWriter();
-        int status = Main.run(new PrintWriter(out), new PrintWriter(err), words.toArray(String[]::new));
-        assertThat(status).as(err.toString()).isZero();
-        assertThat(err.toString().strip()).isEqualTo("Written: " + file);
-        printed = out.toString();
+        var run = CommandRun.of(words.toArray(String[]::new));
+        assertThat(run.status()).as(run.messages()).isZero();
+        assertThat(run.messages().strip()).isEqualTo("Written: " + file);
+        printed = run.output();
         return new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(file)));
     }
 

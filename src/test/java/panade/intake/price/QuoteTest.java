@@ -3,8 +3,6 @@ package panade.intake.price;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 import tools.jackson.databind.json.JsonMapper;
 
 /** One supplier's quote taken into a list of several suppliers' prices, all invented. */
@@ -188,11 +186,9 @@ class QuoteTest {
         var words =
                 new ArrayList<>(List.of("import", folder.resolve("list.csv").toString(), "--into", folder.toString()));
         words.addAll(List.of(more));
-        var printed = new StringWriter();
-        var told = new StringWriter();
-        int status = Main.run(new PrintWriter(printed), new PrintWriter(told), words.toArray(String[]::new));
-        out = printed.toString();
-        err = told.toString();
-        return status;
+        var run = CommandRun.of(words.toArray(String[]::new));
+        out = run.output();
+        err = run.messages();
+        return run.status();
     }
 }
