@@ -8,17 +8,18 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.QuotesResults;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.origin.Remark;
-import panade.export.QuotesExport;
+import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Planner;
 import panade.quotes.Comparing;
 import panade.quotes.PriceComparison;
 import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
-import panade.report.QuotesReport;
+import panade.report.question.QuotesReport;
 import panade.workbook.QuotesWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -102,11 +103,9 @@ final class QuotesCommand implements Callable<Integer> {
     }
 
     private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks) {
-        out.print(
-                json
-                        ? QuotesExport.of(comparison, remarks)
-                        : TextRenderer.render(QuotesReport.of(pooled, comparison, remarks)));
-        workbook.write(() -> QuotesWorkbook.of(pooled, comparison), err);
+        var result = QuotesResults.of(pooled, comparison, remarks);
+        out.print(json ? ResultJson.text(result) : TextRenderer.render(QuotesReport.of(result)));
+        workbook.write(() -> QuotesWorkbook.of(result), err);
         return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))
                 .map(ExitStatus::of)
                 .min(Comparator.comparing(BEST_FIRST::indexOf))

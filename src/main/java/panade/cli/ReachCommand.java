@@ -7,11 +7,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.ReachResults;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
 import panade.domain.pantry.PropertyWords;
-import panade.export.ReachExport;
+import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -19,7 +20,7 @@ import panade.reach.Reaching;
 import panade.reach.ShelfTarget;
 import panade.reach.Target;
 import panade.render.TextRenderer;
-import panade.report.ReachReport;
+import panade.report.question.ReachReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -102,11 +103,8 @@ final class ReachCommand implements Callable<Integer> {
     }
 
     private int print(Target target) {
-        out.print(
-                argument.json()
-                        ? ReachExport.of(target)
-                        : TextRenderer.render(
-                                ReachReport.of(target, named(target.best().brief()))));
+        var result = ReachResults.of(target, named(target.best().brief()));
+        out.print(argument.json() ? ResultJson.text(result) : TextRenderer.render(ReachReport.of(result)));
         return ExitStatus.DONE;
     }
 

@@ -6,15 +6,19 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import panade.assemble.SwapResults;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
-import panade.export.SwapExport;
+import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
-import panade.report.SwapReport;
+import panade.plan.Outcome.Conflicted;
+import panade.report.Block;
+import panade.report.ConflictReport;
+import panade.report.question.SwapReport;
 import panade.substitute.Substituting;
 import panade.substitute.Substitution;
 import picocli.CommandLine.Command;
@@ -85,7 +89,9 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private int print(Substitution swap) {
-        out.print(argument.json() ? SwapExport.of(swap) : TextRenderer.render(SwapReport.of(swap)));
+        var result = SwapResults.of(swap);
+        var conflict = swap.after() instanceof Conflicted none ? ConflictReport.body(none) : List.<Block>of();
+        out.print(argument.json() ? ResultJson.text(result) : TextRenderer.render(SwapReport.of(result, conflict)));
         return ExitStatus.of(swap.after());
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import panade.assemble.BatchResults;
 import panade.assemble.PanelResults;
+import panade.assemble.QuotesResults;
 import panade.assemble.TraceResults;
 import panade.cost.ReportInput;
 import panade.domain.Brief;
@@ -106,7 +107,7 @@ public final class Page {
     private void addComparison(Brief brief) {
         var comparison = findings.comparison();
         if (comparison != null) {
-            add("lists", "Price list against price list", new Blocks(SideBySide.of(brief, comparison)));
+            add("lists", "Price list against price list", new Blocks(SideBySide.of(QuotesResults.of(brief, comparison, List.of()))));
         }
     }
 

@@ -3,7 +3,6 @@ package panade.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.explain.conflict.Conflict;
 import panade.explain.conflict.Conflict.Change;
@@ -12,8 +11,6 @@ import panade.explain.conflict.Conflict.Member;
 import panade.explain.conflict.Conflict.Relaxation;
 import panade.plan.Contradiction;
 import panade.plan.Outcome.Conflicted;
-import panade.quantity.Quantity;
-import panade.quantity.Unit;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
@@ -59,7 +56,7 @@ public final class ConflictReport {
     }
 
     /** All of it but the title and the remarks. */
-    static List<Block> body(Conflicted outcome) {
+    public static List<Block> body(Conflicted outcome) {
         return new ConflictReport(outcome).body();
     }
 
@@ -174,16 +171,13 @@ public final class ConflictReport {
 
     /** The number to write, or the two of a fixed bound that is opened. */
     static String moved(Change.Moves moves) {
-        return moved(moves.from(), moves.to(), moves.unit(), moves.kept());
-    }
-
-    static String moved(BigFraction from, BigFraction to, Unit unit, @Nullable Quantity kept) {
-        var fresh = Figures.exactly(to, unit);
-        if (kept == null) {
-            return fresh;
-        }
-        var old = Figures.exactly(kept.number(), kept.unit());
-        return to.compareTo(from) < 0 ? fresh + " to " + old : old + " to " + fresh;
+        var kept = moves.kept();
+        return Figures.moved(
+                moves.from(),
+                moves.to(),
+                moves.unit().symbol(),
+                kept == null ? null : kept.number(),
+                kept == null ? null : kept.unit().symbol());
     }
 
     private String cost(@Nullable Cost cost) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
 
@@ -19,7 +20,7 @@ public final class Figures {
     }
 
     /** Money as {@link #money}, never more than it is: a price that is to be paid at most. */
-    static String moneyAtMost(BigFraction value) {
+    public static String moneyAtMost(BigFraction value) {
         return value.bigDecimalValue(4, RoundingMode.FLOOR).toPlainString();
     }
 
@@ -113,8 +114,29 @@ public final class Figures {
 
     /** A number that is to be typed again, six digits of it, with its unit. */
     public static String exactly(BigFraction number, Unit unit) {
+        return exactly(number, unit.symbol());
+    }
+
+    /** The same with the unit's symbol, which may be empty. */
+    public static String exactly(BigFraction number, String unit) {
         var digits = significant(number, 6);
-        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+        return unit.isEmpty() ? digits : digits + " " + unit;
+    }
+
+    /**
+     * The number to write in place of one, or the two of a fixed bound that is opened.
+     *
+     * @param kept the bound's other side, which stays; null where there is none
+     * @param keptUnit its unit; null likewise
+     */
+    public static String moved(
+            BigFraction from, BigFraction to, String unit, @Nullable BigFraction kept, @Nullable String keptUnit) {
+        var fresh = exactly(to, unit);
+        if (kept == null || keptUnit == null) {
+            return fresh;
+        }
+        var old = exactly(kept, keptUnit);
+        return to.compareTo(from) < 0 ? fresh + " to " + old : old + " to " + fresh;
     }
 
     /** A price per kilogram as a price per pound. */

@@ -15,6 +15,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record ShareLine(
         String ingredient, String stage, String supplier, BigFraction share, @JsonIgnore String name) {
+    /** The lines of a blend. */
+    public static List<ShareLine> of(BlendResult result) {
+        return result.blend().stream()
+                .map(line ->
+                        new ShareLine(line.ingredient(), line.stage(), line.supplier(), line.share(), line.name()))
+                .toList();
+    }
+
     /** Share of the batch that an ingredient makes up over all lines. */
     public static BigFraction shareOf(String ingredient, List<ShareLine> lines) {
         return lines.stream()

@@ -2,16 +2,15 @@ package panade.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.domain.Blend;
-import panade.domain.Brief;
-import panade.plan.Outcome;
-import panade.plan.Outcome.Blended;
-import panade.quotes.PriceComparison;
-import panade.quotes.PriceComparison.Single;
+import panade.result.BlendResult;
+import panade.result.BriefResult;
+import panade.result.QuotesResult;
+import panade.result.QuotesResult.OneBlend;
+import panade.result.QuotesResult.Single;
+import panade.result.ShareLine;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -21,70 +20,67 @@ import panade.sheet.SheetDraft;
 
 /** Price lists side by side, and the best blend under each with that list's prices, costs live. */
 public final class QuotesWorkbook {
-    private final Brief brief;
-    private final PriceComparison comparison;
+    private final QuotesResult result;
 
-    private QuotesWorkbook(Brief brief, PriceComparison comparison) {
-        this.brief = brief;
-        this.comparison = comparison;
+    private QuotesWorkbook(QuotesResult result) {
+        this.result = result;
     }
 
-    /** The book; the brief names the product and its ingredients. */
-    public static Book of(Brief brief, PriceComparison comparison) {
-        var book = new QuotesWorkbook(brief, comparison);
+    /** The book. */
+    public static Book of(QuotesResult result) {
+        var book = new QuotesWorkbook(result);
         return new Book(List.of(book.lists(), book.costs(), book.shares()));
     }
 
-    private static Optional<BigFraction> least(Outcome outcome) {
-        return outcome instanceof Blended blended
-                ? Optional.of(Words.perPound(blended.blend().costPerKg()))
-                : Optional.empty();
+    private static @Nullable BigFraction least(BriefResult outcome) {
+        return outcome instanceof BlendResult found ? found.cost().perLb() : null;
+    }
+
+    private static @Nullable BigFraction perPound(@Nullable BigFraction perKg) {
+        return perKg == null ? null : Words.perPound(perKg);
     }
 
     private Sheet lists() {
         var sheet = new SheetDraft("Lists", 30, 14, 18, 16, 16);
-        sheet.title(brief.title() + ": " + comparison.lists().size() + " price lists");
-        sheet.say("Cost per lb in " + Words.currency(brief) + ", each a least cost proved by panade. "
+        sheet.title(result.title() + ": " + result.lists().size() + " price lists");
+        sheet.say("Cost per lb in " + Words.currency(result.currency()) + ", each a least cost proved by panade. "
                 + "Empty where there is no blend.");
         sheet.head("List", "Best blend", "First list's blend", "Switching saves", "As a part");
-        for (int j = 0; j < comparison.lists().size(); j++) {
+        for (int j = 0; j < result.lists().size(); j++) {
             sheet.add(list(j, sheet.next()));
         }
-        single(sheet, "safest single blend", comparison.regret().found().orElse(null));
-        single(
-                sheet,
-                "cheapest single blend on average",
-                comparison.average().found().orElse(null));
+        single(sheet, "safest single blend", result.regret());
+        single(sheet, "cheapest single blend on average", result.average());
         return sheet.finish();
     }
 
     private List<Cell> list(int j, int row) {
-        var best = least(comparison.best().get(j));
-        var stay = comparison.costOf().get(0).get(j).map(Words::perPound);
+        var best = least(result.best().get(j));
+        var stay = perPound(result.costOf().get(0).get(j));
         var cells = new ArrayList<Cell>();
-        cells.add(Cell.text(comparison.lists().get(j)));
-        cells.add(Words.figure(best.orElse(null), Form.PRICE));
-        cells.add(Words.figure(stay.orElse(null), Form.PRICE));
-        if (best.isPresent() && stay.isPresent()) {
-            var saving = stay.get().subtract(best.get());
+        cells.add(Cell.text(result.lists().get(j)));
+        cells.add(Words.figure(best, Form.PRICE));
+        cells.add(Words.figure(stay, Form.PRICE));
+        if (best != null && stay != null) {
+            var saving = stay.subtract(best);
             cells.add(Cell.formula(Place.of(2, row) + "-" + Place.of(1, row), saving, Form.PRICE));
             cells.add(Cell.formula(
                     "IF(" + Place.of(2, row) + "=0,0," + Place.of(3, row) + "/" + Place.of(2, row) + ")",
-                    Words.ratio(saving, stay.get()),
+                    Words.ratio(saving, stay),
                     Form.SHARE));
         }
         return cells;
     }
 
-    private void single(SheetDraft sheet, String words, @Nullable Single single) {
-        if (single == null) {
+    private void single(SheetDraft sheet, String words, @Nullable OneBlend found) {
+        if (!(found instanceof Single single)) {
             return;
         }
         sheet.add(Cell.BLANK);
         sheet.head("The " + words + " under", "costs per lb");
-        for (int j = 0; j < comparison.lists().size(); j++) {
+        for (int j = 0; j < result.lists().size(); j++) {
             sheet.add(
-                    Cell.text(comparison.lists().get(j)),
+                    Cell.text(result.lists().get(j)),
                     Cell.figure(Words.perPound(single.costs().get(j)), Form.PRICE));
         }
     }
@@ -93,16 +89,12 @@ public final class QuotesWorkbook {
         var sheet = new SheetDraft("Costs", 30);
         sheet.title("Each list's best blend (down) at each list's prices (across), per lb");
         var heads = new ArrayList<>(List.of("Blend of"));
-        heads.addAll(comparison.lists());
+        heads.addAll(result.lists());
         sheet.head(heads);
-        for (int i = 0; i < comparison.lists().size(); i++) {
+        for (int i = 0; i < result.lists().size(); i++) {
             var cells = new ArrayList<Cell>();
-            cells.add(Cell.text(comparison.lists().get(i)));
-            comparison
-                    .costOf()
-                    .get(i)
-                    .forEach(cost ->
-                            cells.add(Words.figure(cost.map(Words::perPound).orElse(null), Form.PRICE)));
+            cells.add(Cell.text(result.lists().get(i)));
+            result.costOf().get(i).forEach(cost -> cells.add(Words.figure(perPound(cost), Form.PRICE)));
             sheet.add(cells);
         }
         return sheet.finish();
@@ -112,38 +104,36 @@ public final class QuotesWorkbook {
         var sheet = new SheetDraft("Shares", 36);
         sheet.title("What goes in");
         var heads = new ArrayList<>(List.of("Share of the batch"));
-        heads.addAll(comparison.lists());
+        heads.addAll(result.lists());
         int first = sheet.head(heads) + 1;
-        var blends = comparison.best().stream()
-                .map(outcome ->
-                        outcome instanceof Blended blended ? Optional.of(blended.blend()) : Optional.<Blend>empty())
+        var blends = result.best().stream()
+                .map(outcome -> outcome instanceof BlendResult found ? ShareLine.of(found) : List.<ShareLine>of())
                 .toList();
-        var ids = new TreeSet<String>();
-        blends.forEach(found -> found.ifPresent(
-                blend -> blend.lines().forEach(line -> ids.add(line.use().ingredient()))));
-        ids.forEach(id -> {
+        var names = new TreeMap<String, String>();
+        blends.forEach(blend -> blend.forEach(line -> names.put(line.ingredient(), line.name())));
+        names.forEach((id, name) -> {
             var cells = new ArrayList<Cell>();
-            cells.add(Cell.text(Words.name(brief, id)));
-            blends.forEach(found -> cells.add(Words.figure(
-                    found.map(blend -> blend.shareOf(id))
-                            .filter(share -> share.signum() > 0)
-                            .orElse(null),
-                    Form.SHARE)));
+            cells.add(Cell.text(name));
+            blends.forEach(blend -> cells.add(share(ShareLine.shareOf(id, blend))));
             sheet.add(cells);
         });
         foot(sheet, first, blends);
         return sheet.finish();
     }
 
-    private static void foot(SheetDraft sheet, int first, List<Optional<Blend>> blends) {
+    private static Cell share(BigFraction share) {
+        return share.signum() == 0 ? Cell.BLANK : Cell.figure(share, Form.SHARE);
+    }
+
+    private static void foot(SheetDraft sheet, int first, List<List<ShareLine>> blends) {
         int last = sheet.next() - 1;
         var cells = new ArrayList<Cell>();
         cells.add(new Cell.Text("Total", Cell.Look.TOTAL));
         for (int j = 0; j < blends.size(); j++) {
             cells.add(
-                    blends.get(j).isPresent()
-                            ? Cell.total(Place.sum(j + 1, first, last), BigFraction.ONE, Form.SHARE)
-                            : Cell.BLANK);
+                    blends.get(j).isEmpty()
+                            ? Cell.BLANK
+                            : Cell.total(Place.sum(j + 1, first, last), BigFraction.ONE, Form.SHARE));
         }
         if (last >= first) {
             sheet.add(cells);

@@ -15,20 +15,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import panade.assemble.QuotesResults;
+import panade.assemble.SwapResults;
 import panade.certify.Decision;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.export.QuotesExport;
-import panade.export.SwapExport;
+import panade.export.ResultJson;
 import panade.plan.Outcome;
 import panade.plan.Planner;
 import panade.quotes.PriceComparison;
 import panade.render.TextRenderer;
-import panade.report.QuotesReport;
-import panade.report.SwapReport;
+import panade.report.question.QuotesReport;
+import panade.report.question.SwapReport;
 import panade.solver.ortools.OrToolsSolver;
 import panade.substitute.Substitution;
 import panade.substitute.Substitution.StandIn;
@@ -95,7 +96,7 @@ class UndecidedTest {
                 new Decision.Undecided<>(REASON),
                 new Decision.Undecided<>(REASON),
                 open);
-        var words = TextRenderer.render(QuotesReport.of(brief, comparison, List.of()));
+        var words = TextRenderer.render(QuotesReport.of(QuotesResults.of(brief, comparison, List.of())));
         assertThat(words)
                 .doesNotContain("there is no blend", "No one blend", "allows no blend")
                 .contains(REASON);
@@ -105,7 +106,7 @@ class UndecidedTest {
                 .contains("The safest blend under every list is not known");
         assertThat(words.lines().filter(line -> line.startsWith("autumn")))
                 .allMatch(line -> line.contains("not known"));
-        assertThat(QuotesExport.of(comparison, List.of()))
+        assertThat(ResultJson.text(QuotesResults.of(brief, comparison, List.of())))
                 .contains("\"undecided\"")
                 .contains(REASON);
     }
@@ -121,7 +122,7 @@ class UndecidedTest {
                 new Decision.Impossible<>(),
                 new Decision.Impossible<>(),
                 none);
-        var words = TextRenderer.render(QuotesReport.of(brief, comparison, List.of()))
+        var words = TextRenderer.render(QuotesReport.of(QuotesResults.of(brief, comparison, List.of())))
                 .replaceAll("\\s+", " ");
         assertThat(words)
                 .contains("No list alone allows a blend. Bought from all together there is no blend.")
@@ -137,12 +138,12 @@ class UndecidedTest {
                 before,
                 new Outcome.Undecided(brief, REASON),
                 List.of(new StandIn("stock", null, BigFraction.ZERO, null, REASON)));
-        var words = TextRenderer.render(SwapReport.of(swap)).replaceAll("\\s+", " ");
+        var words = TextRenderer.render(SwapReport.of(SwapResults.of(swap), List.of())).replaceAll("\\s+", " ");
         assertThat(words)
                 .contains("Whether anything can replace it could not be decided: " + REASON)
                 .contains("Without it nothing is proved")
                 .doesNotContain("None can", "more than one bound gives", "none");
-        assertThat(SwapExport.of(swap)).contains("\"undecided\"").doesNotContain("fails");
+        assertThat(ResultJson.text(SwapResults.of(swap))).contains("\"undecided\"").doesNotContain("fails");
     }
 
     private Brief brief() throws IOException {

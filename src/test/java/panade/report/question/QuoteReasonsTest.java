@@ -1,4 +1,4 @@
-package panade.report;
+package panade.report.question;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.assemble.QuotesResults;
 import panade.certify.Decision;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
@@ -56,7 +57,8 @@ class QuoteReasonsTest {
                 new Decision.Impossible<>(),
                 new Decision.Impossible<>(),
                 told);
-        return new QuoteReasons(told.brief(), comparison).withoutBlend().get(0);
+        return new QuoteReasons(QuotesResults.of(told.brief(), comparison, List.of()))
+                .withoutBlend().get(0);
     }
 
     private Brief brief() throws IOException {

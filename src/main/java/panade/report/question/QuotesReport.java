@@ -1,27 +1,35 @@
-package panade.report;
+package panade.report.question;
+
+import static panade.result.ShareLine.shareOf;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.cost.LabelStudy;
-import panade.domain.Blend;
-import panade.domain.Brief;
-import panade.domain.Use;
-import panade.domain.origin.Remark;
-import panade.plan.Outcome;
-import panade.plan.Outcome.Blended;
-import panade.quotes.PriceComparison;
-import panade.quotes.PriceComparison.Single;
+import org.jspecify.annotations.Nullable;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
+import panade.result.BlendResult;
+import panade.result.BriefResult;
+import panade.result.QuotesResult;
+import panade.result.QuotesResult.CheapestOnAverage;
+import panade.result.QuotesResult.OneBlend;
+import panade.result.QuotesResult.Safest;
+import panade.result.QuotesResult.Single;
+import panade.result.QuotesResult.Unknown;
+import panade.result.ShareLine;
 
 /** Words how one product fares under several price lists. */
 public final class QuotesReport {
@@ -30,36 +38,30 @@ public final class QuotesReport {
 
     private static final BigFraction MIN_SHOWN_SHARE = BigFraction.of(1, 1000);
 
-    private final Brief brief;
-    private final PriceComparison comparison;
+    private final QuotesResult result;
     private final QuoteReasons reasons;
 
-    private QuotesReport(Brief brief, PriceComparison comparison) {
-        this.brief = brief;
-        this.comparison = comparison;
-        this.reasons = new QuoteReasons(brief, comparison);
+    private QuotesReport(QuotesResult result) {
+        this.result = result;
+        this.reasons = new QuoteReasons(result);
     }
 
-    /**
-     * The report on a comparison; the brief names the product and its ingredients.
-     *
-     * @param remarks on the brief under any of the lists
-     */
-    public static ReportDocument of(Brief brief, PriceComparison comparison, List<Remark> remarks) {
-        return new QuotesReport(brief, comparison).document(remarks);
+    /** The report. */
+    public static ReportDocument of(QuotesResult result) {
+        return new QuotesReport(result).document();
     }
 
     /** The costs alone, without the blends behind them. */
-    public static List<Block> costs(Brief brief, PriceComparison comparison) {
-        return new QuotesReport(brief, comparison).costs();
+    public static List<Block> costs(QuotesResult result) {
+        return new QuotesReport(result).costs();
     }
 
     /** What one blend for all lists would cost, a line for the safest and one for the cheapest on average. */
-    public static List<String> singleCosts(Brief brief, PriceComparison comparison) {
-        return new QuotesReport(brief, comparison).singleCosts();
+    public static List<String> singleCosts(QuotesResult result) {
+        return new QuotesReport(result).singleCosts();
     }
 
-    private ReportDocument document(List<Remark> remarks) {
+    private ReportDocument document() {
         var blocks = new ArrayList<>(lists());
         if (blends() > 0 && !switches().isEmpty()) {
             blocks.add(new Points(switches()));
@@ -69,8 +71,9 @@ public final class QuotesReport {
             blocks.add(new Heading("One blend for all"));
             blocks.add(new Points(singles()));
         }
-        return Remarks.under(
-                new ReportDocument(brief.title() + ": " + comparison.lists().size() + " price lists", blocks), remarks);
+        return Remarks.on(
+                new ReportDocument(result.title() + ": " + result.lists().size() + " price lists", blocks),
+                result.remarks());
     }
 
     private List<Block> costs() {
@@ -80,7 +83,7 @@ public final class QuotesReport {
     }
 
     private long blends() {
-        return comparison.best().stream().filter(Blended.class::isInstance).count();
+        return result.best().stream().filter(BlendResult.class::isInstance).count();
     }
 
     /** List by list; no table where there is nothing to put into it. */
@@ -89,7 +92,7 @@ public final class QuotesReport {
         blocks.add(new Paragraph(verdict()));
         if (blends() > 0) {
             blocks.add(new Paragraph(
-                    comparison.isProved()
+                    result.allProved()
                             ? "Every cost here is a least cost proved in exact fractions, or an exact sum of prices."
                             : "Every cost here is exact. That no other choice of ingredients is cheaper was not proved of"
                                     + " every list: \"blend\" with that list says how far it is."));
@@ -105,7 +108,7 @@ public final class QuotesReport {
 
     /** Blends at other lists' prices, where there are enough of both to say more than the first table. */
     private List<Block> crossed() {
-        return comparison.lists().size() > 2 && blends() > 1
+        return result.lists().size() > 2 && blends() > 1
                 ? List.of(new Heading("Each list's best blend (down) at each list's prices (across), per lb"), matrix())
                 : List.of();
     }
@@ -115,37 +118,36 @@ public final class QuotesReport {
     }
 
     private String currency() {
-        return brief.currency().isEmpty() ? "" : " " + brief.currency();
+        return result.currency().isEmpty() ? "" : " " + result.currency();
     }
 
-    private static Optional<BigFraction> least(Outcome outcome) {
-        return outcome instanceof Blended blended ? Optional.of(blended.blend().costPerKg()) : Optional.empty();
+    private static Optional<BigFraction> least(BriefResult outcome) {
+        return outcome instanceof BlendResult found ? Optional.of(found.cost().perKg()) : Optional.empty();
     }
 
     private String verdict() {
         int cheapest = -1;
-        for (int i = 0; i < comparison.best().size(); i++) {
-            var cost = least(comparison.best().get(i));
+        for (int i = 0; i < result.best().size(); i++) {
+            var cost = least(result.best().get(i));
             boolean lower = cost.isPresent()
                     && (cheapest < 0
                             || cost.get()
-                                            .compareTo(least(comparison.best().get(cheapest))
-                                                    .orElseThrow())
+                                            .compareTo(least(result.best().get(cheapest)).orElseThrow())
                                     < 0);
             cheapest = lower ? i : cheapest;
         }
-        var pooled = comparison
+        var pooled = result
                 .pooled()
                 .fold(
                         found -> "Bought from all together: "
-                                + money(found.blend().costPerKg()) + currency() + "/lb.",
+                                + money(found.cost().perKg()) + currency() + "/lb.",
                         none -> "Bought from all together there is no blend.",
                         open -> "Whether there is a blend when bought from all together could not be decided: "
                                 + open.reason() + ".");
         return cheapest < 0
                 ? noneAlone() + pooled
-                : openLists() + "Cheapest: " + comparison.lists().get(cheapest) + ", "
-                        + money(least(comparison.best().get(cheapest)).orElseThrow()) + currency() + "/lb. " + pooled;
+                : openLists() + "Cheapest: " + result.lists().get(cheapest) + ", "
+                        + money(least(result.best().get(cheapest)).orElseThrow()) + currency() + "/lb. " + pooled;
     }
 
     private String noneAlone() {
@@ -155,9 +157,9 @@ public final class QuotesReport {
     /** Lists of which nothing could be proved either way; empty when there are none. */
     private String openLists() {
         var open = new ArrayList<String>();
-        for (int j = 0; j < comparison.lists().size(); j++) {
-            if (comparison.best().get(j) instanceof Outcome.Undecided undecided) {
-                open.add(comparison.lists().get(j) + " (" + undecided.reason() + ")");
+        for (int j = 0; j < result.lists().size(); j++) {
+            if (result.best().get(j) instanceof BriefResult.Undecided undecided) {
+                open.add(result.lists().get(j) + " (" + undecided.reason() + ")");
             }
         }
         return open.isEmpty() ? "" : "Not decided, neither a blend nor none proved: " + String.join(", ", open) + ". ";
@@ -174,16 +176,16 @@ public final class QuotesReport {
 
     private List<List<String>> rows() {
         var rows = new ArrayList<List<String>>();
-        for (int j = 0; j < comparison.lists().size(); j++) {
-            var best = least(comparison.best().get(j));
-            var stay = comparison.costOf().get(0).get(j);
+        for (int j = 0; j < result.lists().size(); j++) {
+            var best = least(result.best().get(j));
+            var stay = Optional.ofNullable(result.costOf().get(0).get(j));
             var saving = best.flatMap(cost -> stay.map(kept -> kept.subtract(cost)));
             rows.add(List.of(
-                    comparison.lists().get(j),
-                    comparison
+                    result.lists().get(j),
+                    result
                             .best()
                             .get(j)
-                            .fold(found -> money(found.blend().costPerKg()), none -> "none", open -> "not known"),
+                            .fold(found -> money(found.cost().perKg()), none -> "none", open -> "not known"),
                     stay.map(this::money).orElse("cannot be made"),
                     saving.map(this::money).orElse(""),
                     saving.isPresent() && best.isPresent() ? worth(saving.get(), best.get()) : why(stay, j)));
@@ -205,67 +207,67 @@ public final class QuotesReport {
     /** What switching from the first list's blend changes, list by list. */
     private List<String> switches() {
         var lines = new ArrayList<String>();
-        if (comparison.best().get(0) instanceof Blended first) {
-            for (int j = 1; j < comparison.lists().size(); j++) {
-                var name = comparison.lists().get(j);
-                if (comparison.best().get(j) instanceof Blended other) {
-                    lines.addAll(change(name, first, other));
+        if (result.best().get(0) instanceof BlendResult first) {
+            for (int j = 1; j < result.lists().size(); j++) {
+                if (result.best().get(j) instanceof BlendResult other) {
+                    lines.addAll(change(j, ShareLine.of(first), ShareLine.of(other)));
                 }
             }
         }
         return lines;
     }
 
-    private List<String> change(String list, Blended first, Blended other) {
-        return isSame(first.blend(), other.blend())
-                ? List.of("the best blend under " + list + " is the same.")
+    private List<String> change(int list, List<ShareLine> first, List<ShareLine> other) {
+        var best = "the best blend under " + result.lists().get(list);
+        var label = Objects.requireNonNull(result.labels().get(list));
+        return isSame(first, other)
+                ? List.of(best + " is the same.")
                 : List.of(
-                        "to the best blend under " + list + ": " + difference(first.blend(), other.blend()) + ".",
-                        "its label: " + LabelWords.all(LabelStudy.between(first, other)) + ".");
+                        "to " + best + ": " + difference(first, other) + ".",
+                        "its label: " + LabelWords.all(label) + ".");
     }
 
     /** Whether the same goes into the same stages; who sells it does not matter. */
-    private static boolean isSame(Blend one, Blend other) {
+    private static boolean isSame(List<ShareLine> one, List<ShareLine> other) {
         return shares(one).equals(shares(other));
     }
 
-    private static Map<Use, BigFraction> shares(Blend blend) {
-        var shares = new HashMap<Use, BigFraction>();
-        blend.lines().forEach(line -> shares.merge(line.use(), line.share(), BigFraction::add));
+    /** Shares by ingredient and stage. */
+    private static Map<List<String>, BigFraction> shares(List<ShareLine> blend) {
+        var shares = new HashMap<List<String>, BigFraction>();
+        blend.forEach(line -> shares.merge(List.of(line.ingredient(), line.stage()), line.share(), BigFraction::add));
         return shares;
     }
 
-    private String difference(Blend from, Blend to) {
-        var ids = new TreeSet<String>();
-        from.lines().forEach(line -> ids.add(line.use().ingredient()));
-        to.lines().forEach(line -> ids.add(line.use().ingredient()));
+    private static String difference(List<ShareLine> from, List<ShareLine> to) {
+        var names = new TreeMap<String, String>();
+        from.forEach(line -> names.put(line.ingredient(), line.name()));
+        to.forEach(line -> names.put(line.ingredient(), line.name()));
         var words = new ArrayList<String>();
-        for (var id : ids) {
-            var change = to.shareOf(id).subtract(from.shareOf(id));
-            boolean crosses = from.shareOf(id).signum() == 0 || to.shareOf(id).signum() == 0;
+        names.forEach((id, name) -> {
+            var was = shareOf(id, from);
+            var is = shareOf(id, to);
+            var change = is.subtract(was);
+            boolean crosses = was.signum() == 0 || is.signum() == 0;
             if (crosses || change.abs().compareTo(MIN_SHOWN_SHARE.multiply(5)) >= 0) {
-                words.add(name(id) + (change.signum() > 0 ? " +" : " -") + Figures.percent(change.abs()) + " %");
+                words.add(name + (change.signum() > 0 ? " +" : " -") + Figures.percent(change.abs()) + " %");
             }
-        }
+        });
         return words.isEmpty() ? "hardly anything" : String.join("; ", words);
-    }
-
-    private String name(String id) {
-        return brief.set().ingredient(id).name();
     }
 
     private Table matrix() {
         var columns = new ArrayList<Column>();
         columns.add(new Column("", false));
-        comparison.lists().forEach(list -> columns.add(new Column(list, true)));
+        result.lists().forEach(list -> columns.add(new Column(list, true)));
         var rows = new ArrayList<List<String>>();
-        for (int i = 0; i < comparison.lists().size(); i++) {
+        for (int i = 0; i < result.lists().size(); i++) {
             var row = new ArrayList<String>();
-            row.add(comparison.lists().get(i));
-            comparison
+            row.add(result.lists().get(i));
+            result
                     .costOf()
                     .get(i)
-                    .forEach(cost -> row.add(cost.map(this::money).orElse("-")));
+                    .forEach(cost -> row.add(cost == null ? "-" : money(cost)));
             rows.add(List.copyOf(row));
         }
         return new Table(columns, rows);
@@ -280,53 +282,52 @@ public final class QuotesReport {
     }
 
     private List<String> singles(Function<Single, String> more) {
-        var least = comparison.regret().found();
-        var mean = comparison.average().found();
-        return least.isPresent()
-                        && mean.isPresent()
-                        && isSame(least.get().blend(), mean.get().blend())
-                ? List.of("safest and cheapest on average: " + money(mean.get().perKg()) + currency()
-                        + "/lb on average, never more than " + money(least.get().perKg())
-                        + " above the best of any list; " + costs(least.get()) + "." + more.apply(least.get()))
+        return result.regret() instanceof Safest least
+                        && result.average() instanceof CheapestOnAverage mean
+                        && isSame(least.blend(), mean.blend())
+                ? List.of("safest and cheapest on average: " + money(mean.perKg()) + currency()
+                        + "/lb on average, never more than " + money(least.worstPerKg())
+                        + " above the best of any list; " + costs(least) + "." + more.apply(least))
                 : both(more);
     }
 
     private List<String> both(Function<Single, String> more) {
-        var safest = comparison
-                .regret()
-                .fold(
-                        regret -> "safest: never more than " + money(regret.perKg()) + currency()
-                                + "/lb above the best of any list; " + costs(regret) + "." + more.apply(regret),
-                        () -> "No one blend can be made under every list.",
-                        reason -> "The safest blend under every list is not known: " + reason + ".");
-        var average = comparison
-                .average()
-                .fold(
-                        mean -> "cheapest on average, " + money(mean.perKg()) + currency() + "/lb: " + costs(mean) + "."
-                                + more.apply(mean),
-                        () -> "No one blend can be made under every list.",
-                        reason -> "The cheapest blend on average is not known: " + reason + ".");
+        var safest = words(result.regret(), "The safest blend under every list", more);
+        var average = words(result.average(), "The cheapest blend on average", more);
         return safest.equals(average) ? List.of(safest) : List.of(safest, average);
+    }
+
+    private String words(@Nullable OneBlend blend, String what, Function<Single, String> more) {
+        if (blend instanceof Unknown unknown) {
+            return what + " is not known: " + unknown.reason() + ".";
+        }
+        if (blend instanceof Safest regret) {
+            return "safest: never more than " + money(regret.worstPerKg()) + currency()
+                    + "/lb above the best of any list; " + costs(regret) + "." + more.apply(regret);
+        }
+        return blend instanceof CheapestOnAverage mean
+                ? "cheapest on average, " + money(mean.perKg()) + currency() + "/lb: " + costs(mean) + "."
+                        + more.apply(mean)
+                : "No one blend can be made under every list.";
     }
 
     private String costs(Single single) {
         var words = new ArrayList<String>();
-        for (int j = 0; j < comparison.lists().size(); j++) {
+        for (int j = 0; j < result.lists().size(); j++) {
             words.add(money(single.costs().get(j)) + " under "
-                    + comparison.lists().get(j));
+                    + result.lists().get(j));
         }
         return String.join(", ", words);
     }
 
-    private String words(Blend blend) {
-        var ids = new TreeSet<String>();
-        blend.lines().forEach(line -> ids.add(line.use().ingredient()));
+    private static String words(List<ShareLine> blend) {
+        var names = new TreeMap<String, String>();
+        blend.forEach(line -> names.put(line.ingredient(), line.name()));
         return String.join(
                 ", ",
-                ids.stream()
-                        .sorted((a, b) ->
-                                blend.shareOf(b).compareTo(blend.shareOf(a)))
-                        .map(id -> name(id) + " " + Figures.percent(blend.shareOf(id)) + " %")
+                names.entrySet().stream()
+                        .sorted((a, b) -> shareOf(b.getKey(), blend).compareTo(shareOf(a.getKey(), blend)))
+                        .map(each -> each.getValue() + " " + Figures.percent(shareOf(each.getKey(), blend)) + " %")
                         .toList());
     }
 }

@@ -1,22 +1,22 @@
-package panade.report;
+package panade.report.question;
 
 import java.util.ArrayList;
 import java.util.List;
-import panade.label.LabelChange;
+import panade.result.LabelChangeResult;
 
 /** Words what a change does to the label. */
 final class LabelWords {
     private LabelWords() {}
 
     /** In one sentence without a full stop; allergens are left to others who tell them anyway. */
-    static String names(LabelChange change) {
-        if (change.keepsNames()) {
+    static String names(LabelChangeResult change) {
+        if (change.names().stay()) {
             return "the same names in the same order";
         }
         var words = new ArrayList<String>();
-        add(words, "new on it ", change.added());
-        add(words, "gone from it ", change.gone());
-        if (change.reordered()) {
+        add(words, "new on it ", change.names().added());
+        add(words, "gone from it ", change.names().gone());
+        if (change.names().reordered()) {
             words.add(words.isEmpty() ? "the names change their order" : "the others change their order");
         }
         return String.join("; ", words);
@@ -29,31 +29,31 @@ final class LabelWords {
     }
 
     /** Allergens in one sentence without a full stop. */
-    static String allergens(LabelChange change) {
-        if (change.keepsAllergens()) {
+    static String allergens(LabelChangeResult change) {
+        if (change.allergens().stay()) {
             return "allergens stay";
         }
         var words = new ArrayList<String>();
-        add(words, "allergens added ", change.allergensAdded());
-        add(words, "allergens gone ", change.allergensGone());
-        add(words, "allergens not known for ", change.allergensNotKnown());
+        add(words, "allergens added ", change.allergens().added());
+        add(words, "allergens gone ", change.allergens().gone());
+        add(words, "allergens not known for ", change.allergens().notKnown());
         return String.join("; ", words);
     }
 
     /** The panel in one sentence without a full stop, as rounded for the United States. */
-    static String panel(LabelChange change) {
-        return change.figures().isEmpty()
+    static String panel(LabelChangeResult change) {
+        return change.panel().isEmpty()
                 ? "the rounded panel stays"
                 : "panel (as rounded in the United States) "
                         + String.join(
                                 ", ",
-                                change.figures().stream()
+                                change.panel().stream()
                                         .map(figure -> figure.name() + " " + figure.before() + " to " + figure.after())
                                         .toList());
     }
 
     /** All of it, without a full stop. */
-    static String all(LabelChange change) {
+    static String all(LabelChangeResult change) {
         return names(change) + "; " + allergens(change) + "; " + panel(change);
     }
 }

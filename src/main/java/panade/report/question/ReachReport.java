@@ -1,45 +1,42 @@
-package panade.report;
+package panade.report.question;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Brief;
-import panade.explain.Room.PropertyRoom;
-import panade.explain.conflict.Move;
-import panade.reach.ShelfTarget;
-import panade.reach.Target;
-import panade.reach.Target.PriceMove;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
+import panade.result.BriefFacts;
+import panade.result.ReachResult;
+import panade.result.ReachResult.Move;
+import panade.result.ReachResult.PriceMove;
+import panade.result.ReachResult.PropertyRange;
+import panade.result.ReachResult.ShelfLine;
 
 /** Words whether a price can be reached, what must give, or what the spare money buys. */
 public final class ReachReport {
     /** How many moves are told with what they do to the label. */
     private static final int LABELS = 5;
 
-    private final Target target;
-    private final Brief brief;
-    private final Set<String> named;
+    private final ReachResult result;
+    private final BriefFacts brief;
 
-    private ReachReport(Target target, Set<String> named) {
-        this.target = target;
-        this.brief = target.best().brief();
-        this.named = named;
+    private ReachReport(ReachResult result) {
+        this.result = result;
+        this.brief = result.best().brief();
     }
 
-    /**
-     * The report on a target.
-     *
-     * @param named ids of the properties to tell when money is to spare
-     */
-    public static ReportDocument of(Target target, Set<String> named) {
-        return new ReachReport(target, named).document();
+    /** The report. */
+    public static ReportDocument of(ReachResult result) {
+        return new ReachReport(result).document();
     }
 
     private ReportDocument document() {
@@ -47,12 +44,12 @@ public final class ReachReport {
         blocks.add(new Paragraph(verdict()));
         blocks.add(new Paragraph(
                 "Proved in exact fractions; every change below was solved with. Costs are of ingredients alone."));
-        var shelf = target.shelf();
+        var shelf = result.shelf();
         if (shelf != null) {
             blocks.add(new Heading("From the shelf back to the ingredients, per lb"));
             blocks.add(shelfTable(shelf));
         }
-        if (target.isMet()) {
+        if (result.met()) {
             addBought(blocks);
         } else {
             addMoves(blocks);
@@ -65,9 +62,9 @@ public final class ReachReport {
         if (!brief.notes().isEmpty()) {
             blocks.add(new Points(brief.notes()));
         }
-        return Remarks.under(
-                new ReportDocument(brief.title() + ": can it cost " + money(target.targetPerKg()) + "/lb?", blocks),
-                target.best().asked().remarks());
+        return Remarks.on(
+                new ReportDocument(brief.title() + ": can it cost " + money(result.target().perKg()) + "/lb?", blocks),
+                result.remarks());
     }
 
     private String currency() {
@@ -79,25 +76,25 @@ public final class ReachReport {
     }
 
     private String verdict() {
-        var best = "the cheapest blend costs " + money(target.best().blend().costPerKg()) + currency() + "/lb, ";
-        var distance = money(target.gapPerKg().abs()) + currency() + "/lb ";
-        return target.isMet()
-                ? "Yes: " + best + distance + "below the target of " + money(target.targetPerKg()) + "."
-                : "Not as it stands: " + best + distance + "above the target of " + money(target.targetPerKg()) + ".";
+        var best = "the cheapest blend costs " + money(result.best().cost().perKg()) + currency() + "/lb, ";
+        var distance = money(result.gapPerKg().abs()) + currency() + "/lb ";
+        return result.met()
+                ? "Yes: " + best + distance + "below the target of " + money(result.target().perKg()) + "."
+                : "Not as it stands: " + best + distance + "above the target of " + money(result.target().perKg()) + ".";
     }
 
-    private static Table shelfTable(ShelfTarget shelf) {
-        var rows = shelf.lines().stream()
+    private static Table shelfTable(List<ShelfLine> shelf) {
+        var rows = shelf.stream()
                 .map(line -> List.of(
-                        words(line), line.taken().signum() == 0 ? "" : "-" + money(line.taken()), money(line.left())))
+                        words(line), line.takenPerKg().signum() == 0 ? "" : "-" + money(line.takenPerKg()), money(line.leftPerKg())))
                 .toList();
         return new Table(List.of(new Column("", false), new Column("off", true), new Column("left", true)), rows);
     }
 
-    private static String words(ShelfTarget.Line line) {
+    private static String words(ShelfLine line) {
         var part =
                 line.part() == null ? "" : " " + Figures.significant(line.part().multiply(100), 3) + " %";
-        return switch (line.kind()) {
+        return switch (line.line()) {
             case SHELF_PRICE -> "price on the shelf";
             case MARGIN -> "margin on that price," + part;
             case LABOUR -> "labour at this batch size";
@@ -109,10 +106,7 @@ public final class ReachReport {
 
     private void addBought(List<Block> blocks) {
         blocks.add(new Heading("What the money to spare could buy, each on its own"));
-        var rows = target.atTarget().stream()
-                .filter(room -> named.contains(room.property()))
-                .map(this::row)
-                .toList();
+        var rows = result.ranges().stream().map(ReachReport::row).toList();
         blocks.add(new Table(
                 List.of(
                         new Column("Property", false),
@@ -123,22 +117,18 @@ public final class ReachReport {
                 rows));
     }
 
-    private List<String> row(PropertyRoom room) {
-        var now = target.best().explanation().properties().stream()
-                .filter(value -> value.property().equals(room.property()))
-                .findFirst();
+    private static List<String> row(PropertyRange range) {
         return List.of(
-                brief.set().property(room.property()).title(),
-                now.map(value -> value.value() == null ? "" : Figures.significant(value.value(), 4))
-                        .orElse(""),
-                Figures.significant(room.min(), 4),
-                Figures.significant(room.max(), 4),
-                room.unit().symbol());
+                range.title(),
+                range.now() == null ? "" : Figures.significant(range.now(), 4),
+                Figures.significant(range.least(), 4),
+                Figures.significant(range.most(), 4),
+                range.unit());
     }
 
     private void addMoves(List<Block> blocks) {
         blocks.add(new Heading("One bound alone: the least move that is enough"));
-        var rows = target.moves().stream()
+        var rows = result.moves().stream()
                 .sorted(Comparator.comparing((Move move) -> move.to() == null)
                         .thenComparing(
                                 ReachReport::part))
@@ -170,19 +160,23 @@ public final class ReachReport {
         return List.of(
                 move.name(),
                 Figures.exactly(move.from(), move.unit()),
-                to == null ? "" : ConflictReport.moved(move.from(), to, move.unit(), move.kept()),
+                to == null ? "" : moved(move, to),
                 to == null ? "can't alone, brings " + money(move.costPerKg()) : "");
+    }
+
+    private static String moved(Move move, BigFraction to) {
+        return Figures.moved(move.from(), to, move.unit(), move.kept(), move.keptUnit());
     }
 
     /** What the easiest moves do to the label. */
     private void addLabels(List<Block> blocks) {
-        var points = target.moves().stream()
-                .filter(move -> target.labels().containsKey(move))
+        var points = result.moves().stream()
+                .filter(move -> move.label() != null)
                 .sorted(Comparator.comparing(
                         ReachReport::part))
                 .limit(LABELS)
                 .map(move -> move.name() + ": "
-                        + LabelWords.all(Objects.requireNonNull(target.labels().get(move))) + ".")
+                        + LabelWords.all(Objects.requireNonNull(move.label())) + ".")
                 .toList();
         if (!points.isEmpty()) {
             blocks.add(new Heading("What the easiest of these do to the label"));
@@ -191,35 +185,34 @@ public final class ReachReport {
     }
 
     private void addPair(List<Block> blocks) {
-        if (target.pair().isEmpty()) {
-            boolean single = target.moves().stream().anyMatch(move -> move.to() != null);
+        if (result.pair().isEmpty()) {
+            boolean single = result.moves().stream().anyMatch(move -> move.to() != null);
             blocks.add(new Paragraph(
                     single
                             ? "No two bounds together were found that need less than one alone."
                             : "No two of the bounds that get furthest alone are enough together."));
             return;
         }
-        var words = target.pair().stream()
+        var words = result.pair().stream()
                 .map(move -> move.name() + " to "
-                        + ConflictReport.moved(
-                                move.from(), Objects.requireNonNull(move.to()), move.unit(), move.kept()))
+                        + moved(move, Objects.requireNonNull(move.to())))
                 .toList();
         blocks.add(
                 new Paragraph("Two together, each move counted as a part of its number: " + String.join(" and ", words)
-                        + ", then " + money(target.pair().get(0).costPerKg()) + currency() + "/lb."));
+                        + ", then " + money(result.pair().get(0).costPerKg()) + currency() + "/lb."));
     }
 
     private void addBatch(List<Block> blocks) {
-        var batch = target.batch();
+        var batch = result.batch();
         if (batch != null) {
-            blocks.add(new Paragraph("Without touching the recipe: batches of " + batch.text() + " instead of "
-                    + brief.batch().text() + " spread the labour far enough."));
+            blocks.add(new Paragraph("Without touching the recipe: batches of " + batch + " instead of "
+                    + brief.batch() + " spread the labour far enough."));
         }
     }
 
     private void addPrices(List<Block> blocks) {
         blocks.add(new Heading("One price alone, per lb as bought"));
-        var rows = target.prices().stream()
+        var rows = result.prices().stream()
                 .sorted(Comparator.comparing((PriceMove price) -> price.to() == null)
                         .thenComparing(
                                 PriceMove::costPerKg)
@@ -236,16 +229,16 @@ public final class ReachReport {
     }
 
     private void addOpen(List<Block> blocks) {
-        if (!target.open().isEmpty()) {
+        if (!result.undecided().isEmpty()) {
             blocks.add(new Heading("Not decided in time"));
-            blocks.add(new Points(target.open()));
+            blocks.add(new Points(result.undecided()));
         }
     }
 
     private List<String> row(PriceMove price) {
         var to = price.to();
         return List.of(
-                brief.set().ingredient(price.ingredient()).name(),
+                price.name(),
                 money(price.from()),
                 to == null ? "" : Figures.moneyAtMost(Figures.perPound(to)),
                 to == null ? "not even free: brings " + money(price.costPerKg()) : "");
