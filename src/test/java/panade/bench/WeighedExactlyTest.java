@@ -17,20 +17,17 @@ import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * Bench sheets of two or three ingredients whose weights can be checked by hand: grams of fat and of protein are added
  * up here from the numbers themselves. Invented.
  */
 class WeighedExactlyTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final String LARD_AND_WATER = """
             {"id": "a", "values": {"FAT": 100}}, {"id": "b", "values": {"FAT": 0}}""";
     private static final BigFraction HAIR = BigFraction.of(1, 1_000_000_000);
@@ -112,7 +109,7 @@ class WeighedExactlyTest {
         var brief = brief(LARD_AND_WATER, "2 kg", """
                 {"name": "fat", "property": "FAT", "min": "20.3 %", "max": "20.4 %"}""", "");
         // nobody searches for whole steps here, so no claim is ever made
-        var alone = new Planner(new OrToolsSolver());
+        var alone = Planners.LINEAR;
         var sheet =
                 Weighing.of(alone, (Blended) alone.answer(brief), new Scales(weight("100 g"), null, BigFraction.ZERO));
         assertThat(sheet.isMet()).isFalse();

@@ -13,19 +13,16 @@ import panade.audit.Audit;
 import panade.bench.BatchSheet.Line;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
 import panade.testing.DemoBriefs;
+import panade.testing.Planners;
 
 /** Bench sheets of the invented demo, each weight put back into the brief as a cook would check it. */
 class WeighingTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final BigFraction HAIR = BigFraction.of(1, 1_000_000_000);
 
     @ParameterizedTest(name = "{0}, {1} on a scale that reads {2}")

@@ -26,20 +26,17 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * The invented demo's two products for four weeks at December prices; by exact weight and the least cash were found by
  * another reading of the documents and another solver (HiGHS), which left out the water meter's 0.90.
  */
 class BuyingTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final List<String> ASKED =
             List.of("constraints/dumpling-filling.json=240lb", "constraints/skewer-mince.json=160lb");
     private static final Path PRICES = Path.of("ingredient-sets", "netherpleat", "prices-december.csv");

@@ -23,14 +23,12 @@ import panade.domain.Brief;
 import panade.domain.Rule;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -39,8 +37,7 @@ import tools.jackson.databind.json.JsonMapper;
  * part 14): oils bought, stored and blended over six months. Profit is 150 a ton made less all that is paid.
  */
 class FoodManufactureTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final Path FOOD = Path.of("src", "test", "resources", "buying", "food");
 
     @Test

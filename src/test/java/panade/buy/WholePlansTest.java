@@ -21,19 +21,16 @@ import panade.domain.Brief;
 import panade.domain.purchase.OrderTerms;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * Purchase plans against every plan there is. Kitchens are small: a few ingredients, each with a least and a most
  * weight in the batch, whole kilograms throughout, so that the best plan buys and uses whole kilograms. Invented.
  */
 class WholePlansTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final BigFraction WORTH = BigFraction.of(7, 10);
     private static final int KITCHENS = 60;
 

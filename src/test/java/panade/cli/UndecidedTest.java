@@ -30,14 +30,14 @@ import panade.quotes.PriceComparison;
 import panade.render.TextRenderer;
 import panade.report.question.QuotesReport;
 import panade.report.question.SwapReport;
-import panade.solver.ortools.OrToolsSolver;
 import panade.substitute.Substitution;
 import panade.substitute.Substitution.StandIn;
 import panade.testing.CommandRun;
+import panade.testing.Planners;
 
 /** Not to know is told as such: never as a blend, as no blend, or as a fault of the program. */
 class UndecidedTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
     private static final String REASON = "the search ran out of patience";
 
     @TempDir

@@ -22,14 +22,14 @@ import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 import panade.reach.ShelfTarget;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * What a packed pound costs, reckoned for the whole batch as its owner would: all money paid, over all pounds packed.
  * Figures invented.
  */
 class FullCostTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     @TempDir
     private Path folder;

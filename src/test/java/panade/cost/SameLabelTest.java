@@ -21,21 +21,18 @@ import panade.domain.Brief;
 import panade.domain.LabelOrder;
 import panade.domain.Side;
 import panade.label.Statement;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.render.TextRenderer;
 import panade.report.BlendReport;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
 import panade.testing.DemoBriefs;
+import panade.testing.Planners;
 
 /** A printed label kept true. The small kitchens are worked out by hand; the demo is invented. */
 class SameLabelTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final Path DECEMBER = Path.of("ingredient-sets", "netherpleat", "prices-december.csv");
 
     @TempDir

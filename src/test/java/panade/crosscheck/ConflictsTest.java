@@ -24,10 +24,11 @@ import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** Briefs squeezed until most have no blend: what is said of them is tried out on the briefs themselves. */
 class ConflictsTest {
-    private static final Planner ONE = new Planner(new OrToolsSolver());
+    private static final Planner ONE = Planners.LINEAR;
     private static final Planner SEVERAL = new Planner(Engines.linear(new OrToolsSolver()), Planner.USUAL_SLACK, 5);
 
     @Provide

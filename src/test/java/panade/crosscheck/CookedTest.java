@@ -34,13 +34,14 @@ import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * Cost per cooked weight against the linear program of Charnes and Cooper (Naval Research Logistics Quarterly 9, 1962),
  * which panade itself does not solve: it takes the cost off each cooked kilogram until nothing is gained.
  */
 class CookedTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
     private static final BigFraction STEP = BigFraction.of(BigInteger.ONE, BigInteger.TEN.pow(24));
     private static final BigFraction NEAR = BigFraction.of(1, 1000);
 

@@ -18,6 +18,7 @@ import panade.domain.Side;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 import panade.trace.BoundTracing;
 import panade.trace.Curve;
 import panade.trace.Curve.End;
@@ -26,7 +27,7 @@ import panade.trace.PriceTracing;
 
 /** Curves against solves of their own, on either side of every breakpoint. */
 class CurvesTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     @Provide
     Arbitrary<RawProblem> problems() {

@@ -26,18 +26,16 @@ import panade.domain.purchase.Offer;
 import panade.domain.purchase.OrderTerms;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
-import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** Purchase plans against every number of packs there could be, each with its best blend. */
 class PurchasesTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final BigFraction WORTH = BigFraction.of(7, 10);
     private static final BigFraction NEAR = BigFraction.of(1, 1_000_000);
 

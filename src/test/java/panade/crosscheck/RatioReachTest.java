@@ -19,10 +19,11 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** While the same bounds bind, the least cost over a ratio's number is one hyperbola: z + a k / (1 - b k). */
 class RatioReachTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     @Provide
     Arbitrary<RawProblem> problems() {

@@ -17,13 +17,14 @@ import panade.domain.purchase.Offer;
 import panade.plan.Planner;
 import panade.quotes.Comparing;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * The safest blend against its dual, searched by force: by the minimax theorem (von Neumann, 1928) the least worst
  * regret is the most that any mixture of the lists' prices costs above the same mixture of their least costs.
  */
 class RegretTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
     private static final int PARTS = 12;
     private static final int HALVINGS = 30;
     private static final BigFraction NEAR = BigFraction.of(1, 1_000_000);

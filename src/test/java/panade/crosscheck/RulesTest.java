@@ -26,21 +26,19 @@ import panade.domain.Measure;
 import panade.domain.Rule;
 import panade.domain.origin.Origin;
 import panade.explain.conflict.Conflict.Change;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
-import panade.solver.ortools.OrToolsMixedSolver;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** Rules against every choice of ingredients there is, each solved on its own. */
 class RulesTest {
     private static final Origin NOWHERE = new Origin("drawn", 1, 1, "");
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
-    private static final Planner WITHOUT_SEARCH = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.FULL;
+    private static final Planner WITHOUT_SEARCH = Planners.LINEAR;
 
     @Provide
     Arbitrary<RawProblem> problems() {

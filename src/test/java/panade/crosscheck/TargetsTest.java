@@ -18,10 +18,11 @@ import panade.plan.Planner;
 import panade.quantity.Quantity;
 import panade.reach.Reaching;
 import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** What must give for a price, against solves with the number moved, moved a little less, and dropped. */
 class TargetsTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     @Provide
     Arbitrary<RawProblem> problems() {

@@ -20,8 +20,7 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.pantry.Ingredient;
 import panade.plan.Outcome;
-import panade.plan.Planner;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** What a bench must be able to do with the demo's blends, and what its pantry must hold to be believed. */
 class DemoBenchTest {
@@ -148,7 +147,7 @@ class DemoBenchTest {
     }
 
     private static Blend blend(String name, String month) {
-        return ((Outcome.Blended) new Planner(new OrToolsSolver()).answer(brief(name, month))).blend();
+        return ((Outcome.Blended) Planners.LINEAR.answer(brief(name, month))).blend();
     }
 
     private static Brief brief(String name, String month) {

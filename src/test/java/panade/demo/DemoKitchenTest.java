@@ -15,13 +15,10 @@ import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.plan.Engines;
 import panade.plan.Outcome;
-import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * The demo kitchen. Its least costs were computed independently, by another reading of the documents and another solver
@@ -129,7 +126,7 @@ class DemoKitchenTest {
             problems.addAll(rejected.problems());
         }
         assertThat(problems).isEmpty();
-        return new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()))
+        return Planners.FULL
                 .plan(((Reading.Accepted<Brief>) reading).value());
     }
 }

@@ -16,8 +16,7 @@ import panade.domain.Brief;
 import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.plan.Outcome.Blended;
-import panade.plan.Planner;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** A gel of 2 kg in a batch of 10 kg, gum at 8 in water at 1 a kilogram: 200 g of gum are 10 % of it. Data invented. */
 class MixedUnitsTest {
@@ -58,7 +57,7 @@ class MixedUnitsTest {
                    "bounds": [{"ingredient": "gum", "min": "200 g", "max": "50 %"}]}]}
                 """);
         var brief = ((Reading.Accepted<Brief>) Documents.readBrief(file, Overrides.NONE)).value();
-        var blended = (Blended) new Planner(new OrToolsSolver()).answer(brief);
+        var blended = (Blended) Planners.LINEAR.answer(brief);
         return blended.explanation().limits().stream()
                 .filter(limit -> limit.path().equals("/stages/0/bounds/0"))
                 .findFirst()

@@ -26,17 +26,14 @@ import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** The exported model, read by other people's programs. */
 class ModelExportTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
     private static final BigDecimal EQUAL = new BigDecimal("1e-7");
 
     /** GLPK's presolver lets a row be broken by a thousandth of its unit; that is a gram in the tonne. */

@@ -15,8 +15,7 @@ import panade.domain.Brief;
 import panade.label.nutrition.Format;
 import panade.label.nutrition.ProteinQuality;
 import panade.plan.Outcome.Blended;
-import panade.plan.Planner;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * An amino-acid floor in a brief against the score on the panel. Lysine of white wheat flour (NDB 20081) and defatted
@@ -40,7 +39,7 @@ class AminoFloorTest {
                 """);
         var reading = Documents.readBrief(folder.resolve("brief.json"), Overrides.NONE);
         var brief = ((Reading.Accepted<Brief>) reading).value();
-        var best = (Blended) new Planner(new OrToolsSolver()).answer(brief);
+        var best = (Blended) Planners.LINEAR.answer(brief);
         var protein = held(best, "PROCNT");
         assertThat(held(best, "LYS").divide(protein)).isEqualTo(BigFraction.of(58));
         assertThat(best.blend().shareOf("soy").signum()).isPositive();

@@ -16,7 +16,7 @@ import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.explain.Explanation.Limit;
 import panade.plan.Outcome.Blended;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * 10 kg of broth (all water, half of which is lost in cooking) at 1 and bean (dry, nothing lost) at 2 a kilogram. Bean
@@ -24,7 +24,7 @@ import panade.solver.ortools.OrToolsSolver;
  * invented.
  */
 class CookedSidesTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     @TempDir
     private Path folder;

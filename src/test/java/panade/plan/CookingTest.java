@@ -18,14 +18,14 @@ import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Decimal;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * A patty that keeps 87.9 % of its weight and 69.5 % of its fat, as a beef patty does in the USDA Table of Cooking
  * Yields for Meat and Poultry, release 2 (2014); water makes up the rest of the loss. Composition invented.
  */
 class CookingTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     @Test
     void cooked_fat_is_raw_fat_times_fat_kept_over_yield(@TempDir Path folder) throws IOException {

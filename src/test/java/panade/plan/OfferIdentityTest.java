@@ -15,14 +15,14 @@ import panade.document.syntax.Reading;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.plan.Outcome.Blended;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /**
  * Offers are told apart by the row they stand in, not by what they say. Two ingredients, protein at least 10 %: half of
  * each, (2 + 6) / 2 = 4 a kilogram. Data invented.
  */
 class OfferIdentityTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
     private static final String HEAD = "ingredient,supplier,price,per,pack,minimum,available\n";
     private static final String ROWS = HEAD + "lean,a,6,kg,,,\nrich,a,2,kg,,,\n";
 

@@ -18,8 +18,8 @@ import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quotes.PriceComparison.Single;
-import panade.solver.ortools.OrToolsSolver;
 import panade.testing.DemoBriefs;
+import panade.testing.Planners;
 
 /**
  * Fourer, Gay, Kernighan, "AMPL", 2nd ed. 2003, section 8.3: dinners under three price lists. The sum's least cost is
@@ -28,7 +28,7 @@ import panade.testing.DemoBriefs;
  */
 class ComparingTest {
     private static final Path DINNERS = Path.of("src", "test", "resources", "published", "ampl_dietobj");
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
     private static final PriceComparison COMPARISON = compared();
 
     @Test

@@ -12,13 +12,13 @@ import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
-import panade.solver.ortools.OrToolsSolver;
 import panade.substitute.Substitution.StandIn;
 import panade.testing.DemoBriefs;
+import panade.testing.Planners;
 
 /** The demo's figures for a missing binder were proved independently with another interpreter of the documents. */
 class SubstitutingTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
     private static final Substitution WITHOUT_METHYLCELLULOSE = swap("dumpling-filling", "methylcellulose");
 
     @Test

@@ -17,7 +17,6 @@ import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
-import panade.solver.ortools.OrToolsSolver;
 
 /**
  * A kitchen small enough to be worked out by hand, written as documents and read back; all data invented.
@@ -28,7 +27,7 @@ import panade.solver.ortools.OrToolsSolver;
  * @param more further fields of the brief, each followed by a comma; blank for none
  */
 public record SmallKitchen(String ingredients, String prices, String bounds, String more) {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     public SmallKitchen withBounds(String others) {
         return new SmallKitchen(ingredients, prices, others, more);

@@ -11,7 +11,7 @@ import panade.domain.Side;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
 import panade.report.question.TraceReport;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 import panade.testing.SmallKitchen;
 import panade.trace.Curve.End;
 import panade.trace.Curve.Kind;
@@ -19,7 +19,7 @@ import panade.trace.Curve.Point;
 
 /** Curves over a bound's number; worked out by hand. */
 class BoundCurveTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     /** As in {@link BoundOfNothingTest}: mince up to a chew of 7 for 0.40, powder at any for 1.20. */
     private static SmallKitchen chewedAt(String number) {

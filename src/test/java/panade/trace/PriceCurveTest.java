@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
-import panade.plan.Planner;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 import panade.testing.SmallKitchen;
 
 /** Curves over a price where others sell the same thing; worked out by hand. */
@@ -38,7 +37,7 @@ class PriceCurveTest {
     }
 
     private static Curve curve(BigFraction from) {
-        return PriceTracing.of(new Planner(new OrToolsSolver()), SHORT_OF_THE_CHEAP.brief(), "a", from, null)
+        return PriceTracing.of(Planners.LINEAR, SHORT_OF_THE_CHEAP.brief(), "a", from, null)
                 .orElseThrow();
     }
 

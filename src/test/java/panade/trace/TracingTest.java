@@ -16,12 +16,12 @@ import panade.domain.Side;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
-import panade.solver.ortools.OrToolsSolver;
 import panade.testing.DemoBriefs;
+import panade.testing.Planners;
 
 /** The demo's parametric figures were computed independently, with another solver, number by number. */
 class TracingTest {
-    private static final Planner PLANNER = new Planner(new OrToolsSolver());
+    private static final Planner PLANNER = Planners.LINEAR;
 
     /** Followed once each, because a curve of twenty breakpoints takes seconds. */
     private static final Map<String, Curve> CURVES = new ConcurrentHashMap<>();

@@ -17,7 +17,7 @@ import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 import panade.vary.CompositionStudy.Broken;
 
 /**
@@ -37,7 +37,7 @@ class VaryingCompositionsTest {
     @TempDir
     Path folder;
 
-    private final Planner planner = new Planner(new OrToolsSolver());
+    private final Planner planner = Planners.LINEAR;
 
     @Test
     void a_kept_blend_breaks_its_floor_as_often_as_the_normal_tail_says() throws IOException {

@@ -29,20 +29,17 @@ import panade.export.ResultJson;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.plan.Contradiction;
-import panade.plan.Engines;
 import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.render.TextRenderer;
 import panade.report.ConflictReport;
 import panade.solver.Deadline;
-import panade.solver.ortools.OrToolsMixedSolver;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** Cures of small kitchens, all invented, with every figure worked out by hand. */
 class CuresTest {
-    private static final Planner PLANNER =
-            new Planner(new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), OrToolsMixedSolver.scip()));
+    private static final Planner PLANNER = Planners.FULL;
 
     @TempDir
     Path folder;

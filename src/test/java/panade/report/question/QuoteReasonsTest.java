@@ -17,9 +17,8 @@ import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.explain.conflict.Conflict;
 import panade.plan.Outcome.Conflicted;
-import panade.plan.Planner;
 import panade.quotes.PriceComparison;
-import panade.solver.ortools.OrToolsSolver;
+import panade.testing.Planners;
 
 /** What is said of a list without a blend says no more than was proved. Invented. */
 class QuoteReasonsTest {
@@ -29,7 +28,7 @@ class QuoteReasonsTest {
     @Test
     void aConflictThatIsTheSearchsWordIsNotToldAsProved() throws IOException {
         // two floors of 60 % of one batch
-        var conflicted = (Conflicted) new Planner(new OrToolsSolver()).plan(brief());
+        var conflicted = (Conflicted) Planners.LINEAR.plan(brief());
         assertThat(reason(conflicted, true))
                 .isEqualTo("shop: no blend. It cannot keep together \"lean\" (at least 60 %)"
                         + " and \"bran\" (at least 60 %).");
