@@ -1,7 +1,6 @@
 package panade.assemble;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;

@@ -22,6 +22,7 @@ import panade.model.LinearModel.Sense;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
+import panade.quantity.Fractions;
 import panade.quantity.Quantity;
 import panade.solver.MixedAnswer.Found;
 import panade.solver.MixedAnswer.Infeasible;
@@ -225,17 +226,13 @@ public final class Weighing {
     private static BigFraction down(WeighingModel model, List<BigFraction> weights, int line) {
         return model.limits().stream()
                 .flatMap(limit -> reach(limit, weights, line, -1).stream())
-                .reduce(weights.get(line), Weighing::smaller);
+                .reduce(weights.get(line), Fractions::min);
     }
 
     private static Optional<BigFraction> up(WeighingModel model, List<BigFraction> weights, int line) {
         return model.limits().stream()
                 .flatMap(limit -> reach(limit, weights, line, 1).stream())
-                .reduce(Weighing::smaller);
-    }
-
-    private static BigFraction smaller(BigFraction a, BigFraction b) {
-        return a.compareTo(b) <= 0 ? a : b;
+                .reduce(Fractions::min);
     }
 
     /** How far a weight may go one way before a limit breaks; empty when it never does. */

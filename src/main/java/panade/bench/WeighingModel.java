@@ -18,6 +18,7 @@ import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 import panade.model.MixedModel;
+import panade.quantity.Fractions;
 import panade.quantity.Quantity;
 
 /**
@@ -148,7 +149,7 @@ final class WeighingModel {
     private void addOff(int line, List<Row> rows) {
         var exact = lines.get(line).kilograms();
         var step = step(line);
-        var size = exact.compareTo(step) < 0 ? step : exact;
+        var size = Fractions.max(exact, step);
         var part = step.divide(size);
         int off = lines.size() + line;
         rows.add(new Row("over", Map.of(line, part, off, BigFraction.ONE.negate()), Sense.AT_MOST, exact.divide(size)));
@@ -182,7 +183,7 @@ final class WeighingModel {
     private BigFraction slack() {
         var step = largestStep(ones());
         var part = brief.batch().base().divide(TWENTIETH);
-        var most = part.compareTo(step) < 0 ? part : step;
+        var most = Fractions.min(part, step);
         var half = step.divide(2);
         return half.compareTo(most) < 0 ? most : half;
     }
@@ -194,9 +195,9 @@ final class WeighingModel {
         var least = batch.subtract(slack);
         var something = lines.stream()
                 .map(line -> line.step().base())
-                .reduce(slack, (a, b) -> a.compareTo(b) <= 0 ? a : b);
+                .reduce(slack, Fractions::min);
         rows.add(new Row(
-                "total", steps, Sense.AT_LEAST, least.compareTo(something) < 0 ? something : least));
+                "total", steps, Sense.AT_LEAST, Fractions.max(least, something)));
         rows.add(new Row("total", steps, Sense.AT_MOST, batch.add(slack)));
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Bound;
+import panade.domain.BoundId;
 import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Side;
@@ -59,6 +60,14 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
                 .filter(i -> rows.get(i).id().equals(id))
                 .findFirst()
                 .orElse(-1);
+    }
+
+    /** The rows of a bound, one for each of its limits. */
+    public Set<Integer> rowsOf(BoundId id) {
+        return IntStream.range(0, rows.size())
+                .filter(i -> rows.get(i) instanceof Limit.OfBound of && of.bound().id().equals(id))
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     /** The point at which a blend is made: the share of each column. */

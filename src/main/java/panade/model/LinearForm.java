@@ -3,6 +3,7 @@ package panade.model;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -148,6 +149,6 @@ public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
 
     /** The largest coefficient without its sign; zero for a form without columns. */
     public BigFraction largest() {
-        return values().stream().map(BigFraction::abs).reduce(BigFraction.ZERO, (a, b) -> a.compareTo(b) < 0 ? b : a);
+        return values().stream().map(BigFraction::abs).max(Comparator.naturalOrder()).orElse(BigFraction.ZERO);
     }
 }

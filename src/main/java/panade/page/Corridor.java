@@ -4,6 +4,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.explain.Explanation.Limit;
 import panade.quantity.Decimal;
+import panade.quantity.Fractions;
 
 /**
  * A bound drawn as a corridor from its floor to its ceiling, in per cent of the drawing's width. Floors stand under
@@ -72,7 +73,7 @@ public record Corridor(
      * What is drawn as wide as a corridor with two walls: the limit itself, or the distance to it when that is more.
      */
     private static BigFraction scale(BigFraction limit, BigFraction distance) {
-        var size = limit.abs().compareTo(distance) < 0 ? distance : limit.abs();
+        var size = Fractions.max(limit.abs(), distance);
         return size.signum() == 0 ? BigFraction.ONE : size;
     }
 

@@ -10,6 +10,7 @@ import panade.page.Content.CurvePoint;
 import panade.page.Content.CurveView;
 import panade.page.Content.Curves;
 import panade.quantity.Decimal;
+import panade.quantity.Fractions;
 import panade.report.Figures;
 import panade.report.question.TraceReport;
 import panade.result.ShareLine;
@@ -85,7 +86,7 @@ final class CurveViews {
     private BigFraction greatest(String id) {
         return blends.stream()
                 .map(blend -> ShareLine.shareOf(id, blend))
-                .reduce(BigFraction.ZERO, (a, b) -> a.compareTo(b) < 0 ? b : a);
+                .reduce(BigFraction.ZERO, Fractions::max);
     }
 
     private boolean moves(String id) {

@@ -12,6 +12,7 @@ import panade.page.Content.Money;
 import panade.page.Content.MoneyBar;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Decimal;
+import panade.quantity.Fractions;
 import panade.report.Block;
 import panade.report.Figures;
 import panade.report.FullCostTable;
@@ -50,7 +51,7 @@ final class MoneyBars {
                 .toList();
         var longest = shown.stream()
                 .flatMap(id -> List.of(part(costOf(id), blend), blend.shareOf(id)).stream())
-                .reduce(MIN_SHOWN_SHARE, (a, b) -> a.compareTo(b) < 0 ? b : a);
+                .reduce(MIN_SHOWN_SHARE, Fractions::max);
         List<Block> full = FullCost.isStated(brief)
                 ? FullCostTable.of(FullCost.of(brief, blend), brief, asides.breakEven())
                 : List.of();

@@ -28,6 +28,7 @@ import panade.explain.conflict.Trials.Trial;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;
+import panade.quantity.Fractions;
 import panade.solver.Deadline;
 import panade.solver.MixedAnswer;
 import panade.solver.Solver;
@@ -155,7 +156,7 @@ public final class Planner {
     private static BigFraction heavier(Brief brief, BigFraction rate, boolean weighed) {
         var dearest = brief.offers().stream()
                 .map(Offer::pricePerKg)
-                .reduce(BigFraction.ONE, (a, b) -> a.compareTo(b) < 0 ? b : a);
+                .reduce(BigFraction.ONE, Fractions::max);
         if (weighed || rate.divide(dearest).compareTo(HEAVIEST) > 0) {
             throw new Unproved(
                     weighed

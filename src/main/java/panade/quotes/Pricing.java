@@ -8,6 +8,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
+import panade.quantity.Fractions;
 
 /** Prices a blend as it stands at a brief's offers, the cheapest first, as far as each can be had. */
 final class Pricing {
@@ -36,7 +37,7 @@ final class Pricing {
         var needed = brief.asBought(id, blend.shareOf(id));
         var cost = BigFraction.ZERO;
         for (var offer : cheapestFirst(id)) {
-            var taken = least(needed, mostOf(offer).orElse(needed));
+            var taken = Fractions.min(needed, mostOf(offer).orElse(needed));
             cost = cost.add(taken.multiply(offer.pricePerKg()));
             needed = needed.subtract(taken);
         }
@@ -56,9 +57,5 @@ final class Pricing {
         return available == null
                 ? Optional.empty()
                 : Optional.of(available.base().divide(brief.batch().base()));
-    }
-
-    private static BigFraction least(BigFraction a, BigFraction b) {
-        return a.compareTo(b) <= 0 ? a : b;
     }
 }

@@ -8,13 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit.OfBound;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Measure.Part;
 import panade.domain.origin.Remark;
-import panade.model.LinearModel.Row;
 import panade.quantity.Dimension;
 import panade.quantity.Unit;
 import panade.remark.Range.Ends;
@@ -41,7 +39,7 @@ record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
     private String text(Bound bound) {
         var form = compiled.formOf(bound.of(), brief.composition());
         var mass = compiled.formOf(massOf(bound.of()), brief.composition());
-        var without = rows(bound);
+        var without = compiled.rowsOf(bound.id());
         var name = bound.of().name();
         return "\"" + name + "\" within a part is measured over the whole batch, as what the part adds to it"
                 + reach(range.of(form, without))
@@ -67,15 +65,5 @@ record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
             parts.add(new Part(Map.of(), Map.copyOf(ones), part.stage()));
         });
         return new Measure(of.name(), Unit.PERCENT, parts);
-    }
-
-    private List<Row> rows(Bound bound) {
-        var rows = new ArrayList<Row>();
-        for (int i = 0; i < compiled.rows().size(); i++) {
-            if (compiled.rows().get(i) instanceof OfBound of && of.bound().id().equals(bound.id())) {
-                rows.add(compiled.model().rows().get(i));
-            }
-        }
-        return rows;
     }
 }

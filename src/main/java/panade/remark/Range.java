@@ -3,6 +3,8 @@ package panade.remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict.Optimum;
 import panade.compile.CompiledBrief;
@@ -24,11 +26,8 @@ record Range(Planner planner, CompiledBrief compiled) {
     }
 
     /** Of a form, with some rows left out. */
-    Ends of(LinearForm form, List<Row> without) {
-        var rows = compiled.model().rows().stream()
-                .filter(row -> !without.contains(row))
-                .toList();
-        var model = new LinearModel(compiled.model().columns(), rows);
+    Ends of(LinearForm form, Set<Integer> without) {
+        var model = new LinearModel(compiled.model().columns(), rows(without));
         return new Ends(least(model, form), least(model, form.negated()).map(BigFraction::negate));
     }
 
@@ -36,20 +35,26 @@ record Range(Planner planner, CompiledBrief compiled) {
      * Of one form per another: a linear program in amounts for each unit of the other (Charnes and Cooper, Naval
      * Research Logistics Quarterly 9, 1962).
      */
-    Ends ofRatio(LinearForm form, LinearForm per, List<Row> without) {
+    Ends ofRatio(LinearForm form, LinearForm per, Set<Integer> without) {
         int scale = compiled.columns().size();
         var columns = new ArrayList<>(compiled.model().columns());
         columns.add(new Column("scale", BigFraction.ZERO));
         var rows = new ArrayList<Row>();
-        for (var row : compiled.model().rows()) {
-            if (!without.contains(row)) {
-                var scaled = row.form().plus(scale, row.right().negate());
-                rows.add(new Row(row.name(), scaled, row.sense(), BigFraction.ZERO));
-            }
+        for (var row : rows(without)) {
+            var scaled = row.form().plus(scale, row.right().negate());
+            rows.add(new Row(row.name(), scaled, row.sense(), BigFraction.ZERO));
         }
         rows.add(new Row("one", per, Sense.EQUAL, BigFraction.ONE));
         var model = new LinearModel(columns, rows);
         return new Ends(least(model, form), least(model, form.negated()).map(BigFraction::negate));
+    }
+
+    private List<Row> rows(Set<Integer> without) {
+        var all = compiled.model().rows();
+        return IntStream.range(0, all.size())
+                .filter(i -> !without.contains(i))
+                .mapToObj(all::get)
+                .toList();
     }
 
     private Optional<BigFraction> least(LinearModel model, LinearForm form) {

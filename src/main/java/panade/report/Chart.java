@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.quantity.Fractions;
 
 /** Draws a curve of points joined by straight lines as plain text. */
 public final class Chart {
@@ -24,8 +25,8 @@ public final class Chart {
         this.up = up;
         this.left = across.get(0);
         this.right = across.get(across.size() - 1);
-        this.bottom = up.stream().reduce(up.get(0), (a, b) -> a.compareTo(b) < 0 ? a : b);
-        this.top = up.stream().reduce(up.get(0), (a, b) -> a.compareTo(b) > 0 ? a : b);
+        this.bottom = up.stream().reduce(up.get(0), Fractions::min);
+        this.top = up.stream().reduce(up.get(0), Fractions::max);
     }
 
     /** The lines of the chart: the curve, its breakpoints as {@code o}, and the values at the corners. */

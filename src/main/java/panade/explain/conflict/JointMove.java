@@ -20,6 +20,7 @@ import panade.explain.conflict.NumberMove.Written;
 import panade.explain.conflict.Trials.Search;
 import panade.explain.conflict.Trials.Trial;
 import panade.model.LinearModel.Row;
+import panade.quantity.Fractions;
 
 /**
  * Finds changes that make a blend possible together. It begins where the numbers' moves, each counted as a part of its
@@ -115,7 +116,7 @@ final class JointMove {
 
     private static BigFraction weight(NumberMove number) {
         var size = number.level().abs();
-        return (size.compareTo(SMALLEST_NUMBER) > 0 ? size : SMALLEST_NUMBER).reciprocal();
+        return Fractions.max(size, SMALLEST_NUMBER).reciprocal();
     }
 
     private static List<Written> moves(
