@@ -1,5 +1,8 @@
 package panade.cli;
 
+import panade.cli.frame.OutcomePrinter;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -37,13 +40,8 @@ final class FaultPrinter implements IExecutionExceptionHandler {
         if (isForMachines(parsed)) {
             command.getOut().print(ResultJson.text(BriefResult.Undecided.because(open.get().reason())));
         }
-        err.println(PlainText.message(undecided(open.get().reason())));
+        err.println(PlainText.message(OutcomePrinter.undecided(open.get().reason())));
         return ExitStatus.UNDECIDED;
-    }
-
-    /** What is told of a question that is not decided. */
-    static String undecided(String reason) {
-        return "Not decided, neither a blend nor that there is none could be proved: " + reason + ".";
     }
 
     /** What could not be proved, if that is what ended the command, in this thread or in one that it waited for. */

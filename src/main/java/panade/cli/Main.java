@@ -1,5 +1,23 @@
 package panade.cli;
 
+import panade.cli.frame.Console;
+import panade.cli.command.BatchCommand;
+import panade.cli.command.BlendCommand;
+import panade.cli.command.BuyCommand;
+import panade.cli.command.CheckCommand;
+import panade.cli.frame.ExitStatus;
+import panade.cli.command.ExportCommand;
+import panade.cli.command.ImportCommand;
+import panade.cli.command.NewCommand;
+import panade.cli.command.PanelCommand;
+import panade.cli.frame.ProblemPrinter;
+import panade.cli.command.QuotesCommand;
+import panade.cli.command.ReachCommand;
+import panade.cli.command.ReportCommand;
+import panade.cli.command.StudyCommand;
+import panade.cli.command.SwapCommand;
+import panade.cli.command.TraceCommand;
+import panade.cli.frame.Version;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
@@ -183,21 +201,22 @@ public final class Main implements Callable<Integer> {
 
     /** Every command by name. Each is made only when it is needed, for reading its options takes a while. */
     private Map<String, Supplier<Object>> commands(Reader in, Engines engines) {
+        var console = new Console(out, err, engines);
         var commands = new LinkedHashMap<String, Supplier<Object>>();
-        commands.put("blend", () -> new BlendCommand(out, err, engines));
-        commands.put("reach", () -> new ReachCommand(out, err, engines));
-        commands.put("swap", () -> new SwapCommand(out, err, engines));
-        commands.put("quotes", () -> new QuotesCommand(out, err, engines));
-        commands.put("trace", () -> new TraceCommand(out, err, engines));
-        commands.put("batch", () -> new BatchCommand(out, err, engines));
-        commands.put("panel", () -> new PanelCommand(out, err, engines));
-        commands.put("buy", () -> new BuyCommand(out, err, engines));
-        commands.put("study", () -> new StudyCommand(out, err, engines));
-        commands.put("export", () -> new ExportCommand(out, err, engines));
-        commands.put("import", () -> new ImportCommand(out, err));
-        commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), out, err));
-        commands.put("report", () -> new ReportCommand(out, err, engines));
-        commands.put("check", () -> new CheckCommand(out, err, engines));
+        commands.put("blend", () -> new BlendCommand(console));
+        commands.put("reach", () -> new ReachCommand(console));
+        commands.put("swap", () -> new SwapCommand(console));
+        commands.put("quotes", () -> new QuotesCommand(console));
+        commands.put("trace", () -> new TraceCommand(console));
+        commands.put("batch", () -> new BatchCommand(console));
+        commands.put("panel", () -> new PanelCommand(console));
+        commands.put("buy", () -> new BuyCommand(console));
+        commands.put("study", () -> new StudyCommand(console));
+        commands.put("export", () -> new ExportCommand(console));
+        commands.put("import", () -> new ImportCommand(console));
+        commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), console));
+        commands.put("report", () -> new ReportCommand(console));
+        commands.put("check", () -> new CheckCommand(console));
         return commands;
     }
 

@@ -1,9 +1,12 @@
 package panade.cli;
 
+import panade.cli.frame.ExitStatus;
 import java.io.PrintWriter;
 import java.util.Objects;
 import panade.render.PlainText;
 import picocli.CommandLine.IParameterExceptionHandler;
+import panade.cli.frame.UnreadableOption;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -37,6 +40,9 @@ final class UsageFault implements IParameterExceptionHandler {
                 && !unmatched.isUnknownOption()
                 && fault.getCommandLine().getParent() == null) {
             return "No command is called \"" + unmatched.getUnmatched().get(0) + "\".";
+        }
+        if (fault.getCause() instanceof UnreadableOption unreadable && fault.getArgSpec() instanceof OptionSpec option) {
+            return option.longestName() + " " + fault.getValue() + ": " + unreadable.getMessage();
         }
         return Objects.toString(fault.getMessage(), "")
                 .replaceFirst(" is not an? (long|int)$", " is not a whole number");

@@ -2,6 +2,8 @@ package panade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import panade.cli.frame.Console;
+import panade.cli.command.BuyCommand;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -217,7 +219,7 @@ class BuyCommandTest {
 
     private int run(MixedSolver plans, String... arguments) {
         var engines = new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), plans);
-        return new CommandLine(new BuyCommand(new PrintWriter(out, true), new PrintWriter(err, true), engines))
+        return new CommandLine(new BuyCommand(new Console(new PrintWriter(out, true), new PrintWriter(err, true), engines)))
                 .execute(arguments);
     }
 

@@ -2,6 +2,8 @@ package panade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import panade.cli.frame.Console;
+import panade.cli.command.BatchCommand;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -74,7 +76,7 @@ class WeightsNotFoundTest {
 
     private int batch(MixedSolver search) {
         var engines = new Engines(new OrToolsSolver(), search, search);
-        return new CommandLine(new BatchCommand(new PrintWriter(out, true), new PrintWriter(out, true), engines))
+        return new CommandLine(new BatchCommand(new Console(new PrintWriter(out, true), new PrintWriter(out, true), engines)))
                 .execute(folder.resolve("brief.json").toString(), "--weighing", "100 g");
     }
 }

@@ -1,0 +1,88 @@
+package panade.cli.command;
+
+import panade.assemble.BatchResults;
+import panade.export.ResultJson;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.quantity.Quantity;
+import panade.cli.frame.WeightConverter;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
+import panade.cli.frame.WorkbookOption;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.bench.BatchSheet;
+import panade.bench.Scales;
+import panade.bench.Weighing;
+import panade.domain.Brief;
+import panade.plan.Outcome.Blended;
+import panade.report.plate.SheetReport;
+import panade.workbook.BatchWorkbook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Writes the bench sheet. */
+@Command(
+        name = "batch",
+        description = "What do I weigh, in which order, at this size, on my scale?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade batch constraints/dumpling-filling.json --batch 1lb --fine 0.1g"})
+public final class BatchCommand extends BriefCommand {
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
+
+    @Option(
+            names = "--weighing",
+            converter = WeightConverter.OfScale.class,
+            paramLabel = "STEP",
+            description = "What the scale can show, such as 1g or 0.25oz; the brief's unless given, or else 1 g.")
+    private @Nullable Quantity weighing;
+
+    @Option(names = "--fine", converter = WeightConverter.OfScale.class, paramLabel = "STEP", description = "What a finer scale for small weights can show.")
+    private @Nullable Quantity fine;
+
+    @Option(
+            names = "--fine-below",
+            converter = WeightConverter.OfScale.class,
+            paramLabel = "AMOUNT",
+            description = "Weights under this go on the finer scale; 20 steps of the other unless given.")
+    private @Nullable Quantity below;
+
+    public BatchCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    protected void check() {
+        workbook.check();
+    }
+
+    @Override
+    protected int answer(Brief brief) {
+        var scales = scales(brief);
+        scales.tooCoarse(brief).ifPresent(step -> {
+            throw usage("A scale that reads " + step.text() + " a step: a batch of "
+                            + brief.batch().text()
+                            + " is less than one of them; expected a finer one, such as --weighing 1g.");
+        });
+        var outcome = planner().answer(brief);
+        return outcome instanceof Blended blended
+                ? print(Weighing.of(planner(), blended, scales))
+                : explain(brief);
+    }
+
+    private Scales scales(Brief brief) {
+        var step = weighing == null ? Scales.stated(brief).step() : weighing;
+        var limit = below == null ? step.base().multiply(Scales.STEPS) : below.base();
+        return new Scales(step, fine, fine == null ? BigFraction.ZERO : limit);
+    }
+
+    private int print(BatchSheet sheet) {
+        var result = json() ? BatchResults.withBlend(sheet) : BatchResults.of(sheet);
+        print(() -> ResultJson.text(result), () -> SheetReport.of(result));
+        workbook.write(() -> BatchWorkbook.of(result), console().err());
+        return ExitStatus.of(sheet);
+    }
+}

@@ -1,0 +1,54 @@
+package panade.cli.command;
+
+import panade.cli.frame.UnsupportedFeatures;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import panade.document.Documents;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Problem;
+import panade.document.syntax.Reading;
+import panade.domain.Brief;
+
+/**
+ * A brief read once with all price lists to buy from, and once with each alone.
+ *
+ * @param names of the lists
+ * @param each the brief under each list
+ * @param pooled the brief under all of them
+ */
+public record ListedBriefs(List<String> names, List<Brief> each, Brief pooled) {
+    /** Reads them, or everything that is wrong with any. */
+    static Reading<ListedBriefs> read(Path brief, Overrides overrides, List<Path> lists) {
+        var problems = new LinkedHashSet<Problem>();
+        var pooled = read(brief, overrides, problems);
+        var each = new ArrayList<Brief>();
+        lists.forEach(list -> each.addAll(read(brief, overrides.with(list), problems)));
+        return problems.isEmpty()
+                ? new Reading.Accepted<>(new ListedBriefs(names(lists), each, pooled.get(0)))
+                : new Reading.Rejected<>(List.copyOf(problems));
+    }
+
+    /** The brief, or nothing and its problems. */
+    private static List<Brief> read(Path brief, Overrides overrides, Set<Problem> problems) {
+        var reading = Documents.readBrief(brief, overrides);
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            problems.addAll(rejected.problems());
+            return List.of();
+        }
+        var accepted = ((Reading.Accepted<Brief>) reading).value();
+        problems.addAll(UnsupportedFeatures.perCooked(accepted));
+        return List.of(accepted);
+    }
+
+    /** File names without folder and ending; whole paths where that would make two the same. */
+    private static List<String> names(List<Path> lists) {
+        var shortNames = lists.stream()
+                .map(list -> list.getFileName().toString().replaceAll("\\.csv$", ""))
+                .toList();
+        boolean distinct = shortNames.stream().distinct().count() == shortNames.size();
+        return distinct ? shortNames : lists.stream().map(Path::toString).toList();
+    }
+}

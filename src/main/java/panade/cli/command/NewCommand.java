@@ -1,0 +1,194 @@
+package panade.cli.command;
+
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.ProblemPrinter;
+import panade.cli.frame.UsageErrors;
+import panade.cli.frame.Version;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import panade.cli.interview.AnswerDraft;
+import panade.cli.interview.Dialogue;
+import panade.cli.interview.Dialogue.Answer;
+import panade.cli.interview.Interview;
+import panade.document.Documents;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
+import panade.domain.Brief;
+import panade.domain.pantry.IngredientSet;
+import panade.file.WholeFile;
+import panade.intake.Beginning;
+import panade.intake.table.Slug;
+import panade.render.PlainText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Starts a pantry and a brief. */
+@Command(
+        name = "new",
+        description = "Start a set and a brief by answering questions.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade new"})
+public final class NewCommand implements Callable<Integer> {
+    private final Supplier<BufferedReader> in;
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            description = "Where constraints and ingredient-sets are or are to be; this folder unless given.")
+    private final Path folder = Path.of("");
+
+    public NewCommand(Supplier<BufferedReader> in, Console console) {
+        this.in = in;
+        this.out = console.out();
+        this.err = console.err();
+    }
+
+    @Override
+    public Integer call() {
+        var reader = in.get();
+        var draft = new AnswerDraft(folder);
+        try {
+            var dialogue = new Dialogue(reader, out, earlier(reader, draft), draft::keep);
+            var beginning = new Interview(dialogue, this::pantry, name -> Files.exists(brief(name))).hold();
+            int status = write(beginning);
+            draft.delete();
+            return status;
+        } catch (Dialogue.Ended e) {
+            err.println("The answers ended before the questions did; nothing was written"
+                    + (draft.isKept()
+                            ? " but the answers: " + PlainText.line(draft.file().toString())
+                                    + ". panade new goes on from there."
+                            : "."));
+            return ExitStatus.USAGE;
+        }
+    }
+
+    /** Answers of another day, if somebody wants to go on from there. */
+    private List<Answer> earlier(BufferedReader reader, AnswerDraft draft) {
+        var answers = draft.read();
+        if (answers.isEmpty()) {
+            return answers;
+        }
+        var last = answers.get(answers.size() - 1);
+        out.println("There are " + answers.size() + " answers from another time, the last to \""
+                + PlainText.line(last.question().strip()) + "\".");
+        boolean wanted = new Dialogue(reader, out, List.of(), given -> {}).agrees("Go on from there?", "yes");
+        return wanted ? answers : List.of();
+    }
+
+    private Optional<IngredientSet> pantry(String name) {
+        if (!Files.exists(set(name))) {
+            return Optional.empty();
+        }
+        var reading = Documents.text(set(name)) instanceof Reading.Accepted<String> text
+                ? Documents.setOf(text.value(), set(name).toString())
+                : null;
+        if (reading instanceof Reading.Accepted<IngredientSet> accepted) {
+            return Optional.of(accepted.value());
+        }
+        throw UsageErrors.in(
+                spec, set(name) + " is there already and cannot be used as it is: panade check tells why.");
+    }
+
+    private Path set(String pantry) {
+        return folder.resolve("ingredient-sets").resolve(Slug.of(pantry)).resolve("ingredients.json");
+    }
+
+    private Path brief(String product) {
+        return folder.resolve("constraints").resolve(Slug.of(product) + ".json");
+    }
+
+    private int write(Beginning beginning) {
+        var set = set(beginning.pantry());
+        var prices = set.resolveSibling("prices-today.csv");
+        var brief = brief(beginning.product());
+        if (Files.exists(brief)) {
+            throw UsageErrors.in(
+                    spec, brief + " is already there, and nothing was written. Give the product another name.");
+        }
+        var written = new ArrayList<Path>();
+        var lists = new ArrayList<String>();
+        try {
+            if (!Files.exists(set) || !beginning.items().isEmpty()) {
+                put(set, Files.exists(set) ? beginning.addedTo(text(set)) : beginning.set(), written);
+                put(prices, beginning.prices(before(prices)), written);
+            }
+            var up = "../ingredient-sets/" + Slug.of(beginning.pantry()) + "/";
+            lists.addAll(lists(Objects.requireNonNull(set.toAbsolutePath().getParent())).stream()
+                    .map(up::concat)
+                    .toList());
+            put(brief, beginning.brief(up + "ingredients.json", lists), written);
+        } catch (IOException e) {
+            throw UsageErrors.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
+        }
+        out.println();
+        if (lists.size() > 1) {
+            out.println(PlainText.line("These price lists count together; take those that do not out of the brief: "
+                    + String.join(", ", lists)));
+        }
+        written.forEach(file -> out.println(PlainText.line("Written: " + file)));
+        return checked(brief);
+    }
+
+    /** A price list as it is; refused where that cannot be read, so that nothing of it is lost. */
+    private String before(Path prices) throws IOException {
+        if (!Files.exists(prices)) {
+            return "";
+        }
+        if (!Documents.check(prices).problems().isEmpty()) {
+            throw UsageErrors.in(spec, prices + " cannot be used as it is: panade check tells why.");
+        }
+        return text(prices);
+    }
+
+    private static String text(Path file) throws IOException {
+        if (Documents.text(file) instanceof Reading.Accepted<String> text) {
+            return text.value();
+        }
+        throw new IOException(file + " cannot be read");
+    }
+
+    /** The pantry's price lists, which count together. */
+    private static List<String> lists(Path pantry) throws IOException {
+        try (var files = Files.list(pantry)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.startsWith("prices-") && name.endsWith(".csv"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static void put(Path file, String text, List<Path> written) throws IOException {
+        Files.createDirectories(Objects.requireNonNull(file.toAbsolutePath().getParent()));
+        WholeFile.write(file, text);
+        written.add(file);
+    }
+
+    private int checked(Path brief) {
+        var reading = Documents.readBrief(brief, Overrides.NONE);
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            return ProblemPrinter.print(rejected.problems(), err);
+        }
+        out.println(PlainText.line("Next: panade blend " + brief));
+        return ExitStatus.DONE;
+    }
+}

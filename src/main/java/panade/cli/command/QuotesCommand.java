@@ -1,0 +1,93 @@
+package panade.cli.command;
+
+import panade.cli.frame.BriefsCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
+import panade.cli.frame.WorkbookOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import panade.assemble.QuotesResults;
+import panade.document.syntax.Reading;
+import panade.domain.Brief;
+import panade.domain.origin.Remark;
+import panade.export.ResultJson;
+import panade.quotes.Comparing;
+import panade.quotes.PriceComparison;
+import panade.remark.BriefRemarks;
+import panade.report.question.QuotesReport;
+import panade.report.question.QuotesReport;
+import panade.workbook.QuotesWorkbook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Compares price lists. */
+@Command(
+        name = "quotes",
+        description = "How do the best blends differ under these price lists, and which single blend is safest?",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {
+            "",
+            "Example: panade quotes constraints/dumpling-filling.json --prices SEPTEMBER.csv --prices DECEMBER.csv"
+        })
+public final class QuotesCommand extends BriefsCommand {
+    /** What is told of all lists together: a blend under any of them, or none known, or none anywhere. */
+    private static final List<Integer> BEST_FIRST = List.of(ExitStatus.DONE, ExitStatus.UNDECIDED, ExitStatus.NO_BLEND);
+
+
+    @Mixin
+    private final WorkbookOption workbook = new WorkbookOption();
+
+    @Option(names = "--suppliers", description = "Compare the suppliers of the price lists, each alone.")
+    private boolean suppliers;
+
+    public QuotesCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    protected void check() {
+        workbook.check();
+        if (!suppliers && overrides().prices().size() < 2) {
+            throw usage("Expected at least two lists, --prices A --prices B, or --suppliers.");
+        }
+    }
+
+    @Override
+    protected int work() {
+        var reading =
+                ListedBriefs.read(file(), overrides(), suppliers ? List.of() : overrides().prices());
+        return reading instanceof Reading.Accepted<ListedBriefs> accepted
+                ? compare(accepted.value())
+                : refuse(((Reading.Rejected<ListedBriefs>) reading).problems());
+    }
+
+    private int compare(ListedBriefs briefs) {
+        var all = planner().keepingLabel(BriefRemarks.on(planner(), briefs.pooled()));
+        var names = suppliers ? Comparing.suppliers(all) : briefs.names();
+        if (names.isEmpty()) {
+            throw usage("--suppliers: nobody in these price lists sells more than one ingredient, so there is no supplier to"
+                            + " buy from alone.");
+        }
+        var compared = suppliers
+                ? Comparing.bySupplier(all, names)
+                : briefs.each().stream()
+                        .map(each -> planner().keepingLabel(BriefRemarks.on(planner(), each)))
+                        .toList();
+        var remarks = Brief.remarksOn(suppliers ? List.of(all) : compared);
+        return print(all, Comparing.of(planner(), names, compared, all), remarks);
+    }
+
+    private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks) {
+        var result = QuotesResults.of(pooled, comparison, remarks);
+        print(() -> ResultJson.text(result), () -> QuotesReport.of(result));
+        workbook.write(() -> QuotesWorkbook.of(result), console().err());
+        return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))
+                .map(ExitStatus::of)
+                .min(Comparator.comparing(BEST_FIRST::indexOf))
+                .orElse(ExitStatus.NO_BLEND);
+    }
+}

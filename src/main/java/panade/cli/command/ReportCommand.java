@@ -1,0 +1,220 @@
+package panade.cli.command;
+
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.ChoiceConverter;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.OutcomePrinter;
+import panade.cli.frame.UnsupportedFeatures;
+import panade.cli.frame.Version;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import panade.bench.Scales;
+import panade.bench.Weighing;
+import panade.cost.LabelPrice;
+import panade.cost.OptionalSections;
+import panade.cost.ReportInput;
+import panade.document.syntax.Problem;
+import panade.document.syntax.Reading;
+import panade.domain.Bound;
+import panade.domain.Brief;
+import panade.domain.origin.Remark;
+import panade.file.WholeFile;
+import panade.label.Panel;
+import panade.label.nutrition.Format;
+import panade.page.Page;
+import panade.plan.Outcome;
+import panade.plan.Outcome.Blended;
+import panade.plan.Outcome.Conflicted;
+import panade.quotes.Comparing;
+import panade.quotes.PriceComparison;
+import panade.remark.BriefRemarks;
+import panade.render.PlainText;
+import panade.report.VerdictWords;
+import panade.trace.Curve;
+import panade.trace.KeyCurves;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes a page. */
+@Command(
+        name = "report",
+        description = {
+            "Show it to me as a page: the blend, what it costs, what holds it back, what to weigh.",
+            "With several --prices each is an alternative: the blend is priced from the first and the others compared."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Example: panade report constraints/dumpling-filling.json -o filling.html"})
+public final class ReportCommand extends BriefCommand {
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "The page, one HTML file that needs nothing else.")
+    private @Nullable Path output;
+
+    @Option(
+            names = "--price",
+            paramLabel = "ID",
+            description = "Draw the cost over this ingredient's price; repeatable. What costs most, unless given.")
+    private List<String> prices = new ArrayList<>();
+
+    @Option(
+            names = "--bound",
+            paramLabel = "NAME",
+            description = "Draw the cost over this bound; repeatable. The two that hold the cost up, unless given.")
+    private List<String> bounds = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            converter = ChoiceConverter.OfFormat.class,
+            paramLabel = "us|eu",
+            description = "Whose label to draft: us (21 CFR 101) unless given, or eu (Regulation 1169/2011).")
+    private Format format = Format.US;
+
+    @Option(names = "--no-curves", description = "Draw no curves; they take most of the time.")
+    private boolean curveless;
+
+    public ReportCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    protected int work() {
+        var overrides = overrides();
+        if (overrides.prices().size() < 2) {
+            return super.work();
+        }
+        var reading = ListedBriefs.read(file(), overrides, overrides.prices());
+        return reading instanceof Reading.Accepted<ListedBriefs> accepted
+                ? report(accepted.value())
+                : refuse(((Reading.Rejected<ListedBriefs>) reading).problems());
+    }
+
+    @Override
+    protected int answer(Brief brief) {
+        return report(brief, null);
+    }
+
+    /** Refuses, before anything is worked out, a file that cannot or must not be written. */
+    @Override
+    protected void check() {
+        if (Files.isDirectory(page())) {
+            throw usage("-o " + page() + " is a folder: expected a file in it.");
+        }
+        var folder = page().toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw usage("-o " + page() + ": there is no folder " + folder + ".");
+        }
+        if (Replaceable.PAGE.wouldBeLost(page())) {
+            throw usage("-o " + Replaceable.PAGE.refusal(page()));
+        }
+    }
+
+    private Path page() {
+        return Objects.requireNonNull(output);
+    }
+
+    private int report(ListedBriefs briefs) {
+        var each = briefs.each().stream()
+                .map(brief -> planner().keepingLabel(BriefRemarks.on(planner(), brief)))
+                .toList();
+        var comparison = Comparing.of(planner(), briefs.names(), each, planner().keepingLabel(briefs.pooled()));
+        return report(BriefRemarks.on(planner(), briefs.each().get(0)), comparison);
+    }
+
+    private int report(Brief brief, @Nullable PriceComparison comparison) {
+        var problems = unknown(brief);
+        if (!problems.isEmpty()) {
+            return refuse(problems);
+        }
+        var outcome = planner().plan(brief);
+        if (outcome instanceof Blended blended) {
+            return write(outcome, Page.of(findings(blended, comparison)));
+        }
+        return outcome instanceof Conflicted
+                ? write(
+                        outcome,
+                        Page.of(new ReportInput(outcome, null, List.of(), comparison, null, OptionalSections.NONE)))
+                : printer().print(outcome);
+    }
+
+    private ReportInput findings(Blended blended, @Nullable PriceComparison comparison) {
+        return new ReportInput(
+                blended,
+                Weighing.of(planner(), blended, Scales.stated(blended.brief())),
+                curves(blended),
+                comparison,
+                Panel.of(blended.brief(), blended.blend(), format),
+                new OptionalSections(null, null, LabelPrice.of(planner(), blended).orElse(null)));
+    }
+
+    private List<Problem> unknown(Brief brief) {
+        var problems = new ArrayList<Problem>();
+        prices.stream()
+                .filter(id -> InBrief.ingredient(brief, id).isEmpty())
+                .forEach(id -> problems.add(InBrief.noIngredient(brief, id)));
+        bounds.stream()
+                .filter(name -> InBrief.bound(brief, name).isEmpty())
+                .forEach(name -> problems.add(InBrief.noBound(brief, name)));
+        if (isChosen()) {
+            problems.addAll(UnsupportedFeatures.perCooked(brief));
+        }
+        return problems;
+    }
+
+    private boolean isChosen() {
+        return !prices.isEmpty() || !bounds.isEmpty();
+    }
+
+    /** Curves; none where cost is counted per cooked weight, which no curve can follow yet. */
+    private List<Curve> curves(Blended blended) {
+        if (curveless || blended.brief().practice().perCooked()) {
+            return List.of();
+        }
+        var curves = new KeyCurves(planner(), blended);
+        if (!isChosen()) {
+            return curves.usual();
+        }
+        var chosen = new ArrayList<Curve>();
+        prices.stream()
+                .flatMap(id -> InBrief.ingredient(blended.brief(), id).stream())
+                .forEach(id -> curves.price(id).ifPresent(chosen::add));
+        bounds.stream()
+                .flatMap(name -> InBrief.bound(blended.brief(), name).stream())
+                .forEach((Bound bound) -> curves.bound(bound).ifPresent(chosen::add));
+        return chosen;
+    }
+
+    private static List<Remark> remarks(Outcome outcome) {
+        return outcome instanceof Blended blended
+                ? blended.asked().remarks()
+                : ((Conflicted) outcome).brief().remarks();
+    }
+
+    private int write(Outcome outcome, String page) {
+        try {
+            WholeFile.write(page(), page);
+        } catch (IOException broken) {
+            console().err().println(PlainText.line(page().toString())
+                    + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
+            return ExitStatus.USAGE;
+        }
+        if (json()) {
+            return printer().print(outcome);
+        }
+        console().out().println("Wrote " + PlainText.line(page().toString()) + ": "
+                + outcome.fold(
+                        blended -> "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved.",
+                        none -> "no blend can meet every bound, proved.",
+                        open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
+        remarks(outcome).forEach(remark -> console().out().println("Remark: " + remark.line()));
+        return ExitStatus.of(outcome);
+    }
+}

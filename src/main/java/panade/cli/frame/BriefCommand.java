@@ -1,0 +1,34 @@
+package panade.cli.frame;
+
+import java.util.List;
+import panade.document.Documents;
+import panade.document.syntax.Problem;
+import panade.document.syntax.Reading;
+import panade.domain.Brief;
+import panade.remark.BriefRemarks;
+
+/** A command that works on one brief with all remarks on it; what is wrong with the brief is told instead of an answer. */
+public abstract class BriefCommand extends BriefsCommand {
+    protected BriefCommand(Console console) {
+        super(console);
+    }
+
+    /** Does the command's work, and gives the exit status. */
+    protected abstract int answer(Brief brief);
+
+    /** Whether the command can follow a cost per cooked weight; a brief that states one is refused elsewhere. */
+    protected boolean knowsCooked() {
+        return true;
+    }
+
+    @Override
+    protected int work() {
+        var reading = Documents.readBrief(file(), overrides());
+        if (reading instanceof Reading.Rejected<Brief> rejected) {
+            return refuse(rejected.problems());
+        }
+        var brief = BriefRemarks.on(planner(), ((Reading.Accepted<Brief>) reading).value());
+        var unsupported = knowsCooked() ? List.<Problem>of() : UnsupportedFeatures.perCooked(brief);
+        return unsupported.isEmpty() ? answer(brief) : refuse(unsupported);
+    }
+}

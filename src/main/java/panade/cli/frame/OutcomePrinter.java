@@ -1,0 +1,55 @@
+package panade.cli.frame;
+
+import java.io.PrintWriter;
+import panade.cost.OptionalSections;
+import panade.assemble.BlendResults;
+import panade.assemble.BriefResults;
+import panade.assemble.NoBlendResults;
+import panade.export.ResultJson;
+import panade.plan.Outcome;
+import panade.render.PlainText;
+import panade.render.TextRenderer;
+import panade.report.BlendReport;
+import panade.report.ConflictReport;
+
+/** Prints an outcome and gives the exit status that goes with it. */
+public final class OutcomePrinter {
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final boolean json;
+
+    public OutcomePrinter(PrintWriter out, PrintWriter err, boolean json) {
+        this.out = out;
+        this.err = err;
+        this.json = json;
+    }
+
+    public int print(Outcome outcome) {
+        if (outcome instanceof Outcome.Blended blended) {
+            return print(blended, OptionalSections.NONE);
+        }
+        if (outcome instanceof Outcome.Conflicted conflicted) {
+            out.print(json ? ResultJson.text(NoBlendResults.of(conflicted)) : TextRenderer.render(ConflictReport.of(conflicted)));
+            return ExitStatus.of(conflicted);
+        }
+        return undecided((Outcome.Undecided) outcome);
+    }
+
+    public int print(Outcome.Blended blended, OptionalSections asides) {
+        out.print(json ? ResultJson.text(BlendResults.of(blended, asides)) : TextRenderer.render(BlendReport.of(blended, asides)));
+        return ExitStatus.DONE;
+    }
+
+    /** What is told of a question that is not decided. */
+    public static String undecided(String reason) {
+        return "Not decided, neither a blend nor that there is none could be proved: " + reason + ".";
+    }
+
+    private int undecided(Outcome.Undecided undecided) {
+        if (json) {
+            out.print(ResultJson.text(BriefResults.of(undecided)));
+        }
+        err.println(PlainText.message(undecided(undecided.reason())));
+        return ExitStatus.of(undecided);
+    }
+}
