@@ -143,6 +143,7 @@ public final class BlendResults {
                 stageTitle(line.use().stage()),
                 line.offer().pricePerKg(),
                 brief.set().ingredient(id).usable(),
+                line.share().multiply(batch),
                 line.costPerKg(),
                 explanation.properties().stream()
                         .<@Nullable BigFraction>map(property -> brief.composition()

@@ -3,30 +3,30 @@ package panade.page;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Side;
-import panade.explain.Explanation.Limit;
 import panade.page.Content.BoundRow;
 import panade.page.Content.Bounds;
-import panade.plan.Outcome.Blended;
-import panade.report.BindingWords;
 import panade.report.Figures;
-import panade.report.LimitTable;
+import panade.report.blend.BindingWords;
+import panade.report.blend.LimitTable;
+import panade.result.BlendResult;
+import panade.result.BoundResult;
 
 /** Bounds with their values, walls and prices. */
 final class BoundRows {
     private final BindingWords words;
 
-    private BoundRows(Blended blended) {
-        this.words = new BindingWords(blended);
+    private BoundRows(BlendResult result) {
+        this.words = new BindingWords(result.brief().currency());
     }
 
-    static Bounds of(Blended blended) {
-        var rows = new BoundRows(blended);
-        var all = blended.explanation().limits();
+    static Bounds of(BlendResult result) {
+        var rows = new BoundRows(result);
+        var all = result.bounds();
         var shown = LimitTable.shown(all);
         var holding = BindingWords.touched(shown).stream()
-                .filter(BindingWords::matters)
+                .filter(BoundResult::holdsCostUp)
                 .toList();
-        var kept = shown.stream().filter(limit -> !holding.contains(limit)).toList();
+        var kept = shown.stream().filter(bound -> !holding.contains(bound)).toList();
         int hidden = all.size() - shown.size();
         return new Bounds(
                 holding.stream().map(rows::row).toList(),
@@ -34,17 +34,17 @@ final class BoundRows {
                 hidden == 0 ? "" : LimitTable.hidden(hidden));
     }
 
-    private BoundRow row(Limit limit) {
+    private BoundRow row(BoundResult bound) {
         return new BoundRow(
-                limit.path(),
-                limit.title(),
-                limit.value() == null ? "none" : Figures.significant(limit.value(), 4),
-                limit.unit().symbol(),
-                number(limit.min()),
-                number(limit.max()),
-                limit.value() == null ? "" : touch(limit.touch()),
-                price(limit),
-                Corridor.of(limit));
+                bound.path(),
+                bound.title(),
+                bound.value() == null ? "none" : Figures.significant(bound.value(), 4),
+                bound.unit(),
+                number(bound.min()),
+                number(bound.max()),
+                bound.value() == null ? "" : touch(bound.binding()),
+                price(bound),
+                Corridor.of(bound));
     }
 
     private static String number(@Nullable BigFraction number) {
@@ -62,13 +62,13 @@ final class BoundRows {
         };
     }
 
-    private String price(Limit limit) {
-        if (limit.value() == null) {
+    private String price(BoundResult bound) {
+        if (bound.value() == null) {
             return "nothing in this blend to measure it on";
         }
-        if (limit.touch() == null) {
+        if (bound.binding() == null) {
             return "";
         }
-        return BindingWords.matters(limit) ? words.effect(limit) : "a small move changes nothing";
+        return bound.holdsCostUp() ? words.effect(bound) : "a small move changes nothing";
     }
 }

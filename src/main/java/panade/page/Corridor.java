@@ -2,7 +2,7 @@ package panade.page;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.explain.Explanation.Limit;
+import panade.result.BoundResult;
 import panade.quantity.Decimal;
 import panade.quantity.Fractions;
 
@@ -30,10 +30,10 @@ public record Corridor(
     private static final BigFraction MIDDLE = BigFraction.of(50);
     private static final BigFraction END = BigFraction.of(100);
 
-    static Corridor of(Limit limit) {
+    static Corridor of(BoundResult limit) {
         var min = limit.min();
         var max = limit.max();
-        boolean touching = limit.touch() != null;
+        boolean touching = limit.binding() != null;
         if (min != null && min.equals(max)) {
             return new Corridor(text(MIDDLE), text(MIDDLE), text(MIDDLE), "0", text(MIDDLE), touching);
         }

@@ -4,22 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import panade.page.Content.Fold;
 import panade.page.Content.Folds;
-import panade.plan.Outcome.Blended;
 import panade.report.Block;
 import panade.report.Block.Heading;
-import panade.report.HoldingsTable;
-import panade.report.RoomTable;
-import panade.report.UnusedTable;
+import panade.report.blend.HoldingsTable;
+import panade.report.blend.RoomTable;
+import panade.report.blend.UnusedTable;
+import panade.result.BlendResult;
 
 /** Tables that are looked up rather than read. */
 final class MoreFolds {
     private MoreFolds() {}
 
-    static Folds of(Blended blended) {
+    static Folds of(BlendResult result) {
         var folds = new ArrayList<Fold>();
-        add(folds, RoomTable.of(blended));
-        add(folds, UnusedTable.of(blended.brief(), blended.explanation().unused()));
-        add(folds, HoldingsTable.of(blended.explanation().properties()));
+        add(folds, RoomTable.of(result));
+        add(folds, UnusedTable.of(result.unused()));
+        add(folds, HoldingsTable.of(result.properties()));
         return new Folds(folds);
     }
 

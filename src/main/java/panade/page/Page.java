@@ -5,25 +5,23 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
-import panade.assemble.BatchResults;
-import panade.assemble.PanelResults;
+import org.jspecify.annotations.Nullable;
 import panade.assemble.QuotesResults;
-import panade.assemble.TraceResults;
-import panade.cost.ReportInput;
-import panade.domain.Brief;
 import panade.page.Content.Blocks;
 import panade.page.PageView.Headline;
 import panade.page.PageView.Section;
-import panade.plan.Outcome.Blended;
-import panade.plan.Outcome.Conflicted;
 import panade.report.Block.Points;
 import panade.report.Cautions;
-import panade.report.ChoiceWords;
-import panade.report.ConflictReport;
 import panade.report.Remarks;
-import panade.report.VerdictWords;
+import panade.report.blend.BlendReport;
+import panade.report.blend.ConflictReport;
+import panade.report.blend.VerdictWords;
 import panade.report.plate.PanelReport;
 import panade.report.plate.SheetReport;
+import panade.result.BlendResult;
+import panade.result.BriefFacts;
+import panade.result.NoBlendResult;
+import panade.result.RemarkLine;
 
 /** Writes findings as one page. */
 public final class Page {
@@ -39,84 +37,73 @@ public final class Page {
     /** The page as HTML; there must be an answer, a blend or the proof that there is none. */
     public static String of(ReportInput findings) {
         var page = new Page(findings);
-        if (findings.outcome() instanceof Blended blended) {
-            return page.of(blended);
-        }
-        if (findings.outcome() instanceof Conflicted conflicted) {
-            return page.of(conflicted);
-        }
-        throw new IllegalArgumentException("nothing is proved, so there is nothing to show");
+        return findings.outcome().fold(page::of, page::of, open -> {
+            throw new IllegalArgumentException("nothing is proved, so there is nothing to show");
+        });
     }
 
-    private String of(Blended blended) {
-        var brief = blended.brief();
-        add("blend", "What goes in", StageParts.of(blended));
-        add("money", "Where the money goes", MoneyBars.of(blended, findings.asides()));
-        add("bounds", "Every bound, from floor to ceiling", BoundRows.of(blended));
+    private String of(BlendResult result) {
+        add("blend", "What goes in", StageParts.of(result));
+        add("money", "Where the money goes", MoneyBars.of(result));
+        add("bounds", "Every bound, from floor to ceiling", BoundRows.of(result));
         if (!findings.curves().isEmpty()) {
-            add("curves", "If a number moves", CurveViews.of(
-                            findings.curves().stream().map(TraceResults::of).toList()));
+            add("curves", "If a number moves", CurveViews.of(findings.curves()));
         }
-        addComparison(brief);
+        addComparison();
         addPanel();
-        add("mind", "Mind", new Blocks(List.of(new Points(Cautions.of(brief, blended.blend())))));
-        addRemarks(blended.asked());
-        add("proof", "The proof", Proofs.of(blended));
+        add("mind", "Mind", new Blocks(List.of(new Points(BlendReport.cautions(result)))));
+        addRemarks(result.remarks());
+        add("proof", "The proof", Proofs.of(result));
         var sheet = findings.sheet();
         if (sheet != null) {
-            add("sheet", "Batch sheet, " + brief.batch().text(), new Blocks(SheetReport.bare(BatchResults.of(sheet))));
+            add("sheet", "Batch sheet, " + result.brief().batch(), new Blocks(SheetReport.bare(sheet)));
         }
-        add("more", "To look up", MoreFolds.of(blended));
-        return render(brief, headline(blended));
+        add("more", "To look up", MoreFolds.of(result));
+        return render(result.brief(), headline(result));
     }
 
-    private Headline headline(Blended blended) {
-        var words = new VerdictWords(blended);
+    private static Headline headline(BlendResult result) {
+        var words = new VerdictWords(result);
         var sentences = new ArrayList<>(List.of(words.rest()));
         if (!words.target().isEmpty()) {
             sentences.add(words.target());
         }
         sentences.add(words.proof());
-        var label = findings.asides().label();
-        if (label != null) {
-            sentences.add(words.label(label));
-        }
-        var choice = blended.choice();
-        if (choice != null) {
-            sentences.add(ChoiceWords.of(choice, blended.blend().costPerKg()));
-        }
+        sentences.addAll(words.label());
+        sentences.addAll(words.choice());
         return new Headline(true, words.perPound(), sentences);
     }
 
-    private String of(Conflicted conflicted) {
-        add("conflict", "What stands in the way", new Blocks(ConflictReport.sets(conflicted)));
-        add("cures", "What would make a blend possible", new Blocks(ConflictReport.cures(conflicted)));
-        addComparison(conflicted.brief());
+    private String of(NoBlendResult result) {
+        add("conflict", "What stands in the way", new Blocks(ConflictReport.sets(result)));
+        add("cures", "What would make a blend possible", new Blocks(ConflictReport.cures(result)));
+        addComparison();
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.ofChanges()))));
-        addRemarks(conflicted.brief());
-        add("proof", "The proof", Proofs.of(conflicted));
-        return render(conflicted.brief(), new Headline(false, "No blend", List.of(ConflictReport.verdict(conflicted))));
+        addRemarks(result.remarks());
+        add("proof", "The proof", Proofs.of(result));
+        return render(result.brief(), new Headline(false, "No blend", List.of(ConflictReport.verdict(result))));
     }
 
-    private void addRemarks(Brief brief) {
-        if (!brief.remarks().isEmpty()) {
-            add("remarks", "Remarks", new Blocks(List.of(Remarks.points(brief.remarks()))));
+    private void addRemarks(@Nullable List<RemarkLine> remarks) {
+        if (remarks != null && !remarks.isEmpty()) {
+            add("remarks", "Remarks", new Blocks(List.of(Remarks.lines(remarks))));
         }
     }
 
-    private void addComparison(Brief brief) {
+    private void addComparison() {
         var comparison = findings.comparison();
         if (comparison != null) {
-            add("lists", "Price list against price list", new Blocks(SideBySide.of(QuotesResults.of(brief, comparison, List.of()))));
+            add(
+                    "lists",
+                    "Price list against price list",
+                    new Blocks(SideBySide.of(QuotesResults.of(findings.brief(), comparison, List.of()))));
         }
     }
 
     private void addPanel() {
         var panel = findings.panel();
         if (panel != null) {
-            var draft = PanelReport.of(
-                    PanelResults.of(panel, "Of the blend above, as it is calculated.", List.of()));
-            add("panel", "What the label would say", new Blocks(draft.blocks()));
+            add("panel", "What the label would say", new Blocks(PanelReport.of(panel).blocks()));
         }
     }
 
@@ -124,23 +111,20 @@ public final class Page {
         sections.add(new Section(id, title, content));
     }
 
-    private String render(Brief brief, Headline headline) {
+    private String render(BriefFacts brief, Headline headline) {
         var output = new StringOutput();
         var view = new PageView(brief.title(), facts(brief), headline, sections, Inline.load());
         TEMPLATES.render("page.jte", view, output);
         return output.toString();
     }
 
-    private List<String> facts(Brief brief) {
-        var lists = brief.offers().stream()
-                .map(offer -> fileName(offer.origin().file()))
-                .distinct()
-                .toList();
+    private List<String> facts(BriefFacts brief) {
+        var lists = brief.priceFiles().stream().map(Page::fileName).distinct().toList();
         var comparison = findings.comparison();
         var others =
                 comparison == null ? "" : ", the first of " + comparison.lists().size() + " lists";
         return List.of(
-                brief.batch().text() + " batch",
+                brief.batch() + " batch",
                 "brief: " + fileName(brief.file()),
                 "prices: " + String.join(", ", lists) + others);
     }

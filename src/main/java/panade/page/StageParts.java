@@ -1,54 +1,48 @@
 package panade.page;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Blend;
-import panade.domain.Brief;
-import panade.domain.Stage;
 import panade.page.Content.StageLine;
 import panade.page.Content.StagePart;
 import panade.page.Content.Stages;
-import panade.plan.Outcome.Blended;
 import panade.report.Figures;
+import panade.result.BlendResult;
+import panade.result.BlendResult.BlendLine;
 
 /** A blend as it is put together. */
 final class StageParts {
-    private final Brief brief;
-    private final Blend blend;
+    private StageParts() {}
 
-    private StageParts(Blended blended) {
-        this.brief = blended.brief();
-        this.blend = blended.blend();
+    static Stages of(BlendResult result) {
+        Map<String, List<BlendLine>> stages = new LinkedHashMap<>();
+        result.blend()
+                .forEach(line -> stages.computeIfAbsent(line.stage(), stage -> new ArrayList<>())
+                        .add(line));
+        return new Stages(stages.values().stream().map(StageParts::part).toList());
     }
 
-    static Stages of(Blended blended) {
-        var parts = new StageParts(blended);
-        return new Stages(blended.brief().stages().stream()
-                .map(parts::part)
-                .filter(part -> !part.lines().isEmpty())
-                .toList());
-    }
-
-    private StagePart part(Stage stage) {
-        var lines = blend.lines().stream()
-                .filter(line -> line.use().stage().equals(stage.id()))
-                .toList();
-        var share = lines.stream().map(Blend.Line::share).reduce(BigFraction.ZERO, BigFraction::add);
+    private static StagePart part(List<BlendLine> lines) {
         return new StagePart(
-                stage.title(),
-                grams(share) + " g, " + Figures.percent(share) + " %",
-                lines.stream().map(this::line).toList());
+                lines.get(0).stageTitle(),
+                Figures.grams(sum(lines, BlendLine::kilograms)) + " g, "
+                        + Figures.percent(sum(lines, BlendLine::share)) + " %",
+                lines.stream().map(StageParts::line).toList());
     }
 
-    private StageLine line(Blend.Line line) {
+    private static BigFraction sum(List<BlendLine> lines, Function<BlendLine, BigFraction> figure) {
+        return lines.stream().map(figure).reduce(BigFraction.ZERO, BigFraction::add);
+    }
+
+    private static StageLine line(BlendLine line) {
         return new StageLine(
-                brief.set().ingredient(line.use().ingredient()).name(),
-                line.offer().supplier(),
-                grams(line.share()),
+                line.name(),
+                line.supplier(),
+                Figures.grams(line.kilograms()),
                 Figures.percent(line.share()),
-                Figures.percent(MoneyBars.part(line.costPerKg(), blend)));
-    }
-
-    private String grams(BigFraction share) {
-        return Figures.grams(share.multiply(brief.batch().base()));
+                Figures.percent(line.costShare()));
     }
 }

@@ -28,11 +28,16 @@ public final class Remarks {
         var blocks = new ArrayList<>(report.blocks());
         if (!remarks.isEmpty()) {
             blocks.add(new Heading(HEADING));
-            blocks.add(new Points(remarks.stream()
-                    .map(remark -> remark.place() + ": " + remark.text())
-                    .toList()));
+            blocks.add(lines(remarks));
         }
         return new ReportDocument(report.title(), blocks);
+    }
+
+    /** One point a remark of a result, its place first. */
+    public static Points lines(List<RemarkLine> remarks) {
+        return new Points(remarks.stream()
+                .map(remark -> remark.place() + ": " + remark.text())
+                .toList());
     }
 
     /** One point a remark, its place first. */

@@ -103,6 +103,7 @@ public record BlendResult(
      * @param stageTitle the stage as people read it
      * @param pricePerKg money per kilogram as bought
      * @param usable share of what is bought that can be used
+     * @param kilograms in the batch
      * @param costPerKg money per kilogram of batch
      * @param holds what the ingredient states of each property of the result, in its unit; null where it does not
      */
@@ -118,6 +119,7 @@ public record BlendResult(
             @JsonIgnore String stageTitle,
             @JsonIgnore BigFraction pricePerKg,
             @JsonIgnore BigFraction usable,
+            @JsonIgnore BigFraction kilograms,
             @JsonIgnore BigFraction costPerKg,
             @JsonIgnore List<@Nullable BigFraction> holds) {}
 
@@ -201,6 +203,7 @@ public record BlendResult(
      * @param engine what found the blend
      * @param choice how good the rules' choice of ingredients is; null when there are no rules
      * @param rows how many conditions the blend was put into
+     * @param complete whether everything that was checked is exact, and nothing is left open
      */
     public record Certificate(
             Check primal,

@@ -3,10 +3,11 @@ package panade.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.explain.Explanation.Limit;
-import panade.plan.Outcome.Blended;
+import panade.result.BlendResult;
+import panade.result.BlendResult.Basis;
+import panade.result.BlendResult.BlendLine;
+import panade.result.BoundResult;
 import panade.sheet.Book;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
@@ -22,43 +23,43 @@ public final class BlendWorkbook {
     private static final int USABLE = 5;
     private static final int COST = 6;
 
-    private final Blended outcome;
-    private final Brief brief;
-    private final Blend blend;
-    private final BigFraction batch;
+    private final BlendResult result;
+    private final String money;
 
-    private BlendWorkbook(Blended outcome) {
-        this.outcome = outcome;
-        this.brief = outcome.brief();
-        this.blend = outcome.blend();
-        this.batch = brief.batch().base();
+    private BlendWorkbook(BlendResult result) {
+        this.result = result;
+        this.money = Words.currency(result.brief().currency());
     }
 
-    /** The book. */
-    public static Book of(Blended outcome) {
-        var book = new BlendWorkbook(outcome);
+    /**
+     * The book.
+     *
+     * @param asked the brief as it was asked, for its pantry and its prices
+     */
+    public static Book of(BlendResult result, Brief asked) {
+        var book = new BlendWorkbook(result);
         var draft = new SheetDraft("Blend", 18, 36, 26, 12, 12, 10, 12, 10, 12);
         int first = book.blend(draft);
         var sheets = new ArrayList<Sheet>();
         sheets.add(draft.finish());
-        var costs = book.brief.practice().costs();
-        if (costs != null) {
-            int total = first + book.blend.lines().size();
+        var full = result.fullCost();
+        if (full != null && full.making() != null) {
+            int total = first + result.blend().size();
             var kilograms = "Blend!" + Place.of(KILOGRAMS, total);
-            sheets.add(FullCostSheet.of(book.brief, book.blend, costs, kilograms, "Blend!" + Place.of(COST, total)));
+            var cost = "Blend!" + Place.of(COST, total);
+            sheets.add(FullCostSheet.of(result.brief(), full, full.making(), kilograms, cost));
         }
-        sheets.add(HoldsSheet.of(outcome, first));
+        sheets.add(HoldsSheet.of(result, first));
         sheets.add(book.bounds());
-        sheets.add(PantrySheets.ingredients(outcome.asked().set()));
-        sheets.add(PantrySheets.traits(outcome.asked().set()));
-        sheets.add(PantrySheets.prices(outcome.asked().offers(), book.brief.currency()));
+        sheets.add(PantrySheets.ingredients(asked.set()));
+        sheets.add(PantrySheets.traits(asked.set()));
+        sheets.add(PantrySheets.prices(asked.offers(), result.brief().currency()));
         return new Book(sheets);
     }
 
     /** Gives the row of the first line. */
     private int blend(SheetDraft sheet) {
-        var money = Words.currency(brief);
-        sheet.title(brief.title());
+        sheet.title(result.brief().title());
         sheet.say("The cheapest blend, proved by panade. " + Words.SHADED);
         sheet.say("Costs and contents follow your changes; whether the bounds still hold, panade tells.");
         sheet.head(
@@ -72,44 +73,43 @@ public final class BlendWorkbook {
                 "Share",
                 "Share of the cost");
         int first = sheet.next();
-        int total = first + blend.lines().size();
-        blend.lines().forEach(line -> line(line, total, sheet));
+        int total = first + result.blend().size();
+        result.blend().forEach(line -> line(line, total, sheet));
         sheet.add(
                 new Cell.Text("Total", Look.TOTAL),
                 new Cell.Text("", Look.TOTAL),
                 new Cell.Text("", Look.TOTAL),
-                sum(KILOGRAMS, first, total, batch, Form.WEIGHT),
+                sum(KILOGRAMS, first, total, result.brief().batchKg(), Form.WEIGHT),
                 new Cell.Text("", Look.TOTAL),
                 new Cell.Text("", Look.TOTAL),
-                sum(COST, first, total, blend.rawCostPerKg().multiply(batch), Form.CASH),
+                sum(COST, first, total, result.cost().batch(), Form.CASH),
                 sum(COST + 1, first, total, BigFraction.ONE, Form.SHARE),
                 sum(COST + 2, first, total, costShares(), Form.SHARE));
-        perWeight(sheet, total, money);
+        perWeight(sheet, total);
         return first;
     }
 
     private BigFraction costShares() {
-        return blend.rawCostPerKg().signum() == 0 ? BigFraction.ZERO : BigFraction.ONE;
+        return result.blend().stream().map(BlendLine::costShare).reduce(BigFraction.ZERO, BigFraction::add);
     }
 
     private static Cell sum(int column, int first, int total, BigFraction value, Form form) {
         return Cell.total(Place.sum(column, first, total - 1), value, form);
     }
 
-    private void line(Blend.Line line, int total, SheetDraft sheet) {
+    private static void line(BlendLine line, int total, SheetDraft sheet) {
         int row = sheet.next();
-        var id = line.use().ingredient();
         var cost = Place.of(COST, row);
         sheet.add(
-                Cell.text(Words.stage(brief, line.use().stage())),
-                Cell.text(Words.name(brief, id)),
-                Cell.text(line.offer().supplier()),
-                Cell.input(line.share().multiply(batch), Form.WEIGHT),
-                Cell.input(line.offer().pricePerKg(), Form.PRICE),
-                Cell.input(brief.set().ingredient(id).usable(), Form.SHARE),
+                Cell.text(line.stageTitle()),
+                Cell.text(line.name()),
+                Cell.text(line.supplier()),
+                Cell.input(line.kilograms(), Form.WEIGHT),
+                Cell.input(line.pricePerKg(), Form.PRICE),
+                Cell.input(line.usable(), Form.SHARE),
                 Cell.formula(
                         Place.of(KILOGRAMS, row) + "*" + Place.of(PRICE, row) + "/" + Place.of(USABLE, row),
-                        line.costPerKg().multiply(batch),
+                        line.cost(),
                         Form.CASH),
                 Cell.formula(
                         Place.of(KILOGRAMS, row) + "/" + Place.column(KILOGRAMS) + "$" + total,
@@ -117,7 +117,7 @@ public final class BlendWorkbook {
                         Form.SHARE),
                 Cell.formula(
                         part(cost, Place.column(COST) + "$" + total),
-                        Words.ratio(line.costPerKg(), blend.rawCostPerKg()),
+                        line.costShare(),
                         Form.SHARE));
     }
 
@@ -125,13 +125,12 @@ public final class BlendWorkbook {
         return "IF(" + whole + "=0,0," + of + "/" + whole + ")";
     }
 
-    private void perWeight(SheetDraft sheet, int total, String money) {
+    private void perWeight(SheetDraft sheet, int total) {
         var perKg = Place.of(COST, total) + "/" + Place.of(KILOGRAMS, total);
-        each(sheet, money + " per kg", perKg, blend.rawCostPerKg());
-        each(sheet, money + " per lb", perKg + "*" + Words.POUND, Words.perPound(blend.rawCostPerKg()));
-        if (brief.practice().perCooked()) {
+        each(sheet, money + " per kg", perKg, result.cost().rawPerKg());
+        each(sheet, money + " per lb", perKg + "*" + Words.POUND, Words.perPound(result.cost().rawPerKg()));
+        if (result.cost().basis() == Basis.COOKED) {
             sheet.say("What it was made least for, per cooked weight:");
-            var left = brief.practice().cookedWeight() == null ? BigFraction.ONE : blend.weight();
             int row = sheet.add(
                     Cell.text("left after cooking, kg per kg"),
                     Cell.BLANK,
@@ -139,8 +138,8 @@ public final class BlendWorkbook {
                     Cell.BLANK,
                     Cell.BLANK,
                     Cell.BLANK,
-                    Cell.input(left, Form.PRICE));
-            each(sheet, money + " per cooked kg", perKg + "/" + Place.of(COST, row), blend.costPerKg());
+                    Cell.input(result.cost().left(), Form.PRICE));
+            each(sheet, money + " per cooked kg", perKg + "/" + Place.of(COST, row), result.cost().perKg());
         }
     }
 
@@ -157,23 +156,23 @@ public final class BlendWorkbook {
 
     private Sheet bounds() {
         var sheet = new SheetDraft("Bounds", 44, 12, 12, 12, 12, 10, 18, 18);
-        var money = Words.currency(brief) + " per kg when ";
+        var perKg = money + " per kg when ";
         sheet.title("Every bound");
         sheet.say("As proved. The last two columns are what moving the number by one of its unit changes the cost by.");
-        sheet.head("Bound", "Value", "Least", "Most", "Unit", "", money + "raised", money + "lowered");
-        outcome.explanation().limits().forEach(limit -> sheet.add(limit(limit)));
+        sheet.head("Bound", "Value", "Least", "Most", "Unit", "", perKg + "raised", perKg + "lowered");
+        result.bounds().forEach(bound -> sheet.add(bound(bound)));
         return sheet.finish();
     }
 
-    private static List<Cell> limit(Limit limit) {
-        var price = limit.price();
+    private static List<Cell> bound(BoundResult bound) {
+        var price = bound.priced() ? bound.shadowPrice() : null;
         return List.of(
-                Cell.text(limit.title()),
-                Words.figure(limit.value(), Form.VALUE),
-                Words.figure(limit.min(), Form.VALUE),
-                Words.figure(limit.max(), Form.VALUE),
-                Cell.text(limit.unit().symbol()),
-                Cell.text(limit.touch() == null ? "" : "binds"),
+                Cell.text(bound.title()),
+                Words.figure(bound.value(), Form.VALUE),
+                Words.figure(bound.min(), Form.VALUE),
+                Words.figure(bound.max(), Form.VALUE),
+                Cell.text(bound.unit()),
+                Cell.text(bound.binding() == null ? "" : "binds"),
                 Words.figure(price == null ? null : price.whenRaised(), Form.PLAIN),
                 Words.figure(price == null ? null : price.whenLowered(), Form.PLAIN));
     }

@@ -2,10 +2,10 @@ package panade.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import panade.domain.Blend;
-import panade.domain.Brief;
-import panade.explain.Explanation.PropertyValue;
-import panade.plan.Outcome.Blended;
+import java.util.stream.Stream;
+import panade.result.BlendResult;
+import panade.result.BlendResult.BlendLine;
+import panade.result.BlendResult.PropertyValue;
 import panade.sheet.Cell;
 import panade.sheet.Cell.Form;
 import panade.sheet.Cell.Look;
@@ -18,18 +18,11 @@ import panade.sheet.SheetDraft;
  */
 final class HoldsSheet {
     private static final int WEIGHTS = 1;
-    private static final int FIRST = 2;
 
-    private final Blended outcome;
-    private final Brief brief;
-    private final List<PropertyValue> known;
+    private final BlendResult result;
 
-    private HoldsSheet(Blended outcome) {
-        this.outcome = outcome;
-        this.brief = outcome.brief();
-        this.known = outcome.explanation().properties().stream()
-                .filter(property -> property.value() != null)
-                .toList();
+    private HoldsSheet(BlendResult result) {
+        this.result = result;
     }
 
     /**
@@ -37,13 +30,13 @@ final class HoldsSheet {
      *
      * @param first the row of the first weight on the sheet called Blend
      */
-    static Sheet of(Blended outcome, int first) {
-        return new HoldsSheet(outcome).sheet(first);
+    static Sheet of(BlendResult result, int first) {
+        return new HoldsSheet(result).sheet(first);
     }
 
     private Sheet sheet(int first) {
         var sheet = new SheetDraft("Holds", 36, 12);
-        var lines = outcome.blend().lines();
+        var lines = result.blend();
         sheet.title("What the blend holds");
         sheet.say("Per line what the ingredient holds, in the unit of the column; at the foot what the blend does.");
         var unknown = unknown();
@@ -52,7 +45,7 @@ final class HoldsSheet {
                         ? "Weights come from the sheet called Blend."
                         : "Left out, because an ingredient does not state it: " + String.join(", ", unknown) + ".");
         var heads = new ArrayList<>(List.of("Ingredient", "Kilograms"));
-        known.forEach(property -> heads.add(heading(property)));
+        known().map(HoldsSheet::heading).forEach(heads::add);
         int from = sheet.head(heads) + 1;
         for (int i = 0; i < lines.size(); i++) {
             sheet.add(line(lines.get(i), first + i));
@@ -61,41 +54,45 @@ final class HoldsSheet {
         return sheet.finish();
     }
 
+    private Stream<PropertyValue> known() {
+        return result.properties().stream().filter(property -> property.value() != null);
+    }
+
     private List<String> unknown() {
-        return outcome.explanation().properties().stream()
+        return result.properties().stream()
                 .filter(property -> property.value() == null)
                 .map(PropertyValue::property)
                 .toList();
     }
 
     private static String heading(PropertyValue property) {
-        var unit = property.unit().symbol();
+        var unit = property.unit();
         return property.property() + (unit.isEmpty() ? "" : " (" + unit + ")");
     }
 
-    private List<Cell> line(Blend.Line line, int row) {
-        var id = line.use().ingredient();
+    private List<Cell> line(BlendLine line, int row) {
         var cells = new ArrayList<Cell>();
-        cells.add(Cell.text(Words.name(brief, id)));
-        cells.add(Cell.formula(
-                "Blend!" + Place.of(3, row), line.share().multiply(brief.batch().base()), Form.WEIGHT));
-        known.forEach(property -> cells.add(brief.composition()
-                .stated(id, property.property())
-                .<Cell>map(value -> Cell.input(value, Form.VALUE))
-                .orElse(Cell.BLANK)));
+        cells.add(Cell.text(line.name()));
+        cells.add(Cell.formula("Blend!" + Place.of(3, row), line.kilograms(), Form.WEIGHT));
+        for (int i = 0; i < line.holds().size(); i++) {
+            if (result.properties().get(i).value() != null) {
+                var value = line.holds().get(i);
+                cells.add(value == null ? Cell.BLANK : Cell.input(value, Form.VALUE));
+            }
+        }
         return cells;
     }
 
     private List<Cell> foot(int from, int to) {
         var cells = new ArrayList<Cell>();
         cells.add(new Cell.Text("The blend", Look.TOTAL));
-        cells.add(Cell.total(Place.sum(WEIGHTS, from, to), brief.batch().base(), Form.WEIGHT));
+        cells.add(Cell.total(Place.sum(WEIGHTS, from, to), result.brief().batchKg(), Form.WEIGHT));
         var weights = "$" + Place.of(WEIGHTS, from) + ":$" + Place.of(WEIGHTS, to);
-        for (int i = 0; i < known.size(); i++) {
-            var value = known.get(i).value();
+        for (var property : result.properties()) {
+            var value = property.value();
             if (value != null) {
-                var mean = "SUMPRODUCT(" + weights + "," + Place.range(FIRST + i, from, to) + ")/SUM(" + weights + ")";
-                cells.add(Cell.total(mean, value, Form.VALUE));
+                var held = Place.range(cells.size(), from, to);
+                cells.add(Cell.total("SUMPRODUCT(" + weights + "," + held + ")/SUM(" + weights + ")", value, Form.VALUE));
             }
         }
         return cells;

@@ -138,7 +138,7 @@ class UndecidedTest {
                 before,
                 new Outcome.Undecided(brief, REASON),
                 List.of(new StandIn("stock", null, BigFraction.ZERO, null, REASON)));
-        var words = TextRenderer.render(SwapReport.of(SwapResults.of(swap), List.of())).replaceAll("\\s+", " ");
+        var words = TextRenderer.render(SwapReport.of(SwapResults.of(swap))).replaceAll("\\s+", " ");
         assertThat(words)
                 .contains("Whether anything can replace it could not be decided: " + REASON)
                 .contains("Without it nothing is proved")

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import panade.assemble.BlendResults;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
@@ -26,7 +27,7 @@ import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.render.TextRenderer;
-import panade.report.BlendReport;
+import panade.report.blend.BlendReport;
 import panade.testing.DemoBriefs;
 import panade.testing.Planners;
 
@@ -119,7 +120,7 @@ class SameLabelTest {
     void what_an_order_costs_is_told_without_a_number_that_nobody_can_type() throws IOException {
         var kept = blended(kitchen("\"sameLabel\": [\"starch\", \"flour\"]"));
         var said =
-                TextRenderer.render(BlendReport.of(kept, OptionalSections.NONE)).replaceAll("\\s+", " ");
+                TextRenderer.render(BlendReport.of(BlendResults.withMoves(kept, OptionalSections.NONE))).replaceAll("\\s+", " ");
         assertThat(said)
                 .contains("- label: starch over flour: dropping this alone would save 0.59/lb.")
                 .doesNotContainPattern("label: [^.]*(asked|allowed)");

@@ -6,26 +6,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import panade.domain.LimitKind;
-import panade.domain.origin.Origin;
-import panade.explain.Explanation.Limit;
 import panade.quantity.Decimal;
-import panade.quantity.Unit;
+import panade.testing.Bounds;
 
 /** Where a bound's walls and its value are drawn; the numbers are worked out by hand. */
 class CorridorTest {
     private static Corridor corridor(@Nullable String min, @Nullable String value, @Nullable String max) {
-        return Corridor.of(new Limit(
-                LimitKind.BRIEF,
-                "a bound",
-                "a bound",
-                "/bounds/0",
-                Unit.PERCENT,
-                fraction(value),
-                fraction(min),
-                fraction(max),
-                null,
-                null,
-                new Origin("brief.json", 1, 1, "")));
+        return Corridor.of(
+                Bounds.idle(LimitKind.BRIEF, "a bound", fraction(min), fraction(value), fraction(max)));
     }
 
     private static @Nullable BigFraction fraction(@Nullable String text) {

@@ -8,6 +8,7 @@ import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.BlendResults;
 import panade.cost.FullCost;
 import panade.cost.LabelPrice;
 import panade.cost.Ladder;
@@ -89,7 +90,9 @@ public final class BlendCommand extends BriefCommand {
                         ladder ? Ladder.of(planner(), blended) : null,
                         breakEven(blended.brief()),
                         LabelPrice.of(planner(), blended).orElse(null)));
-        workbook.write(() -> BlendWorkbook.of(blended), console().err());
+        workbook.write(
+                () -> BlendWorkbook.of(BlendResults.of(blended, OptionalSections.NONE), blended.asked()),
+                console().err());
         return status;
     }
 

@@ -67,12 +67,13 @@ public final class CheckCommand implements Callable<Integer> {
         if (!problems.isEmpty()) {
             return ProblemPrinter.print(List.copyOf(problems), err);
         }
+        var result = new CheckResult(files.size(), 0, RemarkLines.of(List.copyOf(remarks)));
         if (json) {
-            out.print(ResultJson.text(new CheckResult(files.size(), 0, RemarkLines.of(List.copyOf(remarks)))));
+            out.print(ResultJson.text(result));
         } else {
             var title = counted("document", files.size()) + ", nothing wrong"
                     + (remarks.isEmpty() ? "." : "; " + counted("remark", remarks.size()) + ".");
-            var report = Remarks.under(new ReportDocument(title, List.of()), List.copyOf(remarks));
+            var report = Remarks.on(new ReportDocument(title, List.of()), result.remarks());
             out.print(TextRenderer.render(report));
         }
         return strict && !remarks.isEmpty() ? ExitStatus.DOCUMENT : ExitStatus.DONE;

@@ -14,11 +14,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.BatchResults;
+import panade.assemble.BlendResults;
+import panade.assemble.NoBlendResults;
+import panade.assemble.PanelResults;
+import panade.assemble.TraceResults;
 import panade.bench.Scales;
 import panade.bench.Weighing;
 import panade.cost.LabelPrice;
 import panade.cost.OptionalSections;
-import panade.cost.ReportInput;
 import panade.document.syntax.Problem;
 import panade.document.syntax.Reading;
 import panade.domain.Bound;
@@ -28,6 +32,7 @@ import panade.file.WholeFile;
 import panade.label.Panel;
 import panade.label.nutrition.Format;
 import panade.page.Page;
+import panade.page.ReportInput;
 import panade.plan.Outcome;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
@@ -35,7 +40,7 @@ import panade.quotes.Comparing;
 import panade.quotes.PriceComparison;
 import panade.remark.BriefRemarks;
 import panade.render.PlainText;
-import panade.report.VerdictWords;
+import panade.report.blend.VerdictWords;
 import panade.trace.Curve;
 import panade.trace.KeyCurves;
 import picocli.CommandLine.Command;
@@ -135,24 +140,25 @@ public final class ReportCommand extends BriefCommand {
             return refuse(problems);
         }
         var outcome = planner().plan(brief);
-        if (outcome instanceof Blended blended) {
-            return write(outcome, Page.of(findings(blended, comparison)));
-        }
-        return outcome instanceof Conflicted
-                ? write(
-                        outcome,
-                        Page.of(new ReportInput(outcome, null, List.of(), comparison, null, OptionalSections.NONE)))
-                : printer().print(outcome);
+        return outcome.fold(
+                blended -> write(outcome, input(blended, comparison)),
+                none -> write(
+                        outcome, new ReportInput(brief, NoBlendResults.of(none), null, List.of(), comparison, null)),
+                open -> printer().print(open));
     }
 
-    private ReportInput findings(Blended blended, @Nullable PriceComparison comparison) {
+    private ReportInput input(Blended blended, @Nullable PriceComparison comparison) {
+        var label = LabelPrice.of(planner(), blended).orElse(null);
         return new ReportInput(
-                blended,
-                Weighing.of(planner(), blended, Scales.stated(blended.brief())),
-                curves(blended),
+                blended.brief(),
+                BlendResults.withMoves(blended, new OptionalSections(null, null, label)),
+                BatchResults.of(Weighing.of(planner(), blended, Scales.stated(blended.brief()))),
+                curves(blended).stream().map(TraceResults::of).toList(),
                 comparison,
-                Panel.of(blended.brief(), blended.blend(), format),
-                new OptionalSections(null, null, LabelPrice.of(planner(), blended).orElse(null)));
+                PanelResults.of(
+                        Panel.of(blended.brief(), blended.blend(), format),
+                        "Of the blend above, as it is calculated.",
+                        List.of()));
     }
 
     private List<Problem> unknown(Brief brief) {
@@ -198,9 +204,9 @@ public final class ReportCommand extends BriefCommand {
                 : ((Conflicted) outcome).brief().remarks();
     }
 
-    private int write(Outcome outcome, String page) {
+    private int write(Outcome outcome, ReportInput input) {
         try {
-            WholeFile.write(page(), page);
+            WholeFile.write(page(), Page.of(input));
         } catch (IOException broken) {
             console().err().println(PlainText.line(page().toString())
                     + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
@@ -210,8 +216,8 @@ public final class ReportCommand extends BriefCommand {
             return printer().print(outcome);
         }
         console().out().println("Wrote " + PlainText.line(page().toString()) + ": "
-                + outcome.fold(
-                        blended -> "the cheapest blend costs " + new VerdictWords(blended).perPound() + ", proved.",
+                + input.outcome().fold(
+                        blend -> "the cheapest blend costs " + new VerdictWords(blend).perPound() + ", proved.",
                         none -> "no blend can meet every bound, proved.",
                         open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
         remarks(outcome).forEach(remark -> console().out().println("Remark: " + remark.line()));

@@ -16,7 +16,7 @@ import panade.export.ResultJson;
 import panade.plan.Outcome.Blended;
 import panade.plan.Outcome.Conflicted;
 import panade.report.Block;
-import panade.report.ConflictReport;
+import panade.report.blend.ConflictReport;
 import panade.report.question.SwapReport;
 import panade.report.question.SwapReport;
 import panade.substitute.Substituting;
@@ -73,11 +73,7 @@ public final class SwapCommand extends BriefCommand {
 
     private int print(Substitution swap) {
         var result = SwapResults.of(swap);
-        print(() -> ResultJson.text(result), () -> SwapReport.of(result, conflict(swap)));
+        print(() -> ResultJson.text(result), () -> SwapReport.of(result));
         return ExitStatus.of(swap.after());
-    }
-
-    private static List<Block> conflict(Substitution swap) {
-        return swap.after() instanceof Conflicted none ? ConflictReport.body(none) : List.of();
     }
 }

@@ -9,8 +9,8 @@ import panade.export.ResultJson;
 import panade.plan.Outcome;
 import panade.render.PlainText;
 import panade.render.TextRenderer;
-import panade.report.BlendReport;
-import panade.report.ConflictReport;
+import panade.report.blend.BlendReport;
+import panade.report.blend.ConflictReport;
 
 /** Prints an outcome and gives the exit status that goes with it. */
 public final class OutcomePrinter {
@@ -29,14 +29,18 @@ public final class OutcomePrinter {
             return print(blended, OptionalSections.NONE);
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
-            out.print(json ? ResultJson.text(NoBlendResults.of(conflicted)) : TextRenderer.render(ConflictReport.of(conflicted)));
+            var result = NoBlendResults.of(conflicted);
+            out.print(json ? ResultJson.text(result) : TextRenderer.render(ConflictReport.of(result)));
             return ExitStatus.of(conflicted);
         }
         return undecided((Outcome.Undecided) outcome);
     }
 
     public int print(Outcome.Blended blended, OptionalSections asides) {
-        out.print(json ? ResultJson.text(BlendResults.of(blended, asides)) : TextRenderer.render(BlendReport.of(blended, asides)));
+        out.print(
+                json
+                        ? ResultJson.text(BlendResults.of(blended, asides))
+                        : TextRenderer.render(BlendReport.of(BlendResults.withMoves(blended, asides))));
         return ExitStatus.DONE;
     }
 

@@ -14,6 +14,8 @@ import panade.report.Block.Table;
 import panade.report.Figures;
 import panade.report.Remarks;
 import panade.report.ReportDocument;
+import panade.report.blend.ConflictReport;
+import panade.result.NoBlendResult;
 import panade.result.BlendResult;
 import panade.result.BriefResult;
 import panade.result.SwapResult;
@@ -37,16 +39,12 @@ public final class SwapReport {
                 before.brief().currency().isEmpty() ? "" : " " + before.brief().currency();
     }
 
-    /**
-     * The report.
-     *
-     * @param conflict why there is no blend without what is out; empty where there is one
-     */
-    public static ReportDocument of(SwapResult swap, List<Block> conflict) {
-        return new SwapReport(swap).document(conflict);
+    /** The report. */
+    public static ReportDocument of(SwapResult swap) {
+        return new SwapReport(swap).document();
     }
 
-    private ReportDocument document(List<Block> conflict) {
+    private ReportDocument document() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(verdict()));
         blocks.add(new Paragraph(
@@ -56,7 +54,9 @@ public final class SwapReport {
         if (swap.changes() != null) {
             addChanges(blocks, swap.changes());
         }
-        blocks.addAll(conflict);
+        if (swap.after() instanceof NoBlendResult none) {
+            blocks.addAll(ConflictReport.body(none));
+        }
         addStandIns(blocks);
         return Remarks.on(
                 new ReportDocument(

@@ -33,7 +33,7 @@ import panade.plan.Outcome.Conflicted;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.render.TextRenderer;
-import panade.report.ConflictReport;
+import panade.report.blend.ConflictReport;
 import panade.solver.Deadline;
 import panade.testing.Planners;
 
@@ -89,7 +89,7 @@ class CuresTest {
                 "\"bounds\": [{\"property\": \"PROCNT\", \"min\": \"" + protein
                         + " %\"}, {\"name\": \"greasy\", \"property\": \"FAT\", \"min\": \"20 %\", \"max\": \"20 %\"}]");
         assertThat(numbers(conflicted.conflict())).containsEntry(path, Decimal.of(to));
-        assertThat(TextRenderer.render(ConflictReport.of(conflicted)))
+        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(conflicted))))
                 .containsPattern("greasy +20 % +" + words.replace(".", "\\."));
     }
 
@@ -124,7 +124,7 @@ class CuresTest {
                 .containsOnly(
                         Map.entry("/bounds/0/min", BigFraction.of(40)), Map.entry("/bounds/2/min", BigFraction.of(10)));
         assertThat(Objects.requireNonNull(conflict.combinedCost()).perKg()).isEqualTo(Decimal.of("2.1"));
-        assertThat(TextRenderer.render(ConflictReport.of(conflicted)))
+        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(conflicted))))
                 .contains("--conflicts 2")
                 .doesNotContain("the rest can");
     }
@@ -167,7 +167,7 @@ class CuresTest {
         assertThat(conflict.open()).anyMatch(words -> words.contains("strong"));
         var model = BriefCompiler.compile(brief).model();
         var proof = new Contradiction.Sum((Verdict.Impossible) Prover.EXACT.prove(model));
-        var text = TextRenderer.render(ConflictReport.of(new Conflicted(brief, conflict, proof)));
+        var text = TextRenderer.render(ConflictReport.of(NoBlendResults.of(new Conflicted(brief, conflict, proof))));
         assertThat(text).contains("Not decided in time").doesNotContain("No single change makes");
     }
 
@@ -182,7 +182,7 @@ class CuresTest {
         assertThat(ResultJson.text(NoBlendResults.of(summed)))
                 .containsPattern("\"provedBy\"\\s*:\\s*\"multipliers\"")
                 .doesNotContain("looked");
-        assertThat(TextRenderer.render(ConflictReport.of(summed))).doesNotContain("set of choices");
+        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(summed)))).doesNotContain("set of choices");
         var ruled = conflicted(
                 set,
                 prices,
@@ -192,7 +192,7 @@ class CuresTest {
         assertThat(looked).isPositive();
         assertThat(ResultJson.text(NoBlendResults.of(ruled)))
                 .containsPattern("\"provedBy\"\\s*:\\s*\"branching\",\\s*\"looked\"\\s*:\\s*" + looked);
-        assertThat(TextRenderer.render(ConflictReport.of(ruled)).replaceAll("\\s+", " "))
+        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(ruled))).replaceAll("\\s+", " "))
                 .contains("every choice that the rules leave was ruled out, after " + looked + " set");
     }
 

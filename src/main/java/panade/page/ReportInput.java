@@ -1,30 +1,31 @@
-package panade.cost;
+package panade.page;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import panade.bench.BatchSheet;
-import panade.label.Panel;
-import panade.plan.Outcome;
+import panade.domain.Brief;
 import panade.quotes.PriceComparison;
-import panade.trace.Curve;
+import panade.result.BatchResult;
+import panade.result.BriefResult;
+import panade.result.PanelResult;
+import panade.result.TraceResult;
 
 /**
- * All that is told of one product at once.
+ * All that a page tells of one product.
  *
- * @param outcome what came of the brief
+ * @param brief what was asked
+ * @param outcome what came of it
  * @param sheet what to weigh; null when there is no blend
  * @param curves how the least cost follows some numbers; none where there is no blend
  * @param comparison the product under several price lists; null when there is one
  * @param panel a draft of the label; null when there is no blend
- * @param asides what else was asked
  */
 public record ReportInput(
-        Outcome outcome,
-        @Nullable BatchSheet sheet,
-        List<Curve> curves,
+        Brief brief,
+        BriefResult outcome,
+        @Nullable BatchResult sheet,
+        List<TraceResult> curves,
         @Nullable PriceComparison comparison,
-        @Nullable Panel panel,
-        OptionalSections asides) {
+        @Nullable PanelResult panel) {
     public ReportInput {
         curves = List.copyOf(curves);
     }

@@ -1,12 +1,13 @@
-package panade.report;
+package panade.report.blend;
 
 import java.util.List;
-import panade.domain.Brief;
-import panade.explain.Explanation.Unused;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.result.BlendResult.UnusedIngredient;
 
 /** Tabulates what is not used, and the price that would change that. */
 public final class UnusedTable {
@@ -21,33 +22,34 @@ public final class UnusedTable {
     private UnusedTable() {}
 
     /** The table; nothing when everything is used. */
-    public static List<Block> of(Brief brief, List<Unused> unused) {
+    public static List<Block> of(List<UnusedIngredient> unused) {
         return unused.isEmpty()
                 ? List.of()
                 : List.of(
                         new Heading("Not used, and the price at which each would come in"),
                         new Table(
                                 COLUMNS,
-                                unused.stream().map(each -> row(brief, each)).toList()),
+                                unused.stream().map(UnusedTable::row).toList()),
                         new Paragraph(
                                 "Prices as bought. \"Then\" is its share of the blend once it comes in; \"saves\" is"
                                         + " what a price 5 % below that would save; \"not worth it\" is under a cent a pound and"
                                         + " under half a per cent."));
     }
 
-    private static List<String> row(Brief brief, Unused unused) {
-        var entry = unused.entry();
-        var name = brief.set().ingredient(unused.ingredient()).name();
+    private static List<String> row(UnusedIngredient unused) {
         var price = Figures.money(Figures.perPound(unused.pricePerKg()));
-        if (entry == null) {
-            return List.of(name, price, "at no price", "", "", "");
+        var at = unused.entersAt();
+        var share = unused.share();
+        var saving = unused.savingPerKg();
+        if (at == null || share == null || saving == null) {
+            return List.of(unused.name(), price, "at no price", "", "", "");
         }
         return List.of(
-                name,
+                unused.name(),
                 price,
-                Figures.money(Figures.perPound(entry.at())),
-                Figures.percent(entry.share()),
-                Figures.money(Figures.perPound(entry.saving())),
-                entry.worthwhile() ? "" : "not worth it");
+                Figures.money(Figures.perPound(at)),
+                Figures.percent(share),
+                Figures.money(Figures.perPound(saving)),
+                unused.worthwhile() ? "" : "not worth it");
     }
 }

@@ -1,20 +1,24 @@
-package panade.report;
+package panade.report.blend;
 
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.plan.Choice;
+import panade.report.Figures;
+import panade.result.BlendResult.Choice;
 
 /** Words how good a choice of ingredients is that rules left open. */
-public final class ChoiceWords {
+final class ChoiceWords {
     private ChoiceWords() {}
 
-    /** The words. */
-    public static String of(Choice choice, BigFraction costPerKg) {
+    /**
+     * The words.
+     *
+     * @param gap by what part of itself the cost may be above the least
+     */
+    static String of(Choice choice, BigFraction gap) {
         var found = "The rules leave a choice of ingredients, found by " + choice.engine() + ". ";
         var prices = " Every price and rate below is with this choice of ingredients.";
-        if (choice.closed()) {
+        if (choice.proved()) {
             return found + "No other choice is cheaper: " + looked(choice) + " in exact fractions." + prices;
         }
-        var gap = choice.gap(costPerKg);
         return found + "The search says that no other is cheaper; in exact fractions, after "
                 + choice.looked() + " sets of choices, it is proved that none is cheaper by more than "
                 + Figures.significant(gap.multiply(100), 2) + " %." + prices;

@@ -1,4 +1,4 @@
-package panade.report;
+package panade.report.blend;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,9 +6,8 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import panade.domain.LimitKind;
-import panade.domain.origin.Origin;
-import panade.explain.Explanation.Limit;
-import panade.quantity.Unit;
+import panade.result.BoundResult;
+import panade.testing.Bounds;
 
 /** Which bounds are worth a line of the table. */
 class LimitTableTest {
@@ -35,18 +34,7 @@ class LimitTableTest {
         assertThat(LimitTable.hidden(2)).contains(": 2 ceilings on");
     }
 
-    private static Limit limit(LimitKind kind, String name, int value) {
-        return new Limit(
-                kind,
-                name,
-                name,
-                "/bounds/0",
-                Unit.PERCENT,
-                BigFraction.of(value),
-                null,
-                BigFraction.of(20),
-                null,
-                null,
-                new Origin("brief.json", 1, 1, "/bounds/0"));
+    private static BoundResult limit(LimitKind kind, String name, int value) {
+        return Bounds.idle(kind, name, null, BigFraction.of(value), BigFraction.of(20));
     }
 }

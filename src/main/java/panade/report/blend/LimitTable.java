@@ -1,14 +1,16 @@
-package panade.report;
+package panade.report.blend;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.explain.Explanation.Limit;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.result.BoundResult;
 
 /** Tabulates bounds; ceilings of the pantry and the price lists are shown only where the blend comes near them. */
 public final class LimitTable {
@@ -23,7 +25,7 @@ public final class LimitTable {
 
     private LimitTable() {}
 
-    static List<Block> of(List<Limit> limits) {
+    static List<Block> of(List<BoundResult> limits) {
         var shown = shown(limits);
         var blocks = new ArrayList<Block>();
         blocks.add(new Heading("Every bound"));
@@ -36,7 +38,7 @@ public final class LimitTable {
     }
 
     /** The bounds worth showing. */
-    public static List<Limit> shown(List<Limit> limits) {
+    public static List<BoundResult> shown(List<BoundResult> limits) {
         return limits.stream()
                 .filter(limit -> !limit.kind().isOfThePantry() || isNear(limit))
                 .toList();
@@ -48,13 +50,13 @@ public final class LimitTable {
                 + " on use or availability from the ingredient set and the price lists.";
     }
 
-    private static boolean isNear(Limit limit) {
+    private static boolean isNear(BoundResult limit) {
         var value = limit.value();
         var max = limit.max();
         return value != null && max != null && value.multiply(2).compareTo(max) >= 0 && value.signum() > 0;
     }
 
-    private static List<String> row(Limit limit) {
+    private static List<String> row(BoundResult limit) {
         var value = limit.value();
         return List.of(
                 limit.title(),
@@ -62,12 +64,12 @@ public final class LimitTable {
                 limit.min() == null ? "" : Figures.significant(limit.min(), 5),
                 limit.max() == null ? "" : Figures.significant(limit.max(), 5),
                 margin(limit),
-                limit.unit().symbol(),
-                limit.touch() == null || value == null ? "" : "binds");
+                limit.unit(),
+                limit.binding() == null || value == null ? "" : "binds");
     }
 
     /** How far the value is from the nearer limit. */
-    private static String margin(Limit limit) {
+    private static String margin(BoundResult limit) {
         var value = limit.value();
         if (value == null) {
             return "";

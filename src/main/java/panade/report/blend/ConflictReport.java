@@ -1,74 +1,76 @@
-package panade.report;
+package panade.report.blend;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.explain.conflict.Conflict;
-import panade.explain.conflict.Conflict.Change;
-import panade.explain.conflict.Conflict.Cost;
-import panade.explain.conflict.Conflict.Member;
-import panade.explain.conflict.Conflict.Relaxation;
-import panade.plan.Contradiction;
-import panade.plan.Outcome.Conflicted;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Points;
 import panade.report.Block.Table;
+import panade.report.Cautions;
+import panade.report.Figures;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
+import panade.result.NoBlendResult;
+import panade.result.NoBlendResult.Member;
+import panade.result.NoBlendResult.Move;
+import panade.result.NoBlendResult.Relaxation;
+import panade.result.NoBlendResult.Switch;
 
 /** Words why no blend meets a brief and what would change that. */
 public final class ConflictReport {
     private static final String VERDICT =
             "No blend can meet every bound with the offers at hand (proved in exact fractions).";
 
-    private final Conflicted outcome;
-    private final Conflict conflict;
+    private final NoBlendResult result;
 
-    private ConflictReport(Conflicted outcome) {
-        this.outcome = outcome;
-        this.conflict = outcome.conflict();
+    private ConflictReport(NoBlendResult result) {
+        this.result = result;
     }
 
     /** The report on a brief that cannot be met. */
-    public static ReportDocument of(Conflicted outcome) {
-        return new ConflictReport(outcome).document();
+    public static ReportDocument of(NoBlendResult result) {
+        return new ConflictReport(result).document();
     }
 
     /** The answer, and how it was proved. */
-    public static String verdict(Conflicted outcome) {
-        if (outcome.proof() instanceof Contradiction.RuledOut ruledOut) {
-            int looked = ruledOut.proof().looked();
-            return VERDICT + " The bounds alone leave blends; every choice that the rules leave was ruled out, after "
-                    + looked + (looked == 1 ? " set" : " sets") + " of choices.";
-        }
-        return VERDICT;
+    public static String verdict(NoBlendResult result) {
+        var looked = result.certificate().looked();
+        return looked == null
+                ? VERDICT
+                : VERDICT + " The bounds alone leave blends; every choice that the rules leave was ruled out, after "
+                        + looked + (looked == 1 ? " set" : " sets") + " of choices.";
     }
 
     /** What is in conflict. */
-    public static List<Block> sets(Conflicted outcome) {
-        return new ConflictReport(outcome).sets();
+    public static List<Block> sets(NoBlendResult result) {
+        return new ConflictReport(result).sets();
     }
 
     /** What would make a blend possible. */
-    public static List<Block> cures(Conflicted outcome) {
-        return new ConflictReport(outcome).cures();
+    public static List<Block> cures(NoBlendResult result) {
+        return new ConflictReport(result).cures();
     }
 
     /** All of it but the title and the remarks. */
-    public static List<Block> body(Conflicted outcome) {
-        return new ConflictReport(outcome).body();
+    public static List<Block> body(NoBlendResult result) {
+        return new ConflictReport(result).body();
     }
 
     private ReportDocument document() {
-        return Remarks.under(
-                new ReportDocument(outcome.brief().title(), body()),
-                outcome.brief().remarks());
+        return Remarks.on(
+                new ReportDocument(result.brief().title(), body()),
+                Objects.requireNonNullElse(result.remarks(), List.of()));
     }
 
     private List<Block> body() {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph(verdict(outcome)));
+        blocks.add(new Paragraph(verdict(result)));
         blocks.addAll(sets());
         blocks.addAll(cures());
         blocks.add(new Heading("Mind"));
@@ -78,12 +80,12 @@ public final class ConflictReport {
 
     private List<Block> sets() {
         var blocks = new ArrayList<Block>();
-        for (var set : conflict.sets()) {
+        for (var set : result.members()) {
             blocks.add(new Paragraph(headline(set)));
             blocks.add(new Points(set.stream().map(ConflictReport::words).toList()));
             freeing(set).ifPresent(words -> blocks.add(new Paragraph(words)));
         }
-        if (!conflict.proved()) {
+        if (!result.conflictProved()) {
             blocks.add(new Paragraph(
                     "That just these are in conflict is the search's word; that the whole brief is, is proved."));
         }
@@ -95,9 +97,9 @@ public final class ConflictReport {
         var blocks = new ArrayList<Block>();
         addCures(blocks);
         addCombined(blocks);
-        if (!conflict.open().isEmpty()) {
+        if (!result.undecided().isEmpty()) {
             blocks.add(new Paragraph("Not decided in time:"));
-            blocks.add(new Points(conflict.open()));
+            blocks.add(new Points(result.undecided()));
         }
         return blocks;
     }
@@ -121,18 +123,18 @@ public final class ConflictReport {
 
     /** What stands beside the sets shown. */
     private Optional<String> others() {
-        int shown = conflict.sets().size();
-        if (conflict.separate() > shown) {
-            return Optional.of("Beside that stand more: " + conflict.separate()
+        int shown = result.members().size();
+        if (result.separateConflicts() > shown) {
+            return Optional.of("Beside that stand more: " + result.separateConflicts()
                     + " conflicts were found of which no two share a bound or rule, so that no fewer than "
-                    + conflict.separate() + " changes are enough; \"blend --conflicts " + conflict.separate()
+                    + result.separateConflicts() + " changes are enough; \"blend --conflicts " + result.separateConflicts()
                     + "\" shows them.");
         }
-        if (shown == 1 && conflict.sets().get(0).stream().noneMatch(Member::frees)) {
+        if (shown == 1 && result.members().get(0).stream().noneMatch(Member::frees)) {
             return Optional.of("Other conflicts share one or another of these; \"blend --conflicts 5\" shows them.");
         }
         return shown > 1
-                ? Optional.of(conflict.complete() ? "There are no other such sets." : "There may be more such sets.")
+                ? Optional.of(result.allConflicts() ? "There are no other such sets." : "There may be more such sets.")
                 : Optional.empty();
     }
 
@@ -141,9 +143,9 @@ public final class ConflictReport {
     }
 
     private void addCures(List<Block> blocks) {
-        if (conflict.cures().isEmpty()) {
+        if (result.cures().isEmpty()) {
             blocks.add(new Paragraph(
-                    conflict.open().isEmpty()
+                    result.undecided().isEmpty()
                             ? "No single change makes a blend possible."
                             : "No single change was found that makes a blend possible."));
             return;
@@ -154,56 +156,50 @@ public final class ConflictReport {
                 new Column("from", true),
                 new Column("to", true),
                 new Column("cost /lb", true));
-        blocks.add(new Table(columns, conflict.cures().stream().map(this::row).toList()));
+        blocks.add(new Table(columns, result.cures().stream().map(this::row).toList()));
     }
 
     private List<String> row(Relaxation cure) {
-        if (cure.change() instanceof Change.Moves moves) {
-            return List.of(cure.name(), Figures.exactly(moves.from(), moves.unit()), moved(moves), cost(cure.cost()));
-        }
-        return List.of(words(cure), "", "", cost(cure.cost()));
+        var cost = cost(cure.costPerKg(), cure.costProved());
+        return cure.change() instanceof Move move
+                ? List.of(cure.name(), Figures.exactly(move.from(), move.unit()), moved(move), cost)
+                : List.of(words(cure), "", "", cost);
     }
 
     private static String words(Relaxation cure) {
-        var words = cure.change() instanceof Change.Drops ? "without the rule: " : "allow ";
-        return words + cure.name();
+        return (cure.change().equals(Switch.DROPPED) ? "without the rule: " : "allow ") + cure.name();
     }
 
     /** The number to write, or the two of a fixed bound that is opened. */
-    static String moved(Change.Moves moves) {
-        var kept = moves.kept();
-        return Figures.moved(
-                moves.from(),
-                moves.to(),
-                moves.unit().symbol(),
-                kept == null ? null : kept.number(),
-                kept == null ? null : kept.unit().symbol());
+    public static String moved(Move move) {
+        return Figures.moved(move.from(), move.to(), move.unit(), move.kept(), move.keptUnit());
     }
 
-    private String cost(@Nullable Cost cost) {
-        var currency = outcome.brief().currency();
-        if (cost == null) {
+    private String cost(@Nullable BigFraction perKg, @Nullable Boolean proved) {
+        if (perKg == null) {
             return "price not known";
         }
-        var words = Figures.money(Figures.perPound(cost.perKg())) + (currency.isEmpty() ? "" : " " + currency);
-        return cost.least() ? words : "at most " + words;
+        var currency = result.brief().currency();
+        var words = Figures.money(Figures.perPound(perKg)) + (currency.isEmpty() ? "" : " " + currency);
+        return Boolean.TRUE.equals(proved) ? words : "at most " + words;
     }
 
     private void addCombined(List<Block> blocks) {
-        if (conflict.combined().isEmpty()) {
+        var combined = result.combined();
+        if (combined == null) {
             return;
         }
-        var lead = conflict.cures().isEmpty() ? "Together these do" : "Without allowing anything, these do together";
+        var lead = result.cures().isEmpty() ? "Together these do" : "Without allowing anything, these do together";
         blocks.add(new Paragraph(lead + " (solved with; while the others stay, none can be left out or move less):"));
-        var points = new ArrayList<String>();
-        for (var cure : conflict.combined()) {
-            points.add(
-                    cure.change() instanceof Change.Moves moves
-                            ? cure.name() + ": from " + Figures.exactly(moves.from(), moves.unit()) + " to "
-                                    + moved(moves)
-                            : words(cure));
-        }
-        blocks.add(new Points(points));
-        blocks.add(new Paragraph("Then the cheapest blend costs " + cost(conflict.combinedCost()) + "/lb."));
+        blocks.add(new Points(
+                combined.moves().stream().map(ConflictReport::point).toList()));
+        blocks.add(new Paragraph(
+                "Then the cheapest blend costs " + cost(combined.costPerKg(), combined.costProved()) + "/lb."));
+    }
+
+    private static String point(Relaxation cure) {
+        return cure.change() instanceof Move move
+                ? cure.name() + ": from " + Figures.exactly(move.from(), move.unit()) + " to " + moved(move)
+                : words(cure);
     }
 }

@@ -1,13 +1,15 @@
-package panade.report;
+package panade.report.blend;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.explain.Explanation.PropertyValue;
+import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.result.BlendResult.PropertyValue;
 
 /** Tabulates what the blend holds; what is not known is named, never shown as nothing. */
 public final class HoldingsTable {
@@ -48,6 +50,6 @@ public final class HoldingsTable {
                 property.property(),
                 property.title(),
                 Figures.significant(value, 4),
-                property.unit().symbol());
+                property.unit());
     }
 }

@@ -1,9 +1,10 @@
-package panade.report;
+package panade.report.blend;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import panade.assemble.BlendResults;
 import panade.cost.OptionalSections;
 import panade.render.TextRenderer;
 import panade.testing.SmallKitchen;
@@ -68,7 +69,7 @@ class StepWordsTest {
     }
 
     private static String said(SmallKitchen kitchen) {
-        return TextRenderer.render(BlendReport.of(kitchen.blended(), OptionalSections.NONE))
+        return TextRenderer.render(BlendReport.of(BlendResults.withMoves(kitchen.blended(), OptionalSections.NONE)))
                 .lines()
                 .map(String::strip)
                 .collect(Collectors.joining(" "));
