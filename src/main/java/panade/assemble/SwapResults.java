@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import panade.cost.LabelStudy;
-import panade.explain.Explanation.Limit;
+import panade.explain.Explanation.Binding;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Relaxation;
 import panade.label.Allergens;
@@ -133,10 +133,7 @@ public final class SwapResults {
 
     private static Set<String> binding(Blended outcome) {
         var titles = new TreeSet<String>();
-        outcome.explanation().limits().stream()
-                .filter(limit -> limit.touch() != null)
-                .map(Limit::title)
-                .forEach(titles::add);
+        outcome.explanation().bindings().stream().map(Binding::title).forEach(titles::add);
         return titles;
     }
 

@@ -1,26 +1,122 @@
 package panade.explain;
 
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.certify.Verdict.Optimum;
+import panade.certify.sensitivity.Sensitivity;
+import panade.compile.CompiledBrief;
+import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.BoundId;
+import panade.domain.Brief;
 import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.origin.Origin;
+import panade.model.Unproved;
 import panade.quantity.Unit;
 
 /**
- * Why a blend is as it is.
- *
- * @param limits every bound, ceiling and availability with its value, in the brief's order
- * @param used what is in the blend and how far its prices may move, by id
- * @param unused candidates that are not in the blend, by id
- * @param properties what the blend holds
- * @param unique whether no other blend costs as little
+ * Why a blend is as it is. Each part is worked out when it is first asked for, and once, from the proved optimum alone;
+ * {@link Unproved} is thrown by a part that cannot be settled.
  */
-public record Explanation(
-        List<Limit> limits, List<Used> used, List<Unused> unused, List<PropertyValue> properties, boolean unique) {
+public final class Explanation {
+    private final LimitReader reader;
+    private final Lazy<List<Binding>> bindings;
+    private final Lazy<List<Limit>> limits;
+    private final Lazy<List<Used>> used;
+    private final Lazy<List<Unused>> unused;
+    private final Lazy<List<PropertyValue>> properties;
+    private final Lazy<Boolean> unique;
+
+    /** A part that takes work of its own. */
+    public enum Part {
+        BINDINGS,
+        LIMITS,
+        USED,
+        UNUSED,
+        PROPERTIES,
+        UNIQUE
+    }
+
+    /**
+     * The explanation of a blend.
+     *
+     * @param optimum the proof of its least cost, of that brief's model
+     * @param watcher told of each part once it is worked out
+     */
+    public Explanation(
+            Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, Consumer<Part> watcher) {
+        var sensitivity = new Sensitivity(optimum);
+        unique = part(Part.UNIQUE, watcher, sensitivity::isUnique);
+        reader = new LimitReader(brief, compiled, blend, sensitivity, unique::get);
+        var prices = new PriceReader(brief, compiled, blend, sensitivity);
+        bindings = part(Part.BINDINGS, watcher, reader::bindings);
+        limits = part(Part.LIMITS, watcher, reader::limits);
+        used = part(Part.USED, watcher, prices::used);
+        unused = part(Part.UNUSED, watcher, prices::unused);
+        properties = part(Part.PROPERTIES, watcher, new PropertyReader(brief, blend)::properties);
+    }
+
+    private static <T> Lazy<T> part(Part part, Consumer<Part> watcher, Supplier<T> work) {
+        return new Lazy<>(() -> {
+            var value = work.get();
+            watcher.accept(part);
+            return value;
+        });
+    }
+
+    /** The bounds, ceilings and availabilities that the blend touches, in the brief's order; without their prices. */
+    public List<Binding> bindings() {
+        return bindings.get();
+    }
+
+    /** Every bound, ceiling and availability with its value, in the brief's order. */
+    public List<Limit> limits() {
+        return limits.get();
+    }
+
+    /** What is in the blend and how far its prices may move, by id. */
+    public List<Used> used() {
+        return used.get();
+    }
+
+    /** Candidates that are not in the blend, by id. */
+    public List<Unused> unused() {
+        return unused.get();
+    }
+
+    /** What the blend holds. */
+    public List<PropertyValue> properties() {
+        return properties.get();
+    }
+
+    /** Whether no other blend costs as little. */
+    public boolean unique() {
+        return unique.get();
+    }
+
+    /** How one number of a bound stands, whether or not the blend touches it; worked out each time it is asked for. */
+    public SideReading number(Bound bound, Side side) {
+        return reader.number(bound, side);
+    }
+
+    /** This explanation with all of its parts worked out, so that none of them can fail any more. */
+    public Explanation complete() {
+        Stream.of(bindings, limits, used, unused, properties, unique).forEach(Lazy::get);
+        return this;
+    }
+
+    /** A limit that the blend touches, on one side or, where it is fixed, on both. */
+    public record Binding(LimitKind kind, BoundId id, String title, Side side) {
+        /** Whether it is that bound's. */
+        public boolean isOf(Bound bound) {
+            return kind == bound.kind() && id.equals(bound.id());
+        }
+    }
 
     /**
      * A bound as the blend meets it; all numbers are in {@code unit}.
@@ -143,7 +239,8 @@ public record Explanation(
      *
      * @param at the price per kilogram as bought below which it would
      * @param share how much of the batch it would then make up
-     * @param saving what the blend would save per kilogram if the price were {@link Explainer#SAVING_TEST_DISCOUNT} lower still
+     * @param saving what the blend would save per kilogram if the price were lower still, by {@link
+     *     PriceReader#SAVING_TEST_DISCOUNT}
      * @param worthwhile whether that saving is at least a cent per pound or half a per cent of the cost
      */
     public record Entry(BigFraction at, BigFraction share, BigFraction saving, boolean worthwhile) {}

@@ -3,6 +3,7 @@ package panade.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -13,10 +14,12 @@ import panade.compile.CompiledBrief;
 import panade.compile.RowId;
 import panade.domain.Blend;
 import panade.domain.Bound;
+import panade.domain.BoundId;
 import panade.domain.Brief;
 import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
+import panade.explain.Explanation.Binding;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
 import panade.explain.Explanation.SideReading;
@@ -31,7 +34,7 @@ final class LimitReader {
     private final Audit audit;
     private final NumberPrice prices;
 
-    LimitReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, boolean unique) {
+    LimitReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, BooleanSupplier unique) {
         this.brief = brief;
         this.compiled = compiled;
         this.audit = new Audit(brief, blend);
@@ -43,6 +46,41 @@ final class LimitReader {
         brief.bounds().forEach(bound -> limits.add(read(bound)));
         brief.offers().stream().filter(offer -> offer.available() != null).forEach(offer -> limits.add(read(offer)));
         return limits;
+    }
+
+    /** What the blend touches, without prices. */
+    List<Binding> bindings() {
+        var bindings = new ArrayList<Binding>();
+        for (var bound : brief.bounds()) {
+            var touch = touch(bound);
+            if (touch != null) {
+                bindings.add(new Binding(bound.kind(), bound.id(), bound.title(), touch));
+            }
+        }
+        brief.offers().stream()
+                .filter(offer -> offer.available() != null && touches(offer))
+                .forEach(offer -> bindings.add(new Binding(LimitKind.AVAILABILITY, id(offer), title(offer), Side.MAX)));
+        return bindings;
+    }
+
+    private boolean touches(Offer offer) {
+        return weight(offer).equals(Objects.requireNonNull(offer.available()).base());
+    }
+
+    private BigFraction weight(Offer offer) {
+        return audit.bought(offer).multiply(brief.batch().base());
+    }
+
+    private String title(Offer offer) {
+        return brief.set().ingredient(offer.ingredient()).name() + ", all that " + offer.supplier() + " has";
+    }
+
+    private static BoundId id(Offer offer) {
+        return BoundId.of(
+                LimitKind.AVAILABILITY,
+                offer.origin(),
+                offer.origin().pointer(),
+                BriefCompiler.availabilityName(offer));
     }
 
     private Limit read(Bound bound) {
@@ -66,16 +104,15 @@ final class LimitReader {
     private Limit read(Offer offer) {
         var available = Objects.requireNonNull(offer.available());
         var unit = available.unit();
-        var bought = audit.bought(offer).multiply(brief.batch().base());
-        boolean touches = bought.equals(available.base());
+        boolean touches = touches(offer);
         int row = compiled.rowOf(new RowId.OfOffer(offer.id()));
         return new Limit(
                 LimitKind.AVAILABILITY,
                 BriefCompiler.availabilityName(offer),
-                brief.set().ingredient(offer.ingredient()).name() + ", all that " + offer.supplier() + " has",
+                title(offer),
                 offer.origin().pointer(),
                 unit,
-                unit.fromBase(bought),
+                unit.fromBase(weight(offer)),
                 null,
                 available.number(),
                 touches ? Side.MAX : null,

@@ -1,6 +1,7 @@
 package panade.explain;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
@@ -19,10 +20,10 @@ final class NumberPrice {
     private final CompiledBrief compiled;
     private final Blend blend;
     private final Sensitivity sensitivity;
-    private final boolean unique;
+    private final BooleanSupplier unique;
     private final Optional<PerCooked> perCooked;
 
-    NumberPrice(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, boolean unique) {
+    NumberPrice(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, BooleanSupplier unique) {
         this.brief = brief;
         this.compiled = compiled;
         this.blend = blend;
@@ -125,7 +126,7 @@ final class NumberPrice {
     }
 
     private BigFraction leastWeight(PerCooked cooked) {
-        return unique ? cooked.weight() : sensitivity.extreme(cooked.form(), false);
+        return unique.getAsBoolean() ? cooked.weight() : sensitivity.extreme(cooked.form(), false);
     }
 
     /**
@@ -137,7 +138,7 @@ final class NumberPrice {
      */
     private BigFraction lever(Rate rate, LinearForm form) {
         boolean most = rate.rate().signum() < 0;
-        if (unique) {
+        if (unique.getAsBoolean()) {
             var weight = perCooked.map(PerCooked::weight).orElse(BigFraction.ONE);
             return (form.isZero() ? BigFraction.ONE : amount(form)).divide(weight);
         }

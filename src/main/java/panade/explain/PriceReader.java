@@ -22,6 +22,9 @@ import panade.quantity.Unit;
 
 /** Reads prices: how far a used one may move, and where an unused one comes in. */
 final class PriceReader {
+    /** How far below its entering price an unused ingredient is imagined when its saving is told. */
+    static final BigFraction SAVING_TEST_DISCOUNT = BigFraction.of(5, 100);
+
     private static final BigFraction CENT_PER_LB = BigFraction.of(1, 100).divide(Unit.POUND.factor());
     /** How often a rate for the cooked weight is taken anew at most; far more than any model needs. */
     private static final int MOST_RATES = 100;
@@ -157,7 +160,7 @@ final class PriceReader {
     }
 
     private static BigFraction lowered(BigFraction price) {
-        return price.multiply(BigFraction.ONE.subtract(Explainer.SAVING_TEST_DISCOUNT));
+        return price.multiply(BigFraction.ONE.subtract(SAVING_TEST_DISCOUNT));
     }
 
     private List<BigFraction> costsWith(Offer offer, BigFraction price) {

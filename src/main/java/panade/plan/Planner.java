@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Consumer;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.audit.Audit;
@@ -18,7 +19,7 @@ import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
-import panade.explain.Explainer;
+import panade.explain.Explanation;
 import panade.explain.Room;
 import panade.explain.RoomReader;
 import panade.explain.conflict.ConflictExplainer;
@@ -58,6 +59,7 @@ public final class Planner {
     private final Engines engines;
     private final BigFraction slack;
     private final int conflicts;
+    private final Consumer<Explanation.Part> watcher;
 
     /** A planner that asks one solver, for linear models only. */
     public Planner(Solver solver) {
@@ -76,9 +78,15 @@ public final class Planner {
      * @param conflicts how many irreducible conflicts to look for at most when there is no blend
      */
     public Planner(Engines engines, BigFraction slack, int conflicts) {
+        this(engines, slack, conflicts, part -> {});
+    }
+
+    /** The same; the watcher is told of each part of an explanation that is worked out. */
+    Planner(Engines engines, BigFraction slack, int conflicts, Consumer<Explanation.Part> watcher) {
         this.engines = engines;
         this.slack = slack;
         this.conflicts = conflicts;
+        this.watcher = watcher;
     }
 
     /** The outcome of a brief, with the room around the blend or all that was asked for about conflicts. */
@@ -86,7 +94,10 @@ public final class Planner {
         return outcome(brief, true, conflicts);
     }
 
-    /** The outcome of a brief as quickly as it can be had: no room, and the first conflict found. */
+    /**
+     * The outcome of a brief as quickly as it can be had: no room, the first conflict found, and of the explanation
+     * only what is asked for afterwards.
+     */
     public Outcome answer(Brief brief) {
         return outcome(brief, false, ConflictExplainer.FIRST);
     }
@@ -357,7 +368,10 @@ public final class Planner {
         }
         // the two longest pieces of work, each from the proved optimum alone, at the same time
         var measuring = CompletableFuture.supplyAsync(() -> roomy ? room(settled) : Room.UNMEASURED);
-        var explanation = Explainer.explain(brief, settled.compiled(), blend, optimum);
+        var explanation = new Explanation(brief, settled.compiled(), blend, optimum, watcher);
+        if (roomy) {
+            explanation.complete();
+        }
         var room = joined(measuring);
         var nearby = room.points().stream()
                 .map(point -> BlendReader.blend(brief, settled.compiled(), point))

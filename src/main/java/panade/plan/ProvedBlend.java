@@ -6,7 +6,7 @@ import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Side;
-import panade.explain.Explainer;
+import panade.explain.Explanation;
 import panade.explain.Explanation.SideReading;
 
 /**
@@ -20,6 +20,6 @@ public record ProvedBlend(Brief brief, CompiledBrief compiled, Blend blend, Opti
 
     /** How one number of a bound of the brief stands. */
     public SideReading number(Bound bound, Side side) {
-        return Explainer.number(brief, compiled, blend, proof, bound, side);
+        return new Explanation(brief, compiled, blend, proof, part -> {}).number(bound, side);
     }
 }

@@ -85,8 +85,8 @@ public final class Substituting {
 
     /** Floors that bind today and to which what is out adds. */
     private List<Bound> carriedFloors() {
-        var binding = before.explanation().limits().stream()
-                .filter(limit -> limit.touch() == Side.MIN)
+        var binding = before.explanation().bindings().stream()
+                .filter(limit -> limit.side() == Side.MIN)
                 .toList();
         return brief.bounds().stream()
                 .filter(bound -> bound.min() != null && binding.stream().anyMatch(limit -> limit.isOf(bound)))

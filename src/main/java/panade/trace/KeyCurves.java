@@ -76,7 +76,7 @@ public final class KeyCurves {
             return Side.FIXED;
         }
         boolean atMost =
-                best.explanation().limits().stream().anyMatch(limit -> limit.touch() == Side.MAX && limit.isOf(bound));
+                best.explanation().bindings().stream().anyMatch(limit -> limit.side() == Side.MAX && limit.isOf(bound));
         return atMost ? Side.MAX : Side.MIN;
     }
 
