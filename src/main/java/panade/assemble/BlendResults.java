@@ -256,10 +256,7 @@ public final class BlendResults {
         blend.lines().forEach(line -> costs.merge(line.use().ingredient(), line.costPerKg(), BigFraction::add));
         return costs.entrySet().stream()
                 .map(each -> new IngredientCost(
-                        name(each.getKey()),
-                        each.getValue(),
-                        costShare(each.getValue()),
-                        blend.shareOf(each.getKey())))
+                        name(each.getKey()), each.getValue(), costShare(each.getValue()), blend.shareOf(each.getKey())))
                 .sorted((a, b) -> b.costPerKg().compareTo(a.costPerKg()))
                 .toList();
     }

@@ -19,13 +19,17 @@ public final class BriefResults {
                 blended -> BlendResults.of(blended, OptionalSections.NONE),
                 NoBlendResults::of,
                 open -> new BriefResult.Undecided(
-                        Status.UNDECIDED, open.reason(), RemarkLines.of(open.brief().remarks())));
+                        Status.UNDECIDED,
+                        open.reason(),
+                        RemarkLines.of(open.brief().remarks())));
     }
 
     /** The same as a part of a larger result, which tells the remarks itself. */
     public static BriefResult partOf(Outcome outcome) {
-        return outcome.fold(BlendResults::partOf, NoBlendResults::partOf, (Undecided open) ->
-                BriefResult.Undecided.because(open.reason()));
+        return outcome.fold(
+                BlendResults::partOf,
+                NoBlendResults::partOf,
+                (Undecided open) -> BriefResult.Undecided.because(open.reason()));
     }
 
     /** What readers tell of a brief. */

@@ -189,8 +189,7 @@ public final class BuyResults {
                 stock.bestBefore(),
                 stock.isPast(),
                 answers.products().stream()
-                        .anyMatch(product ->
-                                product.best().asked().candidates().contains(stock.ingredient())),
+                        .anyMatch(product -> product.best().asked().candidates().contains(stock.ingredient())),
                 leftAtEnd(stock.ingredient()));
     }
 

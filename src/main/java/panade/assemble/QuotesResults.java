@@ -46,8 +46,7 @@ public final class QuotesResults {
                 comparison.best().stream().map(BriefResults::partOf).toList(),
                 comparison.best().stream().map(this::label).toList(),
                 comparison.costOf().stream()
-                        .map(row ->
-                                row.stream().map(cost -> cost.orElse(null)).toList())
+                        .map(row -> row.stream().map(cost -> cost.orElse(null)).toList())
                         .toList(),
                 oneBlend(
                         comparison.regret(),

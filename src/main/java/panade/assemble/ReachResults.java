@@ -1,6 +1,5 @@
 package panade.assemble;
 
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;

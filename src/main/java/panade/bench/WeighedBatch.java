@@ -43,8 +43,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
         var had = misses(others);
         return misses(weights).entrySet().stream().allMatch(entry -> {
             var before = had.get(entry.getKey());
-            return before != null
-                    && entry.getValue().amount().compareTo(before.amount()) <= 0;
+            return before != null && entry.getValue().amount().compareTo(before.amount()) <= 0;
         });
     }
 
@@ -183,8 +182,7 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
         brief.offersFor(id).stream()
                 .filter(offer -> !planned.containsKey(offer))
                 .forEach(offers::add);
-        offers.sort(
-                Comparator.comparing(Offer::pricePerKg));
+        offers.sort(Comparator.comparing(Offer::pricePerKg));
         return offers;
     }
 

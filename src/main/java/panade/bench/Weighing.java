@@ -152,10 +152,8 @@ public final class Weighing {
         }
         int heaviest = 0;
         for (int l = 1; l < shares.size(); l++) {
-            boolean more = shares.get(l)
-                            .kilograms()
-                            .compareTo(shares.get(heaviest).kilograms())
-                    > 0;
+            boolean more =
+                    shares.get(l).kilograms().compareTo(shares.get(heaviest).kilograms()) > 0;
             heaviest = more ? l : heaviest;
         }
         return Map.of(heaviest, BigInteger.ONE);
@@ -237,8 +235,7 @@ public final class Weighing {
 
     /** How far a weight may go one way before a limit breaks; empty when it never does. */
     private static Optional<BigFraction> reach(Limit limit, List<BigFraction> weights, int line, int way) {
-        var change =
-                limit.row().form().at(line).multiply(way);
+        var change = limit.row().form().at(line).multiply(way);
         boolean least = limit.row().sense() == Sense.AT_LEAST;
         var lost = least ? change.negate() : change;
         if (lost.signum() <= 0) {

@@ -193,11 +193,8 @@ final class WeighingModel {
         var steps = ones().scaledBy(this::step);
         var batch = brief.batch().base();
         var least = batch.subtract(slack);
-        var something = lines.stream()
-                .map(line -> line.step().base())
-                .reduce(slack, Fractions::min);
-        rows.add(new Row(
-                "total", steps, Sense.AT_LEAST, Fractions.max(least, something)));
+        var something = lines.stream().map(line -> line.step().base()).reduce(slack, Fractions::min);
+        rows.add(new Row("total", steps, Sense.AT_LEAST, Fractions.max(least, something)));
         rows.add(new Row("total", steps, Sense.AT_MOST, batch.add(slack)));
     }
 }

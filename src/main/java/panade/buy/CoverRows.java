@@ -37,8 +37,7 @@ record CoverRows(ModelBuilder ledger, List<PurchaseModel> purchases) {
         }
     }
 
-    private void cover(
-            String id, int first, int last, LinearForm used, BigFraction fixed, BigFraction most) {
+    private void cover(String id, int first, int last, LinearForm used, BigFraction fixed, BigFraction most) {
         var form = used.plus(purchases.get(first).storedForm(id));
         boolean stronger = false;
         for (int t = first; t <= last; t++) {

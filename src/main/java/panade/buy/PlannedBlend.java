@@ -35,8 +35,7 @@ public final class PlannedBlend {
     private static Offer bought(PurchasePlan plan, Brief brief, String ingredient) {
         var offer = plan.lines().stream()
                 .filter(line -> line.offer().ingredient().equals(ingredient))
-                .max(Comparator.comparing(
-                        PurchasePlan.Line::kilograms))
+                .max(Comparator.comparing(PurchasePlan.Line::kilograms))
                 .map(PurchasePlan.Line::offer)
                 .orElseGet(() -> brief.offersFor(ingredient).get(0));
         var paid = paid(plan).getOrDefault(ingredient, offer.pricePerKg());

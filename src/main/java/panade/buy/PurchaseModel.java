@@ -134,8 +134,7 @@ final class PurchaseModel {
         }
         addOrder(offer, column, step, most);
         // a minimum of a pack or less is met by any pack; what is sold by weight can always be too little
-        if (minimum.signum() > 0
-                && (offer.pack() == null || minimum.compareTo(step) > 0)) {
+        if (minimum.signum() > 0 && (offer.pack() == null || minimum.compareTo(step) > 0)) {
             addMinimum(column, step, minimum, most);
         }
         return column;

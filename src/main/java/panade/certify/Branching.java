@@ -21,8 +21,7 @@ public final class Branching {
     private final Prover prover;
     private final int maxBranches;
     private final Deadline deadline;
-    private final PriorityQueue<Branch> open = new PriorityQueue<>(
-            Comparator.comparing(Branch::cost));
+    private final PriorityQueue<Branch> open = new PriorityQueue<>(Comparator.comparing(Branch::cost));
     private @Nullable List<BigFraction> best;
     private @Nullable BigFraction least;
     private int looked;
@@ -90,8 +89,7 @@ public final class Branching {
 
     private void weigh(Branch branch) {
         looked++;
-        if (!branch.isPossible()
-                || (least != null && branch.cost().compareTo(least) >= 0)) {
+        if (!branch.isPossible() || (least != null && branch.cost().compareTo(least) >= 0)) {
             return;
         }
         if (broken(branch.point()) < 0) {

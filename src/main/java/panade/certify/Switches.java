@@ -18,8 +18,7 @@ final class Switches {
         for (int i = 0; i < rows.size(); i++) {
             var row = rows.get(i);
             boolean single = row.form().columns().size() == 1 && row.sense() == Sense.AT_MOST;
-            if (single
-                    && row.right().equals(row.form().values().iterator().next())) {
+            if (single && row.right().equals(row.form().values().iterator().next())) {
                 ceilings.putIfAbsent(row.form().columns().iterator().next(), i);
             }
         }

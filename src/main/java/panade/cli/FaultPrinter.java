@@ -1,15 +1,15 @@
 package panade.cli;
 
-import panade.cli.frame.OutcomePrinter;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.OutcomePrinter;
+import panade.cli.frame.Version;
 import panade.export.ResultJson;
-import panade.result.BriefResult;
 import panade.model.Unproved;
 import panade.render.PlainText;
+import panade.result.BriefResult;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -38,7 +38,9 @@ final class FaultPrinter implements IExecutionExceptionHandler {
             return print(fault);
         }
         if (isForMachines(parsed)) {
-            command.getOut().print(ResultJson.text(BriefResult.Undecided.because(open.get().reason())));
+            command.getOut()
+                    .print(ResultJson.text(
+                            BriefResult.Undecided.because(open.get().reason())));
         }
         err.println(PlainText.message(OutcomePrinter.undecided(open.get().reason())));
         return ExitStatus.UNDECIDED;

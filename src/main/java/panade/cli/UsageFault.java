@@ -1,11 +1,11 @@
 package panade.cli;
 
-import panade.cli.frame.ExitStatus;
 import java.io.PrintWriter;
 import java.util.Objects;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.UnreadableOption;
 import panade.render.PlainText;
 import picocli.CommandLine.IParameterExceptionHandler;
-import panade.cli.frame.UnreadableOption;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -41,7 +41,8 @@ final class UsageFault implements IParameterExceptionHandler {
                 && fault.getCommandLine().getParent() == null) {
             return "No command is called \"" + unmatched.getUnmatched().get(0) + "\".";
         }
-        if (fault.getCause() instanceof UnreadableOption unreadable && fault.getArgSpec() instanceof OptionSpec option) {
+        if (fault.getCause() instanceof UnreadableOption unreadable
+                && fault.getArgSpec() instanceof OptionSpec option) {
             return option.longestName() + " " + fault.getValue() + ": " + unreadable.getMessage();
         }
         return Objects.toString(fault.getMessage(), "")

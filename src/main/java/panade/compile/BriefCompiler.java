@@ -59,8 +59,8 @@ public final class BriefCompiler {
 
     private List<Column> pricedColumns(BigFraction rate) {
         return columns.stream()
-                .map(source ->
-                        new Column(columnName(source), brief.costPerKg(source.offer()).subtract(given(source, rate))))
+                .map(source -> new Column(
+                        columnName(source), brief.costPerKg(source.offer()).subtract(given(source, rate))))
                 .toList();
     }
 

@@ -65,7 +65,8 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
     /** The rows of a bound, one for each of its limits. */
     public Set<Integer> rowsOf(BoundId id) {
         return IntStream.range(0, rows.size())
-                .filter(i -> rows.get(i) instanceof Limit.OfBound of && of.bound().id().equals(id))
+                .filter(i -> rows.get(i) instanceof Limit.OfBound of
+                        && of.bound().id().equals(id))
                 .boxed()
                 .collect(Collectors.toSet());
     }

@@ -148,7 +148,8 @@ public final class RuleCompiler {
     }
 
     private void atLeast(Rule rule, List<Set<String>> options, int number) {
-        rows.add(new Row(rule.path(), LinearForm.sumOf(ampleColumns(options, rule)), Sense.AT_LEAST, BigFraction.of(number)));
+        rows.add(new Row(
+                rule.path(), LinearForm.sumOf(ampleColumns(options, rule)), Sense.AT_LEAST, BigFraction.of(number)));
     }
 
     /** Switches of the options of which anything can be had. */

@@ -129,8 +129,9 @@ public record Brief(
 
     /** The brief with one bound in another's place. */
     public Brief replacing(Bound old, Bound fresh) {
-        var changed =
-                bounds.stream().map(bound -> bound.id().equals(old.id()) ? fresh : bound).toList();
+        var changed = bounds.stream()
+                .map(bound -> bound.id().equals(old.id()) ? fresh : bound)
+                .toList();
         return with(candidates, offers, changed);
     }
 

@@ -48,8 +48,7 @@ public final class Explanation {
      * @param optimum the proof of its least cost, of that brief's model
      * @param watcher told of each part once it is worked out
      */
-    public Explanation(
-            Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, Consumer<Part> watcher) {
+    public Explanation(Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, Consumer<Part> watcher) {
         var sensitivity = new Sensitivity(optimum);
         unique = part(Part.UNIQUE, watcher, sensitivity::isUnique);
         reader = new LimitReader(brief, compiled, blend, sensitivity, unique::get);
@@ -239,8 +238,8 @@ public final class Explanation {
      *
      * @param at the price per kilogram as bought below which it would
      * @param share how much of the batch it would then make up
-     * @param saving what the blend would save per kilogram if the price were lower still, by {@link
-     *     PriceReader#SAVING_TEST_DISCOUNT}
+     * @param saving what the blend would save per kilogram if the price were lower still, by
+     *     {@link PriceReader#SAVING_TEST_DISCOUNT}
      * @param worthwhile whether that saving is at least a cent per pound or half a per cent of the cost
      */
     public record Entry(BigFraction at, BigFraction share, BigFraction saving, boolean worthwhile) {}

@@ -93,8 +93,8 @@ final class PriceReader {
         var at = offer.pricePerKg().subtract(entrance.by());
         var cost = blend.costPerKg();
         var saving = saving(offer, entrance, at);
-        boolean worthwhile = saving.compareTo(CENT_PER_LB) >= 0
-                || saving.compareTo(cost.multiply(HALF_A_PER_CENT)) >= 0;
+        boolean worthwhile =
+                saving.compareTo(CENT_PER_LB) >= 0 || saving.compareTo(cost.multiply(HALF_A_PER_CENT)) >= 0;
         return new Entry(at, shareOf(offer.ingredient(), entrance.after()), saving, worthwhile);
     }
 

@@ -174,8 +174,7 @@ public record Beginning(
     /** A number of at least nothing, as it may stand in a set. */
     public static Optional<BigDecimal> amount(String text) {
         return Decimal.parse(text)
-                .filter(number -> number.signum() >= 0
-                        && number.compareTo(BigFraction.of(100_000)) <= 0)
+                .filter(number -> number.signum() >= 0 && number.compareTo(BigFraction.of(100_000)) <= 0)
                 .map(Numbers::decimal);
     }
 }

@@ -110,9 +110,7 @@ record StillNeeded(Brief brief, Blend blend, PanelRequest request, Statement sta
 
     private void addNames(List<Caution> needs) {
         for (var name : statement.names()) {
-            if (PrintedName.isCollective(name.label())
-                    && name.share().compareTo(SPICES) > 0
-                    && !name.hasParts()) {
+            if (PrintedName.isCollective(name.label()) && name.share().compareTo(SPICES) > 0 && !name.hasParts()) {
                 needs.add(new Caution(
                         "Each of the " + name.label()
                                 + " by its own name: one word for all is for 2 % at most, and they make "

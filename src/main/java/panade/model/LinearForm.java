@@ -149,6 +149,9 @@ public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
 
     /** The largest coefficient without its sign; zero for a form without columns. */
     public BigFraction largest() {
-        return values().stream().map(BigFraction::abs).max(Comparator.naturalOrder()).orElse(BigFraction.ZERO);
+        return values().stream()
+                .map(BigFraction::abs)
+                .max(Comparator.naturalOrder())
+                .orElse(BigFraction.ZERO);
     }
 }

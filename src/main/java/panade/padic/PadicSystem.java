@@ -56,7 +56,8 @@ public final class PadicSystem {
             }
             modulus = modulus.multiply(Residues.BIG_PRIME);
             if (digits >= nextTry || modulus.bitLength() > bits) {
-                var solution = Reconstruction.of(value, modulus).filter(candidate -> matrix.productEquals(candidate, right));
+                var solution =
+                        Reconstruction.of(value, modulus).filter(candidate -> matrix.productEquals(candidate, right));
                 if (solution.isPresent()) {
                     return solution;
                 }

@@ -2,9 +2,9 @@ package panade.page;
 
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.result.BoundResult;
 import panade.quantity.Decimal;
 import panade.quantity.Fractions;
+import panade.result.BoundResult;
 
 /**
  * A bound drawn as a corridor from its floor to its ceiling, in per cent of the drawing's width. Floors stand under

@@ -84,9 +84,7 @@ final class CurveViews {
     }
 
     private BigFraction greatest(String id) {
-        return blends.stream()
-                .map(blend -> ShareLine.shareOf(id, blend))
-                .reduce(BigFraction.ZERO, Fractions::max);
+        return blends.stream().map(blend -> ShareLine.shareOf(id, blend)).reduce(BigFraction.ZERO, Fractions::max);
     }
 
     private boolean moves(String id) {
@@ -159,7 +157,9 @@ final class CurveViews {
                             beside + Figures.significant(at, 5, point.rounding()),
                             Decimal.significant(at, DIGITS, point.rounding()).toPlainString()),
                     new Cell(Figures.money(cost), exact(cost)),
-                    moving.stream().map(id -> share(ShareLine.shareOf(id, blend))).toList()));
+                    moving.stream()
+                            .map(id -> share(ShareLine.shareOf(id, blend)))
+                            .toList()));
         }
         return points;
     }

@@ -103,7 +103,10 @@ public final class Page {
     private void addPanel() {
         var panel = findings.panel();
         if (panel != null) {
-            add("panel", "What the label would say", new Blocks(PanelReport.of(panel).blocks()));
+            add(
+                    "panel",
+                    "What the label would say",
+                    new Blocks(PanelReport.of(panel).blocks()));
         }
     }
 

@@ -28,8 +28,8 @@ final class StageParts {
     private static StagePart part(List<BlendLine> lines) {
         return new StagePart(
                 lines.get(0).stageTitle(),
-                Figures.grams(sum(lines, BlendLine::kilograms)) + " g, "
-                        + Figures.percent(sum(lines, BlendLine::share)) + " %",
+                Figures.grams(sum(lines, BlendLine::kilograms)) + " g, " + Figures.percent(sum(lines, BlendLine::share))
+                        + " %",
                 lines.stream().map(StageParts::line).toList());
     }
 

@@ -64,7 +64,13 @@ final class Chooser {
     }
 
     /** A chooser that looks at so many sets of choices at most, with a blend in hand and without one. */
-    Chooser(Prover prover, MixedSolver search, BigFraction rate, Deadline deadline, int maxBranches, int maxBranchesWithoutBlend) {
+    Chooser(
+            Prover prover,
+            MixedSolver search,
+            BigFraction rate,
+            Deadline deadline,
+            int maxBranches,
+            int maxBranchesWithoutBlend) {
         this.rate = rate;
         this.prover = prover;
         this.search = search;

@@ -128,11 +128,7 @@ public final class NumberSteps {
 
     /** A ratio's cost bends a little; a hundredth is not seen in two digits. */
     private static boolean isSteady(BigFraction change, BigFraction promised) {
-        return change.subtract(promised)
-                        .abs()
-                        .multiply(100)
-                        .compareTo(promised.abs())
-                <= 0;
+        return change.subtract(promised).abs().multiply(100).compareTo(promised.abs()) <= 0;
     }
 
     /** The largest part of a step up to whose end the rate holds; null when no part worth telling does. */
@@ -142,11 +138,9 @@ public final class NumberSteps {
         for (int part : PARTS) {
             var taken = size.divide(part);
             boolean holds = end == null
-                    || number.map(from ->
-                                    end.subtract(from).abs().compareTo(taken) >= 0)
+                    || number.map(from -> end.subtract(from).abs().compareTo(taken) >= 0)
                             .orElse(false);
-            boolean counts =
-                    part == 1 || rate.abs().multiply(taken).compareTo(least) >= 0;
+            boolean counts = part == 1 || rate.abs().multiply(taken).compareTo(least) >= 0;
             if (holds && counts) {
                 return taken;
             }

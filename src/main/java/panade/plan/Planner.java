@@ -165,9 +165,7 @@ public final class Planner {
      * @param weighed whether a blend that keeps some was found already, so that one which keeps none ties with it
      */
     private static BigFraction heavier(Brief brief, BigFraction rate, boolean weighed) {
-        var dearest = brief.offers().stream()
-                .map(Offer::pricePerKg)
-                .reduce(BigFraction.ONE, Fractions::max);
+        var dearest = brief.offers().stream().map(Offer::pricePerKg).reduce(BigFraction.ONE, Fractions::max);
         if (weighed || rate.divide(dearest).compareTo(HEAVIEST) > 0) {
             throw new Unproved(
                     weighed

@@ -37,10 +37,7 @@ final class AmountRemarks {
                 .flatMap(Optional::stream)
                 .filter(Bound::isAmount)
                 .filter(limit -> limit.base().signum() > 0
-                        && limit.base()
-                                        .divide(brief.batch().base())
-                                        .compareTo(SMALL)
-                                < 0)
+                        && limit.base().divide(brief.batch().base()).compareTo(SMALL) < 0)
                 .findFirst();
     }
 

@@ -129,12 +129,7 @@ public record BatchResult(@JsonUnwrapped Sheet sheet, List<RemarkLine> remarks) 
      * @param fixed whether no other number would do, so that it can only be met by chance or on a fine scale
      */
     public record Fail(
-            String path,
-            String name,
-            @Nullable BigFraction reaches,
-            BigFraction needs,
-            String unit,
-            boolean fixed) {}
+            String path, String name, @Nullable BigFraction reaches, BigFraction needs, String unit, boolean fixed) {}
 
     /**
      * The bench sheet of a product in a purchase plan.

@@ -184,7 +184,9 @@ public record BlendResult(
      * @param changes of shares, as far as they are seen, by id of the ingredient
      */
     public record Alternative(
-            BigFraction perKg, List<ShareLine> blend, @JsonIgnore List<ShareChange> changes) {
+            BigFraction perKg,
+            List<ShareLine> blend,
+            @JsonIgnore List<ShareChange> changes) {
         public Alternative {
             blend = List.copyOf(blend);
             changes = List.copyOf(changes);

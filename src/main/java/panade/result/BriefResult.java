@@ -33,8 +33,7 @@ public sealed interface BriefResult permits BlendResult, NoBlendResult, BriefRes
     record Undecided(
             Status status,
             String reason,
-            @JsonInclude(Include.NON_NULL) @Nullable List<RemarkLine> remarks)
-            implements BriefResult {
+            @JsonInclude(Include.NON_NULL) @Nullable List<RemarkLine> remarks) implements BriefResult {
         /** What keeps a command from its answer. */
         public static Undecided because(String reason) {
             return new Undecided(Status.UNDECIDED, reason, null);

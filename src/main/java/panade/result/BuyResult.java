@@ -186,7 +186,11 @@ public record BuyResult(
             @JsonIgnore BigFraction paidPerKg) {}
 
     /** Some of an ingredient in a blend; its share is of the batch, from whoever sells it. */
-    public record Use(String ingredient, String stage, BigFraction share, @JsonIgnore String name) {}
+    public record Use(
+            String ingredient,
+            String stage,
+            BigFraction share,
+            @JsonIgnore String name) {}
 
     /**
      * An order that would not reach its supplier's minimum; money.
@@ -198,7 +202,10 @@ public record BuyResult(
 
     /** Goods that are missing, in kilograms as bought. */
     public record Shortage(
-            String period, String ingredient, BigFraction kilograms, @JsonIgnore String name) {}
+            String period,
+            String ingredient,
+            BigFraction kilograms,
+            @JsonIgnore String name) {}
 
     /**
      * For what is bought.

@@ -39,8 +39,7 @@ public record ImportResult(
      * @param isNew whether it is not there yet
      * @param changes what is different in it
      */
-    public record Document(
-            String file, @JsonProperty("new") boolean isNew, List<Change> changes) {
+    public record Document(String file, @JsonProperty("new") boolean isNew, List<Change> changes) {
         public Document {
             changes = List.copyOf(changes);
         }

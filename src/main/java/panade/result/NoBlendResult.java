@@ -54,7 +54,11 @@ public record NoBlendResult(
      * @param frees whether the rest of the brief can hold without it
      */
     public record Member(
-            String path, String file, String name, @JsonIgnore String words, @JsonIgnore boolean frees) {}
+            String path,
+            String file,
+            String name,
+            @JsonIgnore String words,
+            @JsonIgnore boolean frees) {}
 
     /**
      * A change that makes a blend possible, or one of several that do together.

@@ -114,7 +114,10 @@ public record PanelResult(
      * @param printed the name with what stands in brackets behind it, and with its allergens as the law wants them
      */
     public record Name(
-            String label, BigFraction share, List<String> ingredients, @JsonIgnore String printed) {
+            String label,
+            BigFraction share,
+            List<String> ingredients,
+            @JsonIgnore String printed) {
         public Name {
             ingredients = List.copyOf(ingredients);
         }
@@ -212,7 +215,8 @@ public record PanelResult(
      * @param high what may be found at most; null when nothing is too much
      * @param expected what the blend holds
      * @param spread standard deviation of that; null when an ingredient states none
-     * @param room standard deviations to the nearer limit, below zero beyond it; null when not known or without a spread
+     * @param room standard deviations to the nearer limit, below zero beyond it; null when not known or without a
+     *     spread
      * @param unknownFor names of the ingredients that state no spread
      * @param source of the tolerance
      * @param outside whether what is expected is beyond a limit

@@ -61,10 +61,7 @@ public record ReachResult(
      * @param leftPerKg money left after it
      */
     public record ShelfLine(
-            ShelfStep line,
-            @Nullable BigFraction part,
-            BigFraction takenPerKg,
-            BigFraction leftPerKg) {}
+            ShelfStep line, @Nullable BigFraction part, BigFraction takenPerKg, BigFraction leftPerKg) {}
 
     /** What is taken off. */
     public enum ShelfStep {
@@ -131,9 +128,5 @@ public record ReachResult(
      * @param now what the cheapest blend holds; null where it is not known
      */
     public record PropertyRange(
-            String title,
-            @Nullable BigFraction now,
-            BigFraction least,
-            BigFraction most,
-            String unit) {}
+            String title, @Nullable BigFraction now, BigFraction least, BigFraction most, String unit) {}
 }

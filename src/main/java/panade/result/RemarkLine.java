@@ -11,4 +11,9 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
  * @param text what it is and what to write instead
  * @param place where it is, as messages tell it
  */
-public record RemarkLine(String path, String file, int line, String text, @JsonIgnore String place) {}
+public record RemarkLine(
+        String path,
+        String file,
+        int line,
+        String text,
+        @JsonIgnore String place) {}

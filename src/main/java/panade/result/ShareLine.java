@@ -14,12 +14,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param name of the ingredient
  */
 public record ShareLine(
-        String ingredient, String stage, String supplier, BigFraction share, @JsonIgnore String name) {
+        String ingredient,
+        String stage,
+        String supplier,
+        BigFraction share,
+        @JsonIgnore String name) {
     /** The lines of a blend. */
     public static List<ShareLine> of(BlendResult result) {
         return result.blend().stream()
-                .map(line ->
-                        new ShareLine(line.ingredient(), line.stage(), line.supplier(), line.share(), line.name()))
+                .map(line -> new ShareLine(line.ingredient(), line.stage(), line.supplier(), line.share(), line.name()))
                 .toList();
     }
 

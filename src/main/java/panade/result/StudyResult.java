@@ -92,7 +92,9 @@ public record StudyResult(
      * @param today whether it is today's
      */
     public record Safest(
-            @JsonUnwrapped Kept kept, int compared, @JsonIgnore boolean today) {}
+            @JsonUnwrapped Kept kept,
+            int compared,
+            @JsonIgnore boolean today) {}
 
     /**
      * The price of an offer.
@@ -101,7 +103,10 @@ public record StudyResult(
      * @param name of the ingredient
      */
     public record Price(
-            String ingredient, String supplier, BigFraction partOfVariance, @JsonIgnore String name) {}
+            String ingredient,
+            String supplier,
+            BigFraction partOfVariance,
+            @JsonIgnore String name) {}
 
     /**
      * An ingredient that is in the best blend of some draws.
@@ -156,8 +161,8 @@ public record StudyResult(
      * A bound that today's blend breaks in some draws.
      *
      * @param asks the bound's number, in its unit
-     * @param oneInTwenty what the blend comes to or misses by more in one draw of twenty; null where fixed or not always
-     *     a number
+     * @param oneInTwenty what the blend comes to or misses by more in one draw of twenty; null where fixed or not
+     *     always a number
      * @param unit empty where the numbers have none
      */
     public record Broken(

@@ -78,14 +78,17 @@ public record SwapResult(
      * @param fails the number that would have to give; null when no single one would do
      */
     public record Fails(
-            String ingredient, @Nullable Failure fails, @JsonIgnore String name) implements StandIn {}
+            String ingredient,
+            @Nullable Failure fails,
+            @JsonIgnore String name) implements StandIn {}
 
     /**
      * A stand-in with which neither a blend nor its impossibility is proved.
      *
      * @param undecided why not
      */
-    public record Open(String ingredient, String undecided, @JsonIgnore String name) implements StandIn {}
+    public record Open(
+            String ingredient, String undecided, @JsonIgnore String name) implements StandIn {}
 
     /**
      * A number that would have to give.

@@ -74,8 +74,11 @@ public record TraceResult(
      * @param onlyOffer whether nobody else offers it
      */
     public record Price(
-            String price, String supplier, String unit, @JsonIgnore String name, @JsonIgnore boolean onlyOffer)
-            implements Moved {}
+            String price,
+            String supplier,
+            String unit,
+            @JsonIgnore String name,
+            @JsonIgnore boolean onlyOffer) implements Moved {}
 
     /**
      * A bound's number.

@@ -40,8 +40,8 @@ public final class Scenarios {
     /**
      * Scenarios of a model.
      *
-     * @param fallbackSolver solves the model at other costs, for draws on which the walk gets lost; may be asked by several
-     *     threads at once
+     * @param fallbackSolver solves the model at other costs, for draws on which the walk gets lost; may be asked by
+     *     several threads at once
      */
     public Scenarios(ScenarioModel model, Function<List<BigFraction>, Basis> fallbackSolver) {
         this.model = model;

@@ -103,8 +103,7 @@ public final class Substituting {
             whole = whole.add(part);
             brought = out.contains(line.use().ingredient()) ? brought.add(part) : brought;
         }
-        return brought.signum() > 0
-                && brought.compareTo(whole.multiply(GOOD_PART)) >= 0;
+        return brought.signum() > 0 && brought.compareTo(whole.multiply(GOOD_PART)) >= 0;
     }
 
     private boolean lifts(String id, Bound bound) {

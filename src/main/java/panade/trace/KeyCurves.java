@@ -99,9 +99,8 @@ public final class KeyCurves {
         best.explanation().limits().stream()
                 .filter(limit -> weight(limit).signum() > 0)
                 .sorted((a, b) -> weight(b).compareTo(weight(a)))
-                .forEach(limit -> best.brief().bounds().stream()
-                        .filter(limit::isOf)
-                        .forEach(dearest::add));
+                .forEach(limit ->
+                        best.brief().bounds().stream().filter(limit::isOf).forEach(dearest::add));
         return dearest.stream().limit(BOUNDS).toList();
     }
 

@@ -101,8 +101,7 @@ final class Stretches {
         var cuts = new TreeSet<BigFraction>();
         Stream.of(middle.at(), middle.reach(false), middle.reach(true))
                 .filter(Objects::nonNull)
-                .filter(cut -> cut.compareTo(a.at()) > 0
-                        && b.at().compareTo(cut) > 0)
+                .filter(cut -> cut.compareTo(a.at()) > 0 && b.at().compareTo(cut) > 0)
                 .forEach(cuts::add);
         var last = a;
         for (var cut : cuts) {

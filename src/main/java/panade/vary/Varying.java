@@ -87,8 +87,7 @@ public final class Varying {
     private PriceStudy study(Distribution found, long seed, boolean proveAll) {
         int safest = IntStream.range(0, found.standing().size())
                 .boxed()
-                .min(Comparator.comparing(
-                        found::worstRegret))
+                .min(Comparator.comparing(found::worstRegret))
                 .orElseThrow();
         return new PriceStudy(
                 today,

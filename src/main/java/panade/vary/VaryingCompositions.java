@@ -99,11 +99,8 @@ public final class VaryingCompositions {
     }
 
     private CompositionStudy study(List<Draw> draws) {
-        var costs = draws.stream()
-                .map(Draw::cost)
-                .filter(Objects::nonNull)
-                .sorted()
-                .toList();
+        var costs =
+                draws.stream().map(Draw::cost).filter(Objects::nonNull).sorted().toList();
         long kept = draws.stream()
                 .filter(draw -> draw.kept().stream().noneMatch(Standing::broken))
                 .count();

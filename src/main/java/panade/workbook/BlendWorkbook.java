@@ -115,10 +115,7 @@ public final class BlendWorkbook {
                         Place.of(KILOGRAMS, row) + "/" + Place.column(KILOGRAMS) + "$" + total,
                         line.share(),
                         Form.SHARE),
-                Cell.formula(
-                        part(cost, Place.column(COST) + "$" + total),
-                        line.costShare(),
-                        Form.SHARE));
+                Cell.formula(part(cost, Place.column(COST) + "$" + total), line.costShare(), Form.SHARE));
     }
 
     private static String part(String of, String whole) {
@@ -128,7 +125,11 @@ public final class BlendWorkbook {
     private void perWeight(SheetDraft sheet, int total) {
         var perKg = Place.of(COST, total) + "/" + Place.of(KILOGRAMS, total);
         each(sheet, money + " per kg", perKg, result.cost().rawPerKg());
-        each(sheet, money + " per lb", perKg + "*" + Words.POUND, Words.perPound(result.cost().rawPerKg()));
+        each(
+                sheet,
+                money + " per lb",
+                perKg + "*" + Words.POUND,
+                Words.perPound(result.cost().rawPerKg()));
         if (result.cost().basis() == Basis.COOKED) {
             sheet.say("What it was made least for, per cooked weight:");
             int row = sheet.add(
@@ -139,7 +140,11 @@ public final class BlendWorkbook {
                     Cell.BLANK,
                     Cell.BLANK,
                     Cell.input(result.cost().left(), Form.PRICE));
-            each(sheet, money + " per cooked kg", perKg + "/" + Place.of(COST, row), result.cost().perKg());
+            each(
+                    sheet,
+                    money + " per cooked kg",
+                    perKg + "/" + Place.of(COST, row),
+                    result.cost().perKg());
         }
     }
 

@@ -64,8 +64,7 @@ public final class BuyWorkbook {
                 "Cost, " + money,
                 "Sold in");
         var totals = new ArrayList<String>();
-        periods.forEach(
-                period -> period.orders().forEach(order -> totals.add(order(period, order, sheet))));
+        periods.forEach(period -> period.orders().forEach(order -> totals.add(order(period, order, sheet))));
         var cash = periods.stream().map(Period::cash).reduce(BigFraction.ZERO, BigFraction::add);
         var storage = periods.stream().map(Period::storage).reduce(BigFraction.ZERO, BigFraction::add);
         if (storage.signum() > 0) {
@@ -97,13 +96,10 @@ public final class BuyWorkbook {
                 .filter(line -> line.supplier().equals(supplier))
                 .forEach(line -> line(period, line, sheet));
         int to = sheet.next() - 1;
-        int delivery =
-                row(sheet, supplier + ": delivery", Cell.input(order.delivery(), Form.CASH));
+        int delivery = row(sheet, supplier + ": delivery", Cell.input(order.delivery(), Form.CASH));
         var sum = (to < from ? "0" : Place.sum(MONEY, from, to)) + "+" + Place.of(MONEY, delivery);
-        int total = row(
-                sheet,
-                supplier + ": in all",
-                Cell.total(sum, order.goods().add(order.delivery()), Form.CASH));
+        int total =
+                row(sheet, supplier + ": in all", Cell.total(sum, order.goods().add(order.delivery()), Form.CASH));
         return Place.of(MONEY, total);
     }
 
@@ -125,16 +121,7 @@ public final class BuyWorkbook {
     private Sheet store() {
         var sheet = new SheetDraft("Store", 14, 36, 12, 12, 12, 12, 12, 14, 14);
         sheet.title("What comes of it, " + unit + " as bought");
-        sheet.head(
-                "Period",
-                "Ingredient",
-                "Before",
-                "Bought",
-                "Used",
-                "Wasted",
-                "Left",
-                "per " + unit,
-                "Left, worth");
+        sheet.head("Period", "Ingredient", "Before", "Bought", "Used", "Wasted", "Left", "per " + unit, "Left, worth");
         int from = sheet.next();
         periods.forEach(period -> period.store().forEach(stock -> stock(period.period(), stock, sheet)));
         int to = sheet.next() - 1;

@@ -50,10 +50,7 @@ final class FullCostSheet {
         var more = input("minutes a lb made", making.minutesPerLb(), Form.VALUE);
         var hour = input("an hour of labour", making.perHour(), Form.CASH);
         var ingredients = formula(
-                "ingredients of the batch",
-                money,
-                full.ingredientsPerKg().multiply(brief.batchKg()),
-                Form.CASH);
+                "ingredients of the batch", money, full.ingredientsPerKg().multiply(brief.batchKg()), Form.CASH);
         var labour = formula(
                 "labour of the batch",
                 "(" + minutes + "+" + more + "*" + made + ")*" + hour + "/60",

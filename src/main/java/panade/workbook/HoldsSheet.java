@@ -92,7 +92,8 @@ final class HoldsSheet {
             var value = property.value();
             if (value != null) {
                 var held = Place.range(cells.size(), from, to);
-                cells.add(Cell.total("SUMPRODUCT(" + weights + "," + held + ")/SUM(" + weights + ")", value, Form.VALUE));
+                cells.add(
+                        Cell.total("SUMPRODUCT(" + weights + "," + held + ")/SUM(" + weights + ")", value, Form.VALUE));
             }
         }
         return cells;

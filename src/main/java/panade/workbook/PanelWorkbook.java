@@ -68,9 +68,7 @@ public final class PanelWorkbook {
         int row = draft.add(
                 Cell.text("Serving, raw"),
                 Cell.text("g"),
-                stated == null
-                        ? new Text("", Look.INPUT)
-                        : Cell.input(stated, Form.VALUE),
+                stated == null ? new Text("", Look.INPUT) : Cell.input(stated, Form.VALUE),
                 Cell.BLANK,
                 Cell.BLANK,
                 Cell.text(Objects.requireNonNullElse(panel.serving(), "none is stated")),

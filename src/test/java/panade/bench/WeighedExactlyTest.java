@@ -62,7 +62,9 @@ class WeighedExactlyTest {
         assertThat(sheet.isMet()).isTrue();
         assertThat(sheet.lines().stream().map(Line::weight))
                 .containsExactlyInAnyOrder(BigFraction.of(4, 10), BigFraction.of(16, 10));
-        assertThat(sheet.lines()).allMatch(line -> line.least().equals(line.weight()) && line.weight().equals(line.most()));
+        assertThat(sheet.lines())
+                .allMatch(line ->
+                        line.least().equals(line.weight()) && line.weight().equals(line.most()));
     }
 
     @Test

@@ -152,7 +152,8 @@ class WeighingTest {
             lines.add(new Blend.Line(use, offer, weights.get(l).divide(total), BigFraction.ZERO));
         }
         Brief made = sheet.brief()
-                .withBatch(Quantity.of(total, Quantity.parse("1 kg").orElseThrow().unit(), "weighed"));
+                .withBatch(
+                        Quantity.of(total, Quantity.parse("1 kg").orElseThrow().unit(), "weighed"));
         return new Audit(made, new Blend(lines, BigFraction.ONE)).broken();
     }
 }

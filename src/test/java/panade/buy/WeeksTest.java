@@ -110,7 +110,7 @@ class WeeksTest {
     void a_date_that_is_none_is_told(@TempDir Path folder) throws IOException {
         var stock = Files.writeString(folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nshea-fat,3 kg,May\n");
         var run = CommandRun.of(Stream.concat(ASKED.stream(), Stream.of("--stock", stock.toString()))
-                        .toArray(String[]::new));
+                .toArray(String[]::new));
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.messages())
                 .contains("stock.csv:2:")

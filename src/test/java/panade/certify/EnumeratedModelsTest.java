@@ -70,8 +70,7 @@ class EnumeratedModelsTest {
         });
     }
 
-    private static void checkRate(
-            LinearModel model, int row, Optional<Sensitivity.Rate> told, BigFraction direction) {
+    private static void checkRate(LinearModel model, int row, Optional<Sensitivity.Rate> told, BigFraction direction) {
         if (told.isEmpty()) {
             assertThat(moved(model, row, direction.multiply(HAIR))).isEmpty();
             return;
@@ -110,7 +109,8 @@ class EnumeratedModelsTest {
                             .as("linear beyond %s of column %s", by, column)
                             .isEqualTo(told.isEmpty());
                     int at = column;
-                    told.ifPresent(turn -> assertThat(turn.after().get(at).subtract(used).signum())
+                    told.ifPresent(turn -> assertThat(
+                                    turn.after().get(at).subtract(used).signum())
                             .isEqualTo(-sign));
                 }
             }
@@ -216,7 +216,7 @@ class EnumeratedModelsTest {
             for (int j = 0; j < n; j++) {
                 terms.put(j, BigFraction.of(random.nextInt(9) - 2));
             }
-            var sense = Sense.values()[random.nextInt(10) == 0 ? 2 : random.nextInt(2)];
+            var sense = random.nextInt(10) == 0 ? Sense.EQUAL : random.nextBoolean() ? Sense.AT_LEAST : Sense.AT_MOST;
             rows.add(new Row("r" + i, terms, sense, BigFraction.of(random.nextInt(7) - 1, 1 + random.nextInt(2))));
         }
         return new LinearModel(columns, rows);

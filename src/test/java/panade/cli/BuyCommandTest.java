@@ -2,8 +2,6 @@ package panade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import panade.cli.frame.Console;
-import panade.cli.command.BuyCommand;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -15,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.cli.command.BuyCommand;
+import panade.cli.frame.Console;
 import panade.model.MixedModel;
 import panade.plan.Engines;
 import panade.solver.MixedAnswer;
@@ -219,7 +219,8 @@ class BuyCommandTest {
 
     private int run(MixedSolver plans, String... arguments) {
         var engines = new Engines(new OrToolsSolver(), OrToolsMixedSolver.cbc(), plans);
-        return new CommandLine(new BuyCommand(new Console(new PrintWriter(out, true), new PrintWriter(err, true), engines)))
+        return new CommandLine(
+                        new BuyCommand(new Console(new PrintWriter(out, true), new PrintWriter(err, true), engines)))
                 .execute(arguments);
     }
 

@@ -143,7 +143,9 @@ class UndecidedTest {
                 .contains("Whether anything can replace it could not be decided: " + REASON)
                 .contains("Without it nothing is proved")
                 .doesNotContain("None can", "more than one bound gives", "none");
-        assertThat(ResultJson.text(SwapResults.of(swap))).contains("\"undecided\"").doesNotContain("fails");
+        assertThat(ResultJson.text(SwapResults.of(swap)))
+                .contains("\"undecided\"")
+                .doesNotContain("fails");
     }
 
     private Brief brief() throws IOException {

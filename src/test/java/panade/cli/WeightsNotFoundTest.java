@@ -2,8 +2,6 @@ package panade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import panade.cli.frame.Console;
-import panade.cli.command.BatchCommand;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,6 +11,8 @@ import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.cli.command.BatchCommand;
+import panade.cli.frame.Console;
 import panade.model.MixedModel;
 import panade.plan.Engines;
 import panade.solver.MixedAnswer;
@@ -76,7 +76,8 @@ class WeightsNotFoundTest {
 
     private int batch(MixedSolver search) {
         var engines = new Engines(new OrToolsSolver(), search, search);
-        return new CommandLine(new BatchCommand(new Console(new PrintWriter(out, true), new PrintWriter(out, true), engines)))
+        return new CommandLine(
+                        new BatchCommand(new Console(new PrintWriter(out, true), new PrintWriter(out, true), engines)))
                 .execute(folder.resolve("brief.json").toString(), "--weighing", "100 g");
     }
 }

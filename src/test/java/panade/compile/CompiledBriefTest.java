@@ -31,10 +31,12 @@ class CompiledBriefTest {
     /** Shares of the batch; oil is bought twice over, so it costs 8, and 3 kg of beans are three tenths of 10 kg. */
     @Test
     void a_brief_becomes_shares_of_the_batch() {
-        assertThat(model("")).containsExactly("min: 2 bean@mix<north + bean@mix<south + 8 gum@mix<north + 8 oil@mix<north",
-                "batch: bean@mix<north + bean@mix<south + gum@mix<north + oil@mix<north = 1",
-                "/ingredients/2/maxUse/max: gum@mix<north <= 1/20",
-                "bean available south: bean@mix<south <= 3/10");
+        assertThat(model(""))
+                .containsExactly(
+                        "min: 2 bean@mix<north + bean@mix<south + 8 gum@mix<north + 8 oil@mix<north",
+                        "batch: bean@mix<north + bean@mix<south + gum@mix<north + oil@mix<north = 1",
+                        "/ingredients/2/maxUse/max: gum@mix<north <= 1/20",
+                        "bean available south: bean@mix<south <= 3/10");
     }
 
     @Test
@@ -72,20 +74,24 @@ class CompiledBriefTest {
 
     @Test
     void a_row_is_found_by_its_bound_whatever_the_number() {
-        var compiled = BriefCompiler.compile(brief("", "{\"property\": \"WATER\", \"min\": \"40 %\", \"max\": \"45 %\"}"));
+        var compiled =
+                BriefCompiler.compile(brief("", "{\"property\": \"WATER\", \"min\": \"40 %\", \"max\": \"45 %\"}"));
         var bound = ((Limit.OfBound) compiled.rows().get(1)).bound();
         var other = bound.withLimits(bound.min(), null);
         assertThat(compiled.rowOf(new RowId.OfBound(other.id(), Side.MIN))).isEqualTo(1);
         assertThat(compiled.rowOf(new RowId.OfBound(other.id(), Side.MAX))).isEqualTo(2);
         assertThat(compiled.rowOf(new RowId.OfBound(other.id(), Side.FIXED))).isEqualTo(-1);
-        assertThat(compiled.rowOf(new RowId.OfOffer(compiled.columns().get(1).offer().id()))).isEqualTo(4);
+        assertThat(compiled.rowOf(
+                        new RowId.OfOffer(compiled.columns().get(1).offer().id())))
+                .isEqualTo(4);
     }
 
     /** A switch is one if any is used, and where a least use is asked for only if there is that much. */
     @Test
     void a_rule_adds_switches_of_nought_or_one() {
-        var brief = brief("\"rules\": [{\"whenUsed\": \"gum\", \"min\": \"2 %\"},"
-                + " {\"neverTogether\": [\"gum\", \"oil\"]}],", "");
+        var brief = brief(
+                "\"rules\": [{\"whenUsed\": \"gum\", \"min\": \"2 %\"}," + " {\"neverTogether\": [\"gum\", \"oil\"]}],",
+                "");
         var choice = RuleCompiler.compile(brief, BriefCompiler.compile(brief), Extent.ANY);
         assertThat(choice.model().whole()).isEqualTo(Set.of(4, 5));
         assertThat(choice.switches()).isEqualTo(Map.of(4, Set.of("gum"), 5, Set.of("oil")));

@@ -126,7 +126,6 @@ class DemoKitchenTest {
             problems.addAll(rejected.problems());
         }
         assertThat(problems).isEmpty();
-        return Planners.FULL
-                .plan(((Reading.Accepted<Brief>) reading).value());
+        return Planners.FULL.plan(((Reading.Accepted<Brief>) reading).value());
     }
 }

@@ -71,8 +71,7 @@ class TwoProcessesTest {
         var files = new TreeMap<String, String>();
         try (var paths = Files.list(into)) {
             for (var path : paths.toList()) {
-                files.put(
-                        path.getFileName().toString(), Files.readString(path, StandardCharsets.ISO_8859_1));
+                files.put(path.getFileName().toString(), Files.readString(path, StandardCharsets.ISO_8859_1));
             }
         }
         return files;

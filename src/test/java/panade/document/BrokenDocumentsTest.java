@@ -99,7 +99,8 @@ class BrokenDocumentsTest {
     }
 
     static String relative(String messages, Path folder) {
-        return messages.replace(folder + folder.getFileSystem().getSeparator(), "").replace("\r\n", "\n");
+        return messages.replace(folder + folder.getFileSystem().getSeparator(), "")
+                .replace("\r\n", "\n");
     }
 
     // Which file comes first is the reader's to say, but a file is finished before the next begins.

@@ -28,7 +28,8 @@ class GuideTest {
     private static SortedSet<String> known() throws IOException {
         var known = new TreeSet<String>();
         try (var files = Files.walk(Path.of("src"))) {
-            for (var file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
+            for (var file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
                 known.addAll(matches(KNOWN, Files.readString(file)));
             }
         }

@@ -23,9 +23,7 @@ class ExplanationTest {
     @Test
     void whatBindsIsTheFloorAndAllThatThereIs() {
         // a tenth of 10 kg is the one kilogram that the supplier has
-        assertThat(explanation.bindings())
-                .extracting(Explanation.Binding::side)
-                .containsExactly(Side.MIN, Side.MAX);
+        assertThat(explanation.bindings()).extracting(Explanation.Binding::side).containsExactly(Side.MIN, Side.MAX);
     }
 
     @Test
@@ -41,7 +39,9 @@ class ExplanationTest {
                 .filter(limit -> limit.touch() != null)
                 .map(Explanation.Limit::title)
                 .toList();
-        assertThat(explanation.bindings()).extracting(Explanation.Binding::title).isEqualTo(touched);
+        assertThat(explanation.bindings())
+                .extracting(Explanation.Binding::title)
+                .isEqualTo(touched);
     }
 
     @Test
@@ -53,7 +53,8 @@ class ExplanationTest {
 
     @Test
     void aPropertyIsTheMeanOfItsParts() {
-        assertThat(explanation.properties()).singleElement().satisfies(property -> assertThat(property.value())
-                .isEqualTo(SmallKitchen.number("2")));
+        assertThat(explanation.properties())
+                .singleElement()
+                .satisfies(property -> assertThat(property.value()).isEqualTo(SmallKitchen.number("2")));
     }
 }

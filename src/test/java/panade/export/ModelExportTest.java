@@ -102,8 +102,7 @@ class ModelExportTest {
             var row = compiled.model().rows().get(i);
             var inFile = Objects.requireNonNull(written.get(names.rows().get(i)));
             var expected = new HashMap<String, BigFraction>();
-            row.form()
-                    .forEach((j, value) -> expected.put(names.columns().get(j), value));
+            row.form().forEach((j, value) -> expected.put(names.columns().get(j), value));
             expected.put("RHS", row.right().multiply(thousand));
             expected.values().removeIf(value -> value.signum() == 0);
             assertThat(inFile.keySet()).isEqualTo(expected.keySet());

@@ -29,7 +29,8 @@ class LinearFormTest {
 
     @Test
     void addsByColumn() {
-        assertThat(FORM.plus(LinearForm.sumOf(List.of(1, 2)))).isEqualTo(LinearForm.of(Map.of(0, of(2), 1, of(1), 2, of(4))));
+        assertThat(FORM.plus(LinearForm.sumOf(List.of(1, 2))))
+                .isEqualTo(LinearForm.of(Map.of(0, of(2), 1, of(1), 2, of(4))));
         assertThat(FORM.plus(1, of(9)).at(1)).isEqualTo(of(9));
         assertThat(FORM.at(1)).isEqualTo(BigFraction.ZERO);
     }

@@ -12,8 +12,7 @@ import panade.testing.Bounds;
 /** Where a bound's walls and its value are drawn; the numbers are worked out by hand. */
 class CorridorTest {
     private static Corridor corridor(@Nullable String min, @Nullable String value, @Nullable String max) {
-        return Corridor.of(
-                Bounds.idle(LimitKind.BRIEF, "a bound", fraction(min), fraction(value), fraction(max)));
+        return Corridor.of(Bounds.idle(LimitKind.BRIEF, "a bound", fraction(min), fraction(value), fraction(max)));
     }
 
     private static @Nullable BigFraction fraction(@Nullable String text) {

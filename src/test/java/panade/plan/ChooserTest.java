@@ -78,7 +78,8 @@ class ChooserTest {
     }
 
     private static Chooser chooser(int maxBranches) {
-        return new Chooser(Prover.EXACT, new Silent(), BigFraction.ZERO, Deadline.in(Chooser.TIME), maxBranches, maxBranches);
+        return new Chooser(
+                Prover.EXACT, new Silent(), BigFraction.ZERO, Deadline.in(Chooser.TIME), maxBranches, maxBranches);
     }
 
     private static MixedModel model(BigFraction least) {

@@ -26,9 +26,8 @@ public final class JavaProcess {
         command.addAll(Arrays.asList(arguments));
         var messages = TemporaryFolders.create("panade-process").resolve("messages");
         try {
-            var process = new ProcessBuilder(command)
-                    .redirectError(messages.toFile())
-                    .start();
+            var process =
+                    new ProcessBuilder(command).redirectError(messages.toFile()).start();
             process.getOutputStream().close();
             var output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             int status = process.waitFor();

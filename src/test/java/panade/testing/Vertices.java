@@ -44,8 +44,7 @@ public record Vertices(LinearModel model, List<List<BigFraction>> points) {
         return a.subtract(b).signum();
     }
 
-    private static void choose(
-            LinearModel model, int next, List<Integer> tight, List<List<BigFraction>> points) {
+    private static void choose(LinearModel model, int next, List<Integer> tight, List<List<BigFraction>> points) {
         int columns = model.columns().size();
         if (tight.size() == columns) {
             solved(model, tight).filter(point -> meets(model, point)).ifPresent(points::add);

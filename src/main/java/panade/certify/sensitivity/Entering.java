@@ -151,15 +151,12 @@ final class Entering {
      * Checks from the model alone that nothing comes in before, by the multipliers of the optimum, and that the point
      * beyond costs the same at that very price.
      */
-    static boolean provesEntrance(
-            Optimum optimum, LinearForm weights, BigFraction by, List<BigFraction> after) {
+    static boolean provesEntrance(Optimum optimum, LinearForm weights, BigFraction by, List<BigFraction> after) {
         var model = optimum.model();
         var fallen = BigFraction.ZERO;
         for (var each : weights.coefficients().entrySet()) {
             var fall = each.getValue().multiply(by);
-            if (margin(model, optimum.multipliers(), each.getKey())
-                            .compareTo(fall)
-                    < 0) {
+            if (margin(model, optimum.multipliers(), each.getKey()).compareTo(fall) < 0) {
                 return false;
             }
             fallen = fallen.add(fall.multiply(after.get(each.getKey())));
@@ -172,7 +169,8 @@ final class Entering {
         var margin = model.columns().get(column).cost();
         for (int i = 0; i < multipliers.size(); i++) {
             if (multipliers.get(i).signum() != 0) {
-                margin = margin.subtract(multipliers.get(i).multiply(model.rows().get(i).form().at(column)));
+                margin = margin.subtract(
+                        multipliers.get(i).multiply(model.rows().get(i).form().at(column)));
             }
         }
         return margin;
@@ -180,12 +178,11 @@ final class Entering {
 
     /** The same where the multipliers of the optimum do not prove it, by those of a dictionary beyond. */
     static boolean provesEntrance(
-            Optimum optimum,
-            LinearForm weights,
-            BigFraction by,
-            List<BigFraction> after,
-            Tableau beyond) {
-        var costs = optimum.model().costs().minus(weights.scaled(by)).dense(optimum.model().columns().size());
+            Optimum optimum, LinearForm weights, BigFraction by, List<BigFraction> after, Tableau beyond) {
+        var costs = optimum.model()
+                .costs()
+                .minus(weights.scaled(by))
+                .dense(optimum.model().columns().size());
         var model = optimum.model().withCosts(costs);
         var scale = Integers.scaleOf(costs);
         var dictionary = beyond.copy();

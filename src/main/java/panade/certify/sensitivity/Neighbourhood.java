@@ -57,7 +57,9 @@ public final class Neighbourhood {
      * @param each how much for each unit of it
      */
     public Neighbourhood(Verdict.Optimum optimum, LinearForm form, BigFraction each) {
-        this(optimum, new Row("cost", optimum.model().costs().minus(form.scaled(each)), Sense.AT_MOST, BigFraction.ZERO));
+        this(
+                optimum,
+                new Row("cost", optimum.model().costs().minus(form.scaled(each)), Sense.AT_MOST, BigFraction.ZERO));
     }
 
     private Neighbourhood(Verdict.Optimum optimum, Row cost) {

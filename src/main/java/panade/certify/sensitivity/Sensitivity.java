@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.certify.Emptied;
 import panade.certify.Extremes;
 import panade.certify.Repricing;
 import panade.certify.Verdict;
@@ -186,8 +185,7 @@ public final class Sensitivity {
      * The same where the model's costs are money less a rate for each unit of a weight, and what is asked for is the
      * least money per weight.
      */
-    public Optional<BigFraction> leastWithout(
-            LinearForm form, LinearForm weight, BigFraction rate) {
+    public Optional<BigFraction> leastWithout(LinearForm form, LinearForm weight, BigFraction rate) {
         return new Emptied(optimum, form).leastPer(weight, rate);
     }
 

@@ -59,7 +59,8 @@ public final class BasisSystem {
         var lines = new ArrayList<Map<Integer, BigInteger>>();
         for (int i : rows) {
             var row = model.rows().get(i);
-            var indices = row.form().columns().stream().filter(places::containsKey).toList();
+            var indices =
+                    row.form().columns().stream().filter(places::containsKey).toList();
             var values = new ArrayList<BigFraction>();
             indices.forEach(j -> values.add(row.form().at(j)));
             values.add(row.right());

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Pivots a dictionary to an optimum: dual steps while prices are right and amounts are not, primal steps in the other
  * case, and criss-cross steps (Terlaky, "A convergent criss-cross method", Optimization 16, 1985) when neither is.
- * Always the lowest index among equals, so the same model takes the same path; after {@link #STEPS_BY_VALUE} steps the lowest
- * index outright (Bland, Math. of Operations Research 2, 1977), so every run ends.
+ * Always the lowest index among equals, so the same model takes the same path; after {@link #STEPS_BY_VALUE} steps the
+ * lowest index outright (Bland, Math. of Operations Research 2, 1977), so every run ends.
  */
 public final class ExactSimplex {
     /** How the pivots ended. */

@@ -1,21 +1,21 @@
 package panade.cli.command;
 
-import panade.assemble.BatchResults;
-import panade.export.ResultJson;
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.Console;
-import panade.quantity.Quantity;
-import panade.cli.frame.WeightConverter;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
-import panade.cli.frame.WorkbookOption;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.BatchResults;
 import panade.bench.BatchSheet;
 import panade.bench.Scales;
 import panade.bench.Weighing;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
+import panade.cli.frame.WeightConverter;
+import panade.cli.frame.WorkbookOption;
 import panade.domain.Brief;
+import panade.export.ResultJson;
 import panade.plan.Outcome.Blended;
+import panade.quantity.Quantity;
 import panade.report.plate.SheetReport;
 import panade.workbook.BatchWorkbook;
 import picocli.CommandLine.Command;
@@ -40,7 +40,11 @@ public final class BatchCommand extends BriefCommand {
             description = "What the scale can show, such as 1g or 0.25oz; the brief's unless given, or else 1 g.")
     private @Nullable Quantity weighing;
 
-    @Option(names = "--fine", converter = WeightConverter.OfScale.class, paramLabel = "STEP", description = "What a finer scale for small weights can show.")
+    @Option(
+            names = "--fine",
+            converter = WeightConverter.OfScale.class,
+            paramLabel = "STEP",
+            description = "What a finer scale for small weights can show.")
     private @Nullable Quantity fine;
 
     @Option(
@@ -64,13 +68,11 @@ public final class BatchCommand extends BriefCommand {
         var scales = scales(brief);
         scales.tooCoarse(brief).ifPresent(step -> {
             throw usage("A scale that reads " + step.text() + " a step: a batch of "
-                            + brief.batch().text()
-                            + " is less than one of them; expected a finer one, such as --weighing 1g.");
+                    + brief.batch().text()
+                    + " is less than one of them; expected a finer one, such as --weighing 1g.");
         });
         var outcome = planner().answer(brief);
-        return outcome instanceof Blended blended
-                ? print(Weighing.of(planner(), blended, scales))
-                : explain(brief);
+        return outcome instanceof Blended blended ? print(Weighing.of(planner(), blended, scales)) : explain(brief);
     }
 
     private Scales scales(Brief brief) {

@@ -1,14 +1,14 @@
 package panade.cli.command;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import panade.assemble.BlendResults;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ShareConverter;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import panade.assemble.BlendResults;
 import panade.cost.FullCost;
 import panade.cost.LabelPrice;
 import panade.cost.Ladder;
@@ -84,12 +84,13 @@ public final class BlendCommand extends BriefCommand {
         if (!(outcome instanceof Blended blended)) {
             return print(outcome);
         }
-        int status = printer().print(
-                blended,
-                new OptionalSections(
-                        ladder ? Ladder.of(planner(), blended) : null,
-                        breakEven(blended.brief()),
-                        LabelPrice.of(planner(), blended).orElse(null)));
+        int status = printer()
+                .print(
+                        blended,
+                        new OptionalSections(
+                                ladder ? Ladder.of(planner(), blended) : null,
+                                breakEven(blended.brief()),
+                                LabelPrice.of(planner(), blended).orElse(null)));
         workbook.write(
                 () -> BlendWorkbook.of(BlendResults.of(blended, OptionalSections.NONE), blended.asked()),
                 console().err());

@@ -1,12 +1,5 @@
 package panade.cli.command;
 
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.OutcomePrinter;
-import panade.cli.frame.ProblemPrinter;
-import panade.cli.frame.UsageErrors;
-import panade.cli.frame.Version;
-import panade.cli.frame.WorkbookOption;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -26,6 +19,13 @@ import panade.buy.LeftoverWorth;
 import panade.buy.Period;
 import panade.buy.PlanSearch;
 import panade.buy.Product;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.OutcomePrinter;
+import panade.cli.frame.ProblemPrinter;
+import panade.cli.frame.UsageErrors;
+import panade.cli.frame.Version;
+import panade.cli.frame.WorkbookOption;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Problem;
@@ -277,8 +277,7 @@ public final class BuyCommand implements Callable<Integer> {
         return Quantity.parse(text)
                 .filter(share -> share.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
-                .filter(share ->
-                        share.signum() >= 0 && share.compareTo(BigFraction.ONE) < 0)
+                .filter(share -> share.signum() >= 0 && share.compareTo(BigFraction.ONE) < 0)
                 .orElseThrow(() -> UsageErrors.in(
                         spec, "--leftover-worth " + text + ": expected a share below 100 %, such as 70%."));
     }

@@ -1,20 +1,20 @@
 package panade.cli.command;
 
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import panade.assemble.RemarkLines;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
 import panade.domain.Brief;
 import panade.export.ModelExport;
-import panade.assemble.RemarkLines;
 import panade.export.ResultJson;
-import panade.result.ModelResult;
 import panade.file.WholeFile;
 import panade.render.PlainText;
+import panade.result.ModelResult;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,7 +32,6 @@ import picocli.CommandLine.Option;
         })
 public final class ExportCommand extends BriefCommand {
     private static final String NO_FILE = "";
-
 
     @ArgGroup(multiplicity = "1")
     private final Format format = new Format();
@@ -89,7 +88,7 @@ public final class ExportCommand extends BriefCommand {
             WholeFile.write(file, text);
         } catch (IOException e) {
             throw usage("The model could not be written to " + file
-                            + ". Expected a file in a folder that is there and may be written to.");
+                    + ". Expected a file in a folder that is there and may be written to.");
         }
         return told(brief, model, file);
     }
@@ -104,12 +103,20 @@ public final class ExportCommand extends BriefCommand {
 
     private int told(Brief brief, ModelExport model, Path file) {
         if (json()) {
-            console().out().print(ResultJson.text(new ModelResult(
-                    model.columnCount(), model.rowCount(), model.wholeCount(), RemarkLines.of(brief.remarks()))));
+            console()
+                    .out()
+                    .print(ResultJson.text(new ModelResult(
+                            model.columnCount(),
+                            model.rowCount(),
+                            model.wholeCount(),
+                            RemarkLines.of(brief.remarks()))));
         } else {
-            console().out().println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
-                    + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,") + " and "
-                    + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
+            console()
+                    .out()
+                    .println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
+                            + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,")
+                            + " and "
+                            + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
             brief.remarks().forEach(remark -> console().out().println("Remark: " + remark.line()));
         }
         return ExitStatus.DONE;

@@ -1,10 +1,5 @@
 package panade.cli.command;
 
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.ProblemPrinter;
-import panade.cli.frame.UsageErrors;
-import panade.cli.frame.Version;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -17,6 +12,11 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.ImportResults;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.ProblemPrinter;
+import panade.cli.frame.UsageErrors;
+import panade.cli.frame.Version;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.export.ResultJson;

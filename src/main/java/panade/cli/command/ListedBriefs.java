@@ -1,11 +1,11 @@
 package panade.cli.command;
 
-import panade.cli.frame.UnsupportedFeatures;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import panade.cli.frame.UnsupportedFeatures;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Problem;

@@ -1,10 +1,5 @@
 package panade.cli.command;
 
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.ProblemPrinter;
-import panade.cli.frame.UsageErrors;
-import panade.cli.frame.Version;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -17,6 +12,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.ProblemPrinter;
+import panade.cli.frame.UsageErrors;
+import panade.cli.frame.Version;
 import panade.cli.interview.AnswerDraft;
 import panade.cli.interview.Dialogue;
 import panade.cli.interview.Dialogue.Answer;

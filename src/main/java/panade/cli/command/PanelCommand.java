@@ -1,17 +1,17 @@
 package panade.cli.command;
 
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.ChoiceConverter;
-import panade.cli.frame.Console;
-import panade.cli.frame.ShareConverter;
-import panade.cli.frame.WeightConverter;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
-import panade.cli.frame.WorkbookOption;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.PanelResults;
 import panade.bench.Scales;
 import panade.bench.Weighing;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.ChoiceConverter;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.ShareConverter;
+import panade.cli.frame.Version;
+import panade.cli.frame.WeightConverter;
+import panade.cli.frame.WorkbookOption;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.export.ResultJson;
@@ -59,7 +59,11 @@ public final class PanelCommand extends BriefCommand {
             description = "A serving, such as 113g, instead of the brief's.")
     private @Nullable Quantity serving;
 
-    @Option(names = "--pack", converter = WeightConverter.OfPack.class, paramLabel = "AMOUNT", description = "What a package holds, such as 1lb.")
+    @Option(
+            names = "--pack",
+            converter = WeightConverter.OfPack.class,
+            paramLabel = "AMOUNT",
+            description = "What a package holds, such as 1lb.")
     private @Nullable Quantity pack;
 
     @Option(

@@ -1,14 +1,14 @@
 package panade.cli.command;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import panade.assemble.QuotesResults;
 import panade.cli.frame.BriefsCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
-import panade.assemble.QuotesResults;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.origin.Remark;
@@ -16,7 +16,6 @@ import panade.export.ResultJson;
 import panade.quotes.Comparing;
 import panade.quotes.PriceComparison;
 import panade.remark.BriefRemarks;
-import panade.report.question.QuotesReport;
 import panade.report.question.QuotesReport;
 import panade.workbook.QuotesWorkbook;
 import picocli.CommandLine.Command;
@@ -36,7 +35,6 @@ import picocli.CommandLine.Option;
 public final class QuotesCommand extends BriefsCommand {
     /** What is told of all lists together: a blend under any of them, or none known, or none anywhere. */
     private static final List<Integer> BEST_FIRST = List.of(ExitStatus.DONE, ExitStatus.UNDECIDED, ExitStatus.NO_BLEND);
-
 
     @Mixin
     private final WorkbookOption workbook = new WorkbookOption();
@@ -58,8 +56,8 @@ public final class QuotesCommand extends BriefsCommand {
 
     @Override
     protected int work() {
-        var reading =
-                ListedBriefs.read(file(), overrides(), suppliers ? List.of() : overrides().prices());
+        var reading = ListedBriefs.read(
+                file(), overrides(), suppliers ? List.of() : overrides().prices());
         return reading instanceof Reading.Accepted<ListedBriefs> accepted
                 ? compare(accepted.value())
                 : refuse(((Reading.Rejected<ListedBriefs>) reading).problems());
@@ -69,7 +67,8 @@ public final class QuotesCommand extends BriefsCommand {
         var all = planner().keepingLabel(BriefRemarks.on(planner(), briefs.pooled()));
         var names = suppliers ? Comparing.suppliers(all) : briefs.names();
         if (names.isEmpty()) {
-            throw usage("--suppliers: nobody in these price lists sells more than one ingredient, so there is no supplier to"
+            throw usage(
+                    "--suppliers: nobody in these price lists sells more than one ingredient, so there is no supplier to"
                             + " buy from alone.");
         }
         var compared = suppliers

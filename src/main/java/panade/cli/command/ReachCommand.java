@@ -1,14 +1,14 @@
 package panade.cli.command;
 
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import panade.assemble.ReachResults;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
@@ -18,7 +18,6 @@ import panade.plan.Outcome.Blended;
 import panade.reach.Reaching;
 import panade.reach.ShelfTarget;
 import panade.reach.Target;
-import panade.report.question.ReachReport;
 import panade.report.question.ReachReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -65,9 +64,7 @@ public final class ReachCommand extends BriefCommand {
             return refuse(unknown);
         }
         var best = planner().answer(brief);
-        return best instanceof Blended blended
-                ? print(study(blended))
-                : explain(brief);
+        return best instanceof Blended blended ? print(study(blended)) : explain(brief);
     }
 
     private Target study(Blended best) {

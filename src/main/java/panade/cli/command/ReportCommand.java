@@ -1,12 +1,5 @@
 package panade.cli.command;
 
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.ChoiceConverter;
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.OutcomePrinter;
-import panade.cli.frame.UnsupportedFeatures;
-import panade.cli.frame.Version;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +14,13 @@ import panade.assemble.PanelResults;
 import panade.assemble.TraceResults;
 import panade.bench.Scales;
 import panade.bench.Weighing;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.ChoiceConverter;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.OutcomePrinter;
+import panade.cli.frame.UnsupportedFeatures;
+import panade.cli.frame.Version;
 import panade.cost.LabelPrice;
 import panade.cost.OptionalSections;
 import panade.document.syntax.Problem;
@@ -208,18 +208,25 @@ public final class ReportCommand extends BriefCommand {
         try {
             WholeFile.write(page(), Page.of(input));
         } catch (IOException broken) {
-            console().err().println(PlainText.line(page().toString())
-                    + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
+            console()
+                    .err()
+                    .println(
+                            PlainText.line(page().toString())
+                                    + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
             return ExitStatus.USAGE;
         }
         if (json()) {
             return printer().print(outcome);
         }
-        console().out().println("Wrote " + PlainText.line(page().toString()) + ": "
-                + input.outcome().fold(
-                        blend -> "the cheapest blend costs " + new VerdictWords(blend).perPound() + ", proved.",
-                        none -> "no blend can meet every bound, proved.",
-                        open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
+        console()
+                .out()
+                .println("Wrote " + PlainText.line(page().toString()) + ": "
+                        + input.outcome()
+                                .fold(
+                                        blend -> "the cheapest blend costs " + new VerdictWords(blend).perPound()
+                                                + ", proved.",
+                                        none -> "no blend can meet every bound, proved.",
+                                        open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
         remarks(outcome).forEach(remark -> console().out().println("Remark: " + remark.line()));
         return ExitStatus.of(outcome);
     }

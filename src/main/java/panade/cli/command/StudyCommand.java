@@ -1,9 +1,5 @@
 package panade.cli.command;
 
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -11,6 +7,10 @@ import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.StudyResults;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
@@ -42,7 +42,6 @@ public final class StudyCommand extends BriefCommand {
 
     /** Solving and proving this many takes seconds. */
     private static final int MOST_UNASKED = 1000;
-
 
     @Option(names = "--draws", paramLabel = "N", description = "How often all prices are drawn; 10000 unless given.")
     private long draws = 10_000;
@@ -85,16 +84,16 @@ public final class StudyCommand extends BriefCommand {
         }
         if (compositions() < 0 || compositions() > MOST_COMPOSITIONS) {
             throw usage("--compositions " + compositions() + ": expected a number from 0 to " + MOST_COMPOSITIONS
-                            + "; 0 leaves them out.");
+                    + "; 0 leaves them out.");
         }
         if (threads < 1 || threads > MOST_THREADS) {
             throw usage("--threads " + threads + ": expected a number from 1 to " + MOST_THREADS
-                            + "; this machine has " + Runtime.getRuntime().availableProcessors()
-                            + " processors, and more threads than that gain nothing.");
+                    + "; this machine has " + Runtime.getRuntime().availableProcessors()
+                    + " processors, and more threads than that gain nothing.");
         }
         if (prove && draws > MOST_PROVED) {
             throw usage("--prove with --draws " + draws + ": expected " + MOST_PROVED
-                            + " draws at most, since each is solved" + " again in exact fractions.");
+                    + " draws at most, since each is solved" + " again in exact fractions.");
         }
     }
 
@@ -135,10 +134,9 @@ public final class StudyCommand extends BriefCommand {
         }
         var share = stated.filter(quantity -> quantity.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
-                .filter(base ->
-                        base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0)
+                .filter(base -> base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0)
                 .orElseThrow(() -> usage("--spread " + spread
-                                + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
+                        + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
         var spreads = new HashMap<Offer, BigFraction>();
         brief.offers().forEach(offer -> spreads.put(offer, share));
         return new Reading.Accepted<>(spreads);

@@ -1,23 +1,19 @@
 package panade.cli.command;
 
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.Version;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import panade.assemble.SwapResults;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.Version;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
 import panade.export.ResultJson;
 import panade.plan.Outcome.Blended;
-import panade.plan.Outcome.Conflicted;
-import panade.report.Block;
-import panade.report.blend.ConflictReport;
-import panade.report.question.SwapReport;
 import panade.report.question.SwapReport;
 import panade.substitute.Substituting;
 import panade.substitute.Substitution;

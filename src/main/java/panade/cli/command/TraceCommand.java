@@ -1,17 +1,17 @@
 package panade.cli.command;
 
 import java.util.Comparator;
-import panade.cli.frame.BriefCommand;
-import panade.cli.frame.Console;
-import panade.cli.frame.ExitStatus;
-import panade.cli.frame.UsageErrors;
-import panade.cli.frame.Version;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.TraceResults;
+import panade.cli.frame.BriefCommand;
+import panade.cli.frame.Console;
+import panade.cli.frame.ExitStatus;
+import panade.cli.frame.UsageErrors;
+import panade.cli.frame.Version;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Side;
@@ -115,7 +115,7 @@ public final class TraceCommand extends BriefCommand {
                 .filter(offer -> offer.supplier().equals(supplier))
                 .min(Comparator.comparing(Offer::pricePerKg))
                 .orElseThrow(() -> usage("--supplier \"" + supplier + "\" does not sell " + id + ": expected "
-                                + String.join(" or ", sellers) + "."));
+                        + String.join(" or ", sellers) + "."));
     }
 
     private int traceBound(Brief brief, String name) {
@@ -172,8 +172,7 @@ public final class TraceCommand extends BriefCommand {
         var dimension = quantity.unit().dimension();
         boolean isPart = dimension == Dimension.SHARE && bound.per() == null;
         return (dimension != Dimension.MASS && !isPart)
-                || (quantity.base().signum() >= 0
-                        && (!isPart || quantity.base().compareTo(BigFraction.ONE) <= 0));
+                || (quantity.base().signum() >= 0 && (!isPart || quantity.base().compareTo(BigFraction.ONE) <= 0));
     }
 
     private int print(Brief brief, Optional<Curve> curve) {
@@ -181,10 +180,12 @@ public final class TraceCommand extends BriefCommand {
             return explain(brief);
         }
         var result = TraceResults.of(curve.get());
-        console().out().print(
-                csv
-                        ? TraceCsv.of(result)
-                        : json() ? ResultJson.text(result) : TextRenderer.render(TraceReport.of(result)));
+        console()
+                .out()
+                .print(
+                        csv
+                                ? TraceCsv.of(result)
+                                : json() ? ResultJson.text(result) : TextRenderer.render(TraceReport.of(result)));
         return ExitStatus.DONE;
     }
 }

@@ -7,7 +7,9 @@ import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.remark.BriefRemarks;
 
-/** A command that works on one brief with all remarks on it; what is wrong with the brief is told instead of an answer. */
+/**
+ * A command that works on one brief with all remarks on it; what is wrong with the brief is told instead of an answer.
+ */
 public abstract class BriefCommand extends BriefsCommand {
     protected BriefCommand(Console console) {
         super(console);

@@ -1,10 +1,10 @@
 package panade.cli.frame;
 
 import java.io.PrintWriter;
-import panade.cost.OptionalSections;
 import panade.assemble.BlendResults;
 import panade.assemble.BriefResults;
 import panade.assemble.NoBlendResults;
+import panade.cost.OptionalSections;
 import panade.export.ResultJson;
 import panade.plan.Outcome;
 import panade.render.PlainText;

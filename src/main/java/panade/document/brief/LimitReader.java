@@ -155,9 +155,7 @@ record LimitReader(
     private boolean isAbove(Quantity min, Quantity max) {
         var low = comparable(min, max);
         var high = comparable(max, min);
-        return low.isPresent()
-                && high.isPresent()
-                && low.get().compareTo(high.get()) > 0;
+        return low.isPresent() && high.isPresent() && low.get().compareTo(high.get()) > 0;
     }
 
     // A weight and a share compare by the batch; a bare ratio is a share already.

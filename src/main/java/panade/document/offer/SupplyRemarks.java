@@ -115,9 +115,8 @@ public record SupplyRemarks(IngredientSet set, List<Offer> offers, Problems prob
 
     /** Where the cheaper goods run out the dearer ones are bought as well, and both rows are meant. */
     private void tellTwice(List<Offer> same) {
-        var cheapest = same.stream()
-                .min(Comparator.comparing(Offer::pricePerKg))
-                .orElseThrow();
+        var cheapest =
+                same.stream().min(Comparator.comparing(Offer::pricePerKg)).orElseThrow();
         if (cheapest.available() == null) {
             var last = same.get(same.size() - 1);
             var prices = new TreeSet<String>();

@@ -35,9 +35,8 @@ record CompositionRemarks(ObjectNode node, Map<String, BigFraction> values, Prob
 
     /** What is called salt and holds next to nothing but minerals, yet not the sodium or potassium of a salt. */
     void checkSalt() {
-        boolean mineral = sum("WATER", "PROCNT", "FAT", "CHOCDF", "CHOAVL", "FIBTG")
-                        .compareTo(FOOD)
-                < 0;
+        boolean mineral =
+                sum("WATER", "PROCNT", "FAT", "CHOCDF", "CHOAVL", "FIBTG").compareTo(FOOD) < 0;
         var metals = value("NA").add(value("K"));
         boolean little = metals.compareTo(LEAST_METAL) < 0;
         boolean much = value("NA").compareTo(SODIUM_OF_SALT) > 0;

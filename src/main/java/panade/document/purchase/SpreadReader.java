@@ -71,8 +71,7 @@ public final class SpreadReader {
         var share = Quantity.parse(cell.content())
                 .filter(quantity -> quantity.unit().dimension() == Dimension.SHARE)
                 .map(Quantity::base)
-                .filter(base ->
-                        base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0);
+                .filter(base -> base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0);
         return share.isPresent()
                 ? share
                 : cell.refuse(

@@ -126,8 +126,7 @@ public final class StoreRoomReader {
                 .filter(cell -> !cell.isBlank())
                 .flatMap(cell -> Decimal.parse(cell.content())
                         .filter(Amounts::isWhole)
-                        .filter(number -> number.signum() >= 0
-                                && number.compareTo(LONGEST_WAIT) <= 0)
+                        .filter(number -> number.signum() >= 0 && number.compareTo(LONGEST_WAIT) <= 0)
                         .or(() -> cell.refuse(
                                 "\"" + cell.content() + "\" is not a number of days",
                                 "Expected a whole number from 0 to " + LONGEST_WAIT + ", or nothing.")))

@@ -73,7 +73,11 @@ public final class ConflictExplainer {
     }
 
     private Conflict conflict(
-            List<List<Member>> members, boolean complete, boolean proved, List<Conflict.Relaxation> cures, Joint joint) {
+            List<List<Member>> members,
+            boolean complete,
+            boolean proved,
+            List<Conflict.Relaxation> cures,
+            Joint joint) {
         return new Conflict(
                 members, complete, separate.size(), proved, cures, joint.changes(), joint.cost(), List.copyOf(open));
     }

@@ -59,7 +59,8 @@ public final class CostCeiling {
     private CompiledBrief capped(Brief some) {
         boolean cooked = some.practice().perCooked();
         var compiled = BriefCompiler.compile(some, cooked ? level : BigFraction.ZERO);
-        var ceiling = new Row("cost ceiling", compiled.model().costs(), Sense.AT_MOST, cooked ? BigFraction.ZERO : level);
+        var ceiling =
+                new Row("cost ceiling", compiled.model().costs(), Sense.AT_MOST, cooked ? BigFraction.ZERO : level);
         var limits = new ArrayList<>(compiled.rows());
         limits.add(new Limit.OfBatch());
         return new CompiledBrief(compiled.model().with(ceiling), compiled.columns(), limits);
@@ -143,8 +144,7 @@ public final class CostCeiling {
     /** The two bounds whose joint move, each counted as a part of its own number, is least; empty when no two do. */
     public List<Move> cheapestPair() {
         var furthest = holders.stream()
-                .sorted(Comparator.comparing(
-                        Holder::without))
+                .sorted(Comparator.comparing(Holder::without))
                 .limit(PAIRED)
                 .toList();
         Optional<Pair> least = Optional.empty();

@@ -41,9 +41,7 @@ final class Cures {
     /** The cures found, cheapest first. */
     List<Relaxation> found() {
         return found.stream()
-                .sorted(Comparator.comparing(
-                        Relaxation::costPerKg,
-                        Comparator.nullsLast(Comparator.naturalOrder())))
+                .sorted(Comparator.comparing(Relaxation::costPerKg, Comparator.nullsLast(Comparator.naturalOrder())))
                 .toList();
     }
 
@@ -168,7 +166,8 @@ final class Cures {
             open.add("whether \"" + name + "\" alone would do: " + undecided.reason());
         }
         var cost = cost(trial);
-        cost.ifPresent(known -> found.add(new Relaxation(place.path(), place.origin(), name, change, priced ? known : null)));
+        cost.ifPresent(
+                known -> found.add(new Relaxation(place.path(), place.origin(), name, change, priced ? known : null)));
         return cost.isPresent();
     }
 

@@ -80,8 +80,8 @@ final class JointMove {
 
     private Optional<Joint> joint(Brief rest, List<Written> moves, List<Rule> dropped) {
         var changes = new ArrayList<Relaxation>();
-        moves.forEach(move -> changes.add(
-                new Relaxation(move.path(), move.number().origin(), move.number().name(), move.change(), null)));
+        moves.forEach(move -> changes.add(new Relaxation(
+                move.path(), move.number().origin(), move.number().name(), move.change(), null)));
         dropped.forEach(rule ->
                 changes.add(new Relaxation(rule.path(), rule.origin(), RuleNames.of(rule), new Change.Drops(), null)));
         return Cures.cost(trials.solve(all(rest, moves))).map(cost -> new Joint(List.copyOf(changes), cost));

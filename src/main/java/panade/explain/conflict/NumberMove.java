@@ -187,8 +187,7 @@ final class NumberMove {
             return number.base().signum() >= 0;
         }
         boolean whole = number.unit().dimension() == Dimension.SHARE && !isRatio();
-        boolean within = number.base().signum() >= 0
-                && number.base().compareTo(BigFraction.ONE) <= 0;
+        boolean within = number.base().signum() >= 0 && number.base().compareTo(BigFraction.ONE) <= 0;
         return within || !whole;
     }
 

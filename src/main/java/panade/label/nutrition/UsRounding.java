@@ -50,9 +50,7 @@ public final class UsRounding {
      * @param dailyValue in the unit it is printed in
      */
     static RoundingRule vitamin(BigFraction dailyValue) {
-        var step = dailyValue.compareTo(SMALL) < 0
-                ? "0.1"
-                : dailyValue.compareTo(LARGE) < 0 ? "1" : "10";
+        var step = dailyValue.compareTo(SMALL) < 0 ? "0.1" : dailyValue.compareTo(LARGE) < 0 ? "1" : "10";
         return RoundingRule.of("81 FR 33742, recommended increments", Band.rest(step));
     }
 

@@ -74,9 +74,7 @@ public record BindingWords(String currency) {
 
     /** What a name's place on the label costs: it is no number that could be moved. */
     private String ofLabel(@Nullable BigFraction cost) {
-        return cost == null
-                ? "what it costs could not be solved"
-                : "dropping this alone" + effect(cost.negate());
+        return cost == null ? "what it costs could not be solved" : "dropping this alone" + effect(cost.negate());
     }
 
     /** Empty where nothing was proved. */

@@ -127,7 +127,8 @@ public final class ConflictReport {
         if (result.separateConflicts() > shown) {
             return Optional.of("Beside that stand more: " + result.separateConflicts()
                     + " conflicts were found of which no two share a bound or rule, so that no fewer than "
-                    + result.separateConflicts() + " changes are enough; \"blend --conflicts " + result.separateConflicts()
+                    + result.separateConflicts() + " changes are enough; \"blend --conflicts "
+                    + result.separateConflicts()
                     + "\" shows them.");
         }
         if (shown == 1 && result.members().get(0).stream().noneMatch(Member::frees)) {
@@ -191,8 +192,8 @@ public final class ConflictReport {
         }
         var lead = result.cures().isEmpty() ? "Together these do" : "Without allowing anything, these do together";
         blocks.add(new Paragraph(lead + " (solved with; while the others stay, none can be left out or move less):"));
-        blocks.add(new Points(
-                combined.moves().stream().map(ConflictReport::point).toList()));
+        blocks.add(
+                new Points(combined.moves().stream().map(ConflictReport::point).toList()));
         blocks.add(new Paragraph(
                 "Then the cheapest blend costs " + cost(combined.costPerKg(), combined.costProved()) + "/lb."));
     }

@@ -3,7 +3,6 @@ package panade.report.blend;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.jspecify.annotations.Nullable;
 import panade.quantity.Unit;
 import panade.report.Block;
 import panade.report.Block.Column;

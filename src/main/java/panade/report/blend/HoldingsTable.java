@@ -46,10 +46,6 @@ public final class HoldingsTable {
     }
 
     private static List<String> row(PropertyValue property, BigFraction value) {
-        return List.of(
-                property.property(),
-                property.title(),
-                Figures.significant(value, 4),
-                property.unit());
+        return List.of(property.property(), property.title(), Figures.significant(value, 4), property.unit());
     }
 }

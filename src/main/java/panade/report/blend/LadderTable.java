@@ -31,7 +31,6 @@ final class LadderTable {
         var dearer = rung.dearerPerKg();
         return cost == null || dearer == null
                 ? List.of(names, rung.undecided() == null ? "none" : "not known", "")
-                : List.of(
-                        names, Figures.money(Figures.perPound(cost)), Figures.money(Figures.perPound(dearer)));
+                : List.of(names, Figures.money(Figures.perPound(cost)), Figures.money(Figures.perPound(dearer)));
     }
 }

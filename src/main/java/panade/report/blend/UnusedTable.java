@@ -27,9 +27,7 @@ public final class UnusedTable {
                 ? List.of()
                 : List.of(
                         new Heading("Not used, and the price at which each would come in"),
-                        new Table(
-                                COLUMNS,
-                                unused.stream().map(UnusedTable::row).toList()),
+                        new Table(COLUMNS, unused.stream().map(UnusedTable::row).toList()),
                         new Paragraph(
                                 "Prices as bought. \"Then\" is its share of the blend once it comes in; \"saves\" is"
                                         + " what a price 5 % below that would save; \"not worth it\" is under a cent a pound and"

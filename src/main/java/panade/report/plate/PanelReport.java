@@ -129,9 +129,7 @@ public final class PanelReport {
     }
 
     private static String reason(Row row) {
-        return row.unknownForAll()
-                ? "no ingredient of the blend states it"
-                : "no value for " + some(row.unknownFor());
+        return row.unknownForAll() ? "no ingredient of the blend states it" : "no value for " + some(row.unknownFor());
     }
 
     static String some(List<String> names) {

@@ -74,7 +74,10 @@ public final class SheetReport {
         Optional.ofNullable(result.shortages())
                 .filter(shortages -> !shortages.isEmpty())
                 .ifPresent(shortages -> documents.add(runShort(shortages)));
-        Stream.ofNullable(result.sheets()).flatMap(List::stream).map(SheetReport::of).forEach(documents::add);
+        Stream.ofNullable(result.sheets())
+                .flatMap(List::stream)
+                .map(SheetReport::of)
+                .forEach(documents::add);
         return documents;
     }
 
@@ -179,7 +182,8 @@ public final class SheetReport {
 
     private String finer() {
         var fine = sheet.fineEnough();
-        var advice = sheet.isNear() ? " Weigh by this sheet only if that much off will do." : " Do not weigh by this sheet.";
+        var advice =
+                sheet.isNear() ? " Weigh by this sheet only if that much off will do." : " Do not weigh by this sheet.";
         return (fine == null
                         ? (sheet.endedEarly()
                                         ? "Whether a finer scale would do is not known; search again, or make a larger"
@@ -207,8 +211,7 @@ public final class SheetReport {
     private String moved() {
         var line = sheet.lines().stream()
                 .filter(each -> each.grams().signum() > 0)
-                .max(Comparator.comparing(
-                        Line::off, (a, b) -> a.abs().compareTo(b.abs())))
+                .max(Comparator.comparing(Line::off, (a, b) -> a.abs().compareTo(b.abs())))
                 .orElseThrow();
         var off = line.off();
         return "So weights are moved together by whole steps; furthest off is "
@@ -270,7 +273,8 @@ public final class SheetReport {
     }
 
     private static String weight(Line line) {
-        return Decimal.round(shown(line, line.grams()), places(line)).toPlainString() + (line.inOunces() ? " oz" : " g");
+        return Decimal.round(shown(line, line.grams()), places(line)).toPlainString()
+                + (line.inOunces() ? " oz" : " g");
     }
 
     /** A least or most weight, rounded to the safe side on a tenth of the step. */

@@ -93,7 +93,8 @@ public final class StudyReport {
     private Table costs() {
         var rows = new ArrayList<List<String>>();
         rows.add(List.of("lowest of all draws", money(study.cost().lowestPerKg())));
-        study.cost().levels()
+        study.cost()
+                .levels()
                 .forEach(level -> rows.add(List.of(
                         Figures.significant(level.share().multiply(100), 2) + " % of draws up to",
                         money(level.perKg()))));
@@ -107,7 +108,8 @@ public final class StudyReport {
         var safest = study.safest();
         var compared = " of the " + safest.compared() + " blends that were best most often";
         return List.of(
-                "today's blend, kept: " + words(study.kept()) + ". Prices are as often above today's as below, so no other "
+                "today's blend, kept: " + words(study.kept())
+                        + ". Prices are as often above today's as below, so no other "
                         + "blend has a lower cost to be expected.",
                 safest.today()
                         ? "it is also the safest" + compared + "."
@@ -126,8 +128,7 @@ public final class StudyReport {
                 .map(ShareLine::ingredient)
                 .distinct()
                 .sorted()
-                .sorted((a, b) -> ShareLine.shareOf(b, lines)
-                        .compareTo(ShareLine.shareOf(a, lines)))
+                .sorted((a, b) -> ShareLine.shareOf(b, lines).compareTo(ShareLine.shareOf(a, lines)))
                 .map(id -> name(id, lines) + " " + Figures.percent(ShareLine.shareOf(id, lines)) + " %")
                 .collect(Collectors.joining(", "));
     }

@@ -124,8 +124,8 @@ public final class BuyReport {
             points.add("For \"" + words + "\" no plan was found, and none is ruled out: " + search.reason() + ".");
         }
         if (plan != null && !plan.finished()) {
-            points.add("The search for \"" + words + "\" ended before it was done: a better plan may exist, " + gap(plan)
-                    + " of its cash cheaper at most. --seconds searches longer.");
+            points.add("The search for \"" + words + "\" ended before it was done: a better plan may exist, "
+                    + gap(plan) + " of its cash cheaper at most. --seconds searches longer.");
         }
     }
 
@@ -183,9 +183,7 @@ public final class BuyReport {
     }
 
     private static String gap(Plan plan) {
-        return plan.gap() == null
-                ? "not known"
-                : Figures.significant(plan.gap().multiply(100), 2) + " %";
+        return plan.gap() == null ? "not known" : Figures.significant(plan.gap().multiply(100), 2) + " %";
     }
 
     private void addPeriod(Period period, List<Block> blocks) {
@@ -211,7 +209,9 @@ public final class BuyReport {
                 .filter(line -> line.supplier().equals(supplier))
                 .map(line -> List.of(
                         line.name(),
-                        line.packs() == null ? "" : Decimal.round(line.packs(), 0).toPlainString(),
+                        line.packs() == null
+                                ? ""
+                                : Decimal.round(line.packs(), 0).toPlainString(),
                         line.pack() == null ? weights.text(line.kilograms()) : "x " + line.pack(),
                         Figures.cash(line.money()),
                         left(period, line.ingredient())))

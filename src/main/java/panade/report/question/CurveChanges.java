@@ -72,7 +72,9 @@ final class CurveChanges {
         var segments = curve.segments();
         var points = curve.points();
         var from = points.get(segment < segments.size() ? segments.get(segment).point() : points.size() - 1);
-        return points.stream().filter(point -> point.place().equals(from.place())).toList();
+        return points.stream()
+                .filter(point -> point.place().equals(from.place()))
+                .toList();
     }
 
     private String where(int segment) {
@@ -164,7 +166,9 @@ final class CurveChanges {
             }
         });
         return words(
-                crossing, moving, to(after).map(to -> "from here to " + told(to) + " ").orElse(""));
+                crossing,
+                moving,
+                to(after).map(to -> "from here to " + told(to) + " ").orElse(""));
     }
 
     private static String words(List<String> crossing, List<String> moving, String span) {

@@ -95,8 +95,7 @@ public final class ImportReport {
         return (file.isNew() ? "new, " : "")
                 + count(file, Kind.ADDED, "added")
                 + (file.changes().stream().anyMatch(change -> change.what() != Kind.ADDED)
-                        ? ", " + count(file, Kind.CHANGED, "different") + ", "
-                                + count(file, Kind.GONE, "gone")
+                        ? ", " + count(file, Kind.CHANGED, "different") + ", " + count(file, Kind.GONE, "gone")
                         : "");
     }
 

@@ -132,12 +132,12 @@ public final class QuotesReport {
             boolean lower = cost.isPresent()
                     && (cheapest < 0
                             || cost.get()
-                                            .compareTo(least(result.best().get(cheapest)).orElseThrow())
+                                            .compareTo(least(result.best().get(cheapest))
+                                                    .orElseThrow())
                                     < 0);
             cheapest = lower ? i : cheapest;
         }
-        var pooled = result
-                .pooled()
+        var pooled = result.pooled()
                 .fold(
                         found -> "Bought from all together: "
                                 + money(found.cost().perKg()) + currency() + "/lb.",
@@ -182,8 +182,7 @@ public final class QuotesReport {
             var saving = best.flatMap(cost -> stay.map(kept -> kept.subtract(cost)));
             rows.add(List.of(
                     result.lists().get(j),
-                    result
-                            .best()
+                    result.best()
                             .get(j)
                             .fold(found -> money(found.cost().perKg()), none -> "none", open -> "not known"),
                     stay.map(this::money).orElse("cannot be made"),
@@ -264,10 +263,7 @@ public final class QuotesReport {
         for (int i = 0; i < result.lists().size(); i++) {
             var row = new ArrayList<String>();
             row.add(result.lists().get(i));
-            result
-                    .costOf()
-                    .get(i)
-                    .forEach(cost -> row.add(cost == null ? "-" : money(cost)));
+            result.costOf().get(i).forEach(cost -> row.add(cost == null ? "-" : money(cost)));
             rows.add(List.copyOf(row));
         }
         return new Table(columns, rows);
@@ -314,8 +310,7 @@ public final class QuotesReport {
     private String costs(Single single) {
         var words = new ArrayList<String>();
         for (int j = 0; j < result.lists().size(); j++) {
-            words.add(money(single.costs().get(j)) + " under "
-                    + result.lists().get(j));
+            words.add(money(single.costs().get(j)) + " under " + result.lists().get(j));
         }
         return String.join(", ", words);
     }

@@ -63,7 +63,8 @@ public final class ReachReport {
             blocks.add(new Points(brief.notes()));
         }
         return Remarks.on(
-                new ReportDocument(brief.title() + ": can it cost " + money(result.target().perKg()) + "/lb?", blocks),
+                new ReportDocument(
+                        brief.title() + ": can it cost " + money(result.target().perKg()) + "/lb?", blocks),
                 result.remarks());
     }
 
@@ -79,14 +80,18 @@ public final class ReachReport {
         var best = "the cheapest blend costs " + money(result.best().cost().perKg()) + currency() + "/lb, ";
         var distance = money(result.gapPerKg().abs()) + currency() + "/lb ";
         return result.met()
-                ? "Yes: " + best + distance + "below the target of " + money(result.target().perKg()) + "."
-                : "Not as it stands: " + best + distance + "above the target of " + money(result.target().perKg()) + ".";
+                ? "Yes: " + best + distance + "below the target of "
+                        + money(result.target().perKg()) + "."
+                : "Not as it stands: " + best + distance + "above the target of "
+                        + money(result.target().perKg()) + ".";
     }
 
     private static Table shelfTable(List<ShelfLine> shelf) {
         var rows = shelf.stream()
                 .map(line -> List.of(
-                        words(line), line.takenPerKg().signum() == 0 ? "" : "-" + money(line.takenPerKg()), money(line.leftPerKg())))
+                        words(line),
+                        line.takenPerKg().signum() == 0 ? "" : "-" + money(line.takenPerKg()),
+                        money(line.leftPerKg())))
                 .toList();
         return new Table(List.of(new Column("", false), new Column("off", true), new Column("left", true)), rows);
     }
@@ -129,9 +134,7 @@ public final class ReachReport {
     private void addMoves(List<Block> blocks) {
         blocks.add(new Heading("One bound alone: the least move that is enough"));
         var rows = result.moves().stream()
-                .sorted(Comparator.comparing((Move move) -> move.to() == null)
-                        .thenComparing(
-                                ReachReport::part))
+                .sorted(Comparator.comparing((Move move) -> move.to() == null).thenComparing(ReachReport::part))
                 .map(this::row)
                 .toList();
         blocks.add(
@@ -172,11 +175,9 @@ public final class ReachReport {
     private void addLabels(List<Block> blocks) {
         var points = result.moves().stream()
                 .filter(move -> move.label() != null)
-                .sorted(Comparator.comparing(
-                        ReachReport::part))
+                .sorted(Comparator.comparing(ReachReport::part))
                 .limit(LABELS)
-                .map(move -> move.name() + ": "
-                        + LabelWords.all(Objects.requireNonNull(move.label())) + ".")
+                .map(move -> move.name() + ": " + LabelWords.all(Objects.requireNonNull(move.label())) + ".")
                 .toList();
         if (!points.isEmpty()) {
             blocks.add(new Heading("What the easiest of these do to the label"));
@@ -194,8 +195,7 @@ public final class ReachReport {
             return;
         }
         var words = result.pair().stream()
-                .map(move -> move.name() + " to "
-                        + moved(move, Objects.requireNonNull(move.to())))
+                .map(move -> move.name() + " to " + moved(move, Objects.requireNonNull(move.to())))
                 .toList();
         blocks.add(
                 new Paragraph("Two together, each move counted as a part of its number: " + String.join(" and ", words)
@@ -205,8 +205,8 @@ public final class ReachReport {
     private void addBatch(List<Block> blocks) {
         var batch = result.batch();
         if (batch != null) {
-            blocks.add(new Paragraph("Without touching the recipe: batches of " + batch + " instead of "
-                    + brief.batch() + " spread the labour far enough."));
+            blocks.add(new Paragraph("Without touching the recipe: batches of " + batch + " instead of " + brief.batch()
+                    + " spread the labour far enough."));
         }
     }
 
@@ -214,8 +214,7 @@ public final class ReachReport {
         blocks.add(new Heading("One price alone, per lb as bought"));
         var rows = result.prices().stream()
                 .sorted(Comparator.comparing((PriceMove price) -> price.to() == null)
-                        .thenComparing(
-                                PriceMove::costPerKg)
+                        .thenComparing(PriceMove::costPerKg)
                         .thenComparing(PriceMove::ingredient))
                 .map(this::row)
                 .toList();

@@ -15,9 +15,9 @@ import panade.report.Figures;
 import panade.report.Remarks;
 import panade.report.ReportDocument;
 import panade.report.blend.ConflictReport;
-import panade.result.NoBlendResult;
 import panade.result.BlendResult;
 import panade.result.BriefResult;
+import panade.result.NoBlendResult;
 import panade.result.SwapResult;
 import panade.result.SwapResult.AllergenChange;
 import panade.result.SwapResult.Amount;
@@ -59,8 +59,7 @@ public final class SwapReport {
         }
         addStandIns(blocks);
         return Remarks.on(
-                new ReportDocument(
-                        before.brief().title() + ": " + String.join(", ", swap.outNames()) + " out", blocks),
+                new ReportDocument(before.brief().title() + ": " + String.join(", ", swap.outNames()) + " out", blocks),
                 swap.remarks());
     }
 
@@ -71,7 +70,9 @@ public final class SwapReport {
                 .fold(
                         after -> "The best blend without it costs "
                                 + perLb(after.cost().perKg()) + currency + "/lb instead of " + was + ": "
-                                + signed(after.cost().perKg().subtract(before.cost().perKg())) + currency + "/lb.",
+                                + signed(after.cost()
+                                        .perKg()
+                                        .subtract(before.cost().perKg())) + currency + "/lb.",
                         none -> "None can: no blend keeps every bound without it." + with,
                         open -> "Whether anything can replace it could not be decided: " + open.reason() + "." + with);
     }
@@ -168,9 +169,7 @@ public final class SwapReport {
 
     private static String added(AllergenChange change) {
         var words = change.added().isEmpty() ? "" : "adds " + String.join(", ", change.added());
-        return change.notKnown().isEmpty()
-                ? words
-                : words + (words.isEmpty() ? "" : "; ") + "allergens not known";
+        return change.notKnown().isEmpty() ? words : words + (words.isEmpty() ? "" : "; ") + "allergens not known";
     }
 
     private static String failure(@Nullable Failure failure) {

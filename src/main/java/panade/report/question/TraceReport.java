@@ -92,9 +92,7 @@ public final class TraceReport {
     }
 
     private String what() {
-        return curve.of() instanceof Price price
-                ? "the price of " + price.name()
-                : ((BoundNumber) curve.of()).bound();
+        return curve.of() instanceof Price price ? "the price of " + price.name() : ((BoundNumber) curve.of()).bound();
     }
 
     private String axis() {
@@ -121,8 +119,7 @@ public final class TraceReport {
         words += (unit().isEmpty() ? "" : " " + unit()) + "; now it is " + Figures.significant(told(curve.now()), 5)
                 + ".";
         if (curve.of() instanceof Price price) {
-            return words + " As bought, per lb, from " + price.supplier() + "; " + others(price)
-                    + " its price.";
+            return words + " As bought, per lb, from " + price.supplier() + "; " + others(price) + " its price.";
         }
         return words + end("Below", curve.low()) + end("Above", curve.high());
     }

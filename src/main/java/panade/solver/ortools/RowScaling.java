@@ -24,7 +24,8 @@ final class RowScaling {
 
     private static Row scaled(Row row) {
         var factor = row.form().isZero() ? BigFraction.ONE : factor(row.form().largest());
-        return new Row(row.name(), row.form().scaled(factor), row.sense(), row.right().multiply(factor));
+        return new Row(
+                row.name(), row.form().scaled(factor), row.sense(), row.right().multiply(factor));
     }
 
     /** Counts bits rather than take a logarithm, which would fail on numbers beyond binary floating point. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import panade.assemble.NoBlendResults;
 import panade.certify.Prover;
 import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
@@ -22,9 +23,8 @@ import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.explain.conflict.Conflict.Change;
-import panade.explain.conflict.Conflict.Relaxation;
 import panade.explain.conflict.Conflict.Member;
-import panade.assemble.NoBlendResults;
+import panade.explain.conflict.Conflict.Relaxation;
 import panade.export.ResultJson;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
@@ -182,7 +182,8 @@ class CuresTest {
         assertThat(ResultJson.text(NoBlendResults.of(summed)))
                 .containsPattern("\"provedBy\"\\s*:\\s*\"multipliers\"")
                 .doesNotContain("looked");
-        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(summed)))).doesNotContain("set of choices");
+        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(summed))))
+                .doesNotContain("set of choices");
         var ruled = conflicted(
                 set,
                 prices,
@@ -192,7 +193,8 @@ class CuresTest {
         assertThat(looked).isPositive();
         assertThat(ResultJson.text(NoBlendResults.of(ruled)))
                 .containsPattern("\"provedBy\"\\s*:\\s*\"branching\",\\s*\"looked\"\\s*:\\s*" + looked);
-        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(ruled))).replaceAll("\\s+", " "))
+        assertThat(TextRenderer.render(ConflictReport.of(NoBlendResults.of(ruled)))
+                        .replaceAll("\\s+", " "))
                 .contains("every choice that the rules leave was ruled out, after " + looked + " set");
     }
 

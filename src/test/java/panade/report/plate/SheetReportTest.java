@@ -144,6 +144,7 @@ class SheetReportTest {
 
     private static String text(Sheet sheet) {
         var remark = new RemarkLine("/title", "brief.json", 3, "odd", "brief.json:3");
-        return TextRenderer.render(SheetReport.of(new BatchResult(sheet, List.of(remark)))).replaceAll("\n *", " ");
+        return TextRenderer.render(SheetReport.of(new BatchResult(sheet, List.of(remark))))
+                .replaceAll("\n *", " ");
     }
 }

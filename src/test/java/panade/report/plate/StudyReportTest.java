@@ -32,7 +32,8 @@ class StudyReportTest {
     @Test
     void costs_are_told_per_pound() {
         assertThat(text(study(null, 0, true)))
-                .contains("between 2.0000 and 4.0000 USD/lb, nine times in ten between 1.0000 and 5.0000. Today: 3.0000.")
+                .contains(
+                        "between 2.0000 and 4.0000 USD/lb, nine times in ten between 1.0000 and 5.0000. Today: 3.0000.")
                 .contains("The target of 2.5000 USD/lb is met in 250 of 1,000 draws (25.0 %)");
     }
 
@@ -52,7 +53,9 @@ class StudyReportTest {
 
     @Test
     void prices_that_hardly_matter_are_left_out() {
-        assertThat(text(study(null, 0, true))).containsPattern("Lard +Ann +99.0").doesNotContain("Bob");
+        assertThat(text(study(null, 0, true)))
+                .containsPattern("Lard +Ann +99.0")
+                .doesNotContain("Bob");
     }
 
     @Test

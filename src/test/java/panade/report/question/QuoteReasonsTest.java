@@ -57,7 +57,8 @@ class QuoteReasonsTest {
                 new Decision.Impossible<>(),
                 told);
         return new QuoteReasons(QuotesResults.of(told.brief(), comparison, List.of()))
-                .withoutBlend().get(0);
+                .withoutBlend()
+                .get(0);
     }
 
     private Brief brief() throws IOException {

@@ -63,8 +63,7 @@ class TraceReportTest {
     }
 
     private static Point point(String at, String cost, @Nullable Kind kind, List<ShareLine> blend) {
-        return new Point(
-                new BigDecimal(at), number(cost), kind, number(at), RoundingMode.HALF_EVEN, blend);
+        return new Point(new BigDecimal(at), number(cost), kind, number(at), RoundingMode.HALF_EVEN, blend);
     }
 
     private static Segment segment(String from, String to, int point, List<ShareLine> blend) {

@@ -1,11 +1,11 @@
-package panade.certify;
+package panade.certify.sensitivity;
 
+import panade.certify.Certifier;
 import java.util.HashSet;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
-import panade.certify.sensitivity.Sensitivity;
 import panade.model.Basis;
 import panade.model.LinearForm;
 import panade.model.LinearModel;
