@@ -18,7 +18,6 @@ import panade.compile.Extent;
 import panade.compile.RuleCompiler;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.domain.purchase.Offer;
 import panade.explain.Explanation;
 import panade.explain.Room;
 import panade.explain.RoomReader;
@@ -29,7 +28,6 @@ import panade.explain.conflict.Trials.Trial;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;
-import panade.quantity.Fractions;
 import panade.solver.Deadline;
 import panade.solver.MixedAnswer;
 import panade.solver.Solver;
@@ -50,11 +48,6 @@ public final class Planner {
 
     /** How much dearer a blend may be to count as nearby, unless somebody says otherwise: one per cent. */
     public static final BigFraction USUAL_SLACK = BigFraction.of(1, 100);
-
-    /** By how much the cost per cooked weight is raised in search of a blend that keeps some, and up to where. */
-    private static final BigFraction HEAVIER = BigFraction.of(1000);
-
-    private static final BigFraction HEAVIEST = HEAVIER.pow(8);
 
     private final Engines engines;
     private final BigFraction slack;
@@ -144,7 +137,7 @@ public final class Planner {
                 step++) {
             var blend = found.value().blend();
             if (blend.weight().signum() == 0) {
-                rate = heavier(brief, rate, weighed);
+                rate = CookedRate.heavier(brief, rate, weighed);
             } else if (blend.costPerKg().equals(rate)) {
                 return settled;
             } else {
@@ -157,23 +150,6 @@ public final class Planner {
             settled = settled(brief, rate, deadline);
         }
         return settled;
-    }
-
-    /**
-     * A cost per cooked kilogram high enough that blends which keep some weight may win over those that lose all of it.
-     *
-     * @param weighed whether a blend that keeps some was found already, so that one which keeps none ties with it
-     */
-    private static BigFraction heavier(Brief brief, BigFraction rate, boolean weighed) {
-        var dearest = brief.offers().stream().map(Offer::pricePerKg).reduce(BigFraction.ONE, Fractions::max);
-        if (weighed || rate.divide(dearest).compareTo(HEAVIEST) > 0) {
-            throw new Unproved(
-                    weighed
-                            ? "a blend that loses all its weight in cooking and costs nothing ties with the cheapest"
-                            : "no blend was found that weighs anything once it is cooked, so there is no cost per cooked"
-                                    + " weight");
-        }
-        return rate.signum() == 0 ? dearest : rate.multiply(HEAVIER);
     }
 
     private OrProof<Settled> settled(Brief brief, BigFraction rate, Deadline deadline) {
