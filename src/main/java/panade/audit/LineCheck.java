@@ -62,7 +62,9 @@ final class LineCheck {
 
     private void checkMoney(Blend.Line line, Offer offer, List<String> faults) {
         var id = line.use().ingredient();
-        var cost = line.share().multiply(brief.costPerKg(offer));
+        var cost = line.share()
+                .multiply(offer.pricePerKg())
+                .divide(brief.set().ingredient(id).usable());
         if (!line.costPerKg().equals(cost)) {
             faults.add("costs " + id + " at another price than its offer's");
         }

@@ -3,9 +3,6 @@ package panade.report;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.TreeSet;
-import panade.domain.Blend;
-import panade.domain.Brief;
 
 /** The usual cautions; local codes and licensed practice decide. */
 public final class Cautions {
@@ -22,24 +19,16 @@ public final class Cautions {
 
     private Cautions() {}
 
-    /** What to mind about a blend. */
-    public static List<String> of(Brief brief, Blend blend) {
-        return of(brief.notes(), allergens(brief, blend));
-    }
-
     /**
-     * The same of all that is made for several briefs.
+     * What to mind about all that is made.
      *
+     * @param notes the briefs' own
      * @param allergens stated of anything that is used
      * @param notKnown names of ingredients of which none are stated
      */
     public static List<String> of(List<String> notes, Collection<String> allergens, Collection<String> notKnown) {
-        return of(notes, allergens(allergens, notKnown));
-    }
-
-    private static List<String> of(List<String> notes, String allergens) {
         var cautions = new ArrayList<>(notes);
-        cautions.add(allergens);
+        cautions.add(allergens(allergens, notKnown));
         cautions.add(COLD);
         cautions.add(TIME);
         cautions.add("Use limits, label and safety: this is arithmetic on the values you gave. Local codes and a"
@@ -65,21 +54,6 @@ public final class Cautions {
                         + " before you make any.",
                 "A number that was eased may have been there for safety, for the label or for a customer. Local codes and"
                         + " a licensed reviewer decide.");
-    }
-
-    private static String allergens(Brief brief, Blend blend) {
-        var contained = new TreeSet<String>();
-        var unknown = new TreeSet<String>();
-        for (var line : blend.lines()) {
-            var ingredient = brief.set().ingredient(line.use().ingredient());
-            var allergens = ingredient.allergens();
-            if (allergens == null) {
-                unknown.add(ingredient.name());
-            } else {
-                contained.addAll(allergens);
-            }
-        }
-        return allergens(contained, unknown);
     }
 
     private static String allergens(Collection<String> contained, Collection<String> unknown) {

@@ -1,9 +1,9 @@
 package panade.certify.sensitivity;
 
-import panade.certify.Certifier;
 import java.util.HashSet;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.certify.Certifier;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.model.Basis;

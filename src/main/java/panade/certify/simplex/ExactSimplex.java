@@ -123,15 +123,7 @@ public final class ExactSimplex {
 
     /** For an equation: the place that keeps prices right if one does, else any that is not zero. */
     private int cheapestEntering(int line) {
-        int best = -1;
-        for (int j = 0; j < tableau.columns(); j++) {
-            boolean usable =
-                    !tableau.locked(tableau.nonbasic(j)) && tableau.at(line, j).signum() != 0;
-            if (usable && (best < 0 || Ratios.smaller(tableau, line, j, best))) {
-                best = j;
-            }
-        }
-        return best;
+        return Ratios.entering(tableau, line, sign -> sign != 0);
     }
 
     private int negativeLine() {
@@ -176,15 +168,7 @@ public final class ExactSimplex {
 
     /** Dual ratio test: which price reaches zero first as the variable of a line grows. */
     private int entering(int line) {
-        int best = -1;
-        for (int j = 0; j < tableau.columns(); j++) {
-            boolean usable =
-                    !tableau.locked(tableau.nonbasic(j)) && tableau.at(line, j).signum() > 0;
-            if (usable && (best < 0 || Ratios.smaller(tableau, line, j, best))) {
-                best = j;
-            }
-        }
-        return best;
+        return Ratios.entering(tableau, line, sign -> sign > 0);
     }
 
     private int lowestNegativeLine() {

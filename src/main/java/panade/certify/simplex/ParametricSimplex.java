@@ -111,13 +111,7 @@ public final class ParametricSimplex {
     }
 
     private int entering(int line) {
-        int best = -1;
-        for (int j = 0; j < tableau.columns(); j++) {
-            boolean usable =
-                    !tableau.locked(tableau.nonbasic(j)) && tableau.at(line, j).signum() > 0;
-            best = usable && (best < 0 || Ratios.smaller(tableau, line, j, best)) ? j : best;
-        }
-        return best;
+        return Ratios.entering(tableau, line, sign -> sign > 0);
     }
 
     /**

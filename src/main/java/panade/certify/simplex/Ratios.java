@@ -1,5 +1,7 @@
 package panade.certify.simplex;
 
+import java.util.function.IntPredicate;
+
 /** Ratio tests of the simplex method, by cross-multiplication so that nothing is divided. */
 final class Ratios {
     private Ratios() {}
@@ -21,5 +23,19 @@ final class Ratios {
         var right = tableau.at(objective, b).multiply(tableau.at(line, a).abs());
         int order = left.compareTo(right);
         return order < 0 || (order == 0 && tableau.nonbasic(a) < tableau.nonbasic(b));
+    }
+
+    /**
+     * The place whose price reaches zero first as the variable of a line grows, among those that are free and whose
+     * entry has a usable sign; below zero when there is none.
+     */
+    static int entering(Tableau tableau, int line, IntPredicate usableSign) {
+        int best = -1;
+        for (int j = 0; j < tableau.columns(); j++) {
+            boolean usable = !tableau.locked(tableau.nonbasic(j))
+                    && usableSign.test(tableau.at(line, j).signum());
+            best = usable && (best < 0 || smaller(tableau, line, j, best)) ? j : best;
+        }
+        return best;
     }
 }
