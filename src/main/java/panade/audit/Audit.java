@@ -102,7 +102,8 @@ public final class Audit {
 
     /** Share of the batch's weight bought under an offer, before trimming. */
     public BigFraction bought(Offer offer) {
-        return brief.asBought(offer.ingredient(), ledger.ofOffer(offer.id()));
+        var usable = brief.set().ingredient(offer.ingredient()).usable();
+        return ledger.ofOffer(offer.id()).divide(usable);
     }
 
     /**

@@ -128,13 +128,18 @@ record WeighedBatch(Brief brief, Blend exact, List<Use> uses) {
         for (var id : uses.stream().map(Use::ingredient).distinct().toList()) {
             var weighed = weightOf(id, weights);
             var parts = parts(id, weighed);
+            var usable = brief.set().ingredient(id).usable();
             for (int l = 0; l < uses.size(); l++) {
                 var use = uses.get(l);
                 var share = weights.get(l).divide(total);
                 if (use.ingredient().equals(id) && share.signum() > 0) {
                     parts.forEach((offer, kilograms) -> {
                         var part = share.multiply(kilograms).divide(weighed);
-                        lines.add(new Blend.Line(use, offer, part, part.multiply(brief.costPerKg(offer))));
+                        lines.add(new Blend.Line(
+                                use,
+                                offer,
+                                part,
+                                part.multiply(offer.pricePerKg()).divide(usable)));
                     });
                 }
             }
