@@ -30,6 +30,21 @@ public sealed interface Outcome {
         });
     }
 
+    /** This outcome with its explanation complete; undecided, with the reason, where a part of it cannot be settled. */
+    default Outcome explained() {
+        return fold(
+                found -> {
+                    try {
+                        found.explanation().complete();
+                        return found;
+                    } catch (Unproved open) {
+                        return new Undecided(found.asked(), open.reason());
+                    }
+                },
+                none -> none,
+                open -> open);
+    }
+
     /**
      * A certified least-cost blend with its reasons.
      *

@@ -6,8 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import panade.assemble.BriefResults;
 import panade.explain.Explanation.Part;
+import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
+import panade.plan.Outcome.Undecided;
+import panade.result.BriefResult;
 import panade.solver.ortools.OrToolsSolver;
 import panade.substitute.Substituting;
 import panade.testing.SmallKitchen;
@@ -56,5 +60,18 @@ class ExplainedPartsTest {
         var swap = Substituting.of(planner, (Blended) planner.answer(KITCHEN.brief()), Set.of("binder"));
         assertThat(swap.standIns()).hasSize(1);
         assertThat(parts).containsExactly(Part.BINDINGS);
+    }
+
+    @Test
+    void aBlendThatCannotBeExplainedIsUndecided() {
+        var outcome = new Planner(Engines.linear(new OrToolsSolver()), Planner.USUAL_SLACK, 1, part -> {
+                    throw new Unproved("a rate was not proved");
+                })
+                .answer(KITCHEN.brief());
+        assertThat(outcome).isInstanceOf(Blended.class);
+        assertThat(outcome.explained())
+                .isInstanceOfSatisfying(
+                        Undecided.class, open -> assertThat(open.reason()).isEqualTo("a rate was not proved"));
+        assertThat(BriefResults.of(outcome)).isInstanceOf(BriefResult.Undecided.class);
     }
 }
