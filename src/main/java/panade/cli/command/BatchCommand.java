@@ -84,7 +84,7 @@ public final class BatchCommand extends BriefCommand {
     private int print(BatchSheet sheet) {
         var result = json() ? BatchResults.withBlend(sheet) : BatchResults.of(sheet);
         print(() -> ResultJson.text(result), () -> SheetReport.of(result));
-        workbook.write(() -> BatchWorkbook.of(result), console().err());
+        workbook.write(() -> BatchWorkbook.of(result), err());
         return ExitStatus.of(sheet);
     }
 }

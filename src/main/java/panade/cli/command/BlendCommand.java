@@ -80,7 +80,7 @@ public final class BlendCommand extends BriefCommand {
 
     @Override
     protected int answer(Brief brief) {
-        var outcome = new Planner(console().engines(), slack.base(), conflicts).plan(brief);
+        var outcome = new Planner(engines(), slack.base(), conflicts).plan(brief);
         if (!(outcome instanceof Blended blended)) {
             return print(outcome);
         }
@@ -91,9 +91,7 @@ public final class BlendCommand extends BriefCommand {
                                 ladder ? Ladder.of(planner(), blended) : null,
                                 breakEven(blended.brief()),
                                 LabelPrice.of(planner(), blended).orElse(null)));
-        workbook.write(
-                () -> BlendWorkbook.of(BlendResults.of(blended, OptionalSections.NONE), blended.asked()),
-                console().err());
+        workbook.write(() -> BlendWorkbook.of(BlendResults.of(blended, OptionalSections.NONE), blended.asked()), err());
         return status;
     }
 

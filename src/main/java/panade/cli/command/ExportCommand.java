@@ -80,8 +80,8 @@ public final class ExportCommand extends BriefCommand {
         var model = ModelExport.of(brief);
         var text = format.mps != null ? model.mps() : model.lp();
         if (file == null) {
-            console().out().print(text);
-            brief.remarks().forEach(remark -> console().err().println(PlainText.message("Remark: " + remark.line())));
+            out().print(text);
+            brief.remarks().forEach(remark -> err().println(PlainText.message("Remark: " + remark.line())));
             return ExitStatus.DONE;
         }
         try {
@@ -103,21 +103,14 @@ public final class ExportCommand extends BriefCommand {
 
     private int told(Brief brief, ModelExport model, Path file) {
         if (json()) {
-            console()
-                    .out()
-                    .print(ResultJson.text(new ModelResult(
-                            model.columnCount(),
-                            model.rowCount(),
-                            model.wholeCount(),
-                            RemarkLines.of(brief.remarks()))));
+            out().print(ResultJson.text(new ModelResult(
+                    model.columnCount(), model.rowCount(), model.wholeCount(), RemarkLines.of(brief.remarks()))));
         } else {
-            console()
-                    .out()
-                    .println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
-                            + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,")
-                            + " and "
-                            + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
-            brief.remarks().forEach(remark -> console().out().println("Remark: " + remark.line()));
+            out().println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
+                    + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,")
+                    + " and "
+                    + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
+            brief.remarks().forEach(remark -> out().println("Remark: " + remark.line()));
         }
         return ExitStatus.DONE;
     }

@@ -125,12 +125,12 @@ public final class PanelCommand extends BriefCommand {
         var strange = panel.allergens().strange();
         if (!strange.isEmpty()) {
             // A label that leaves out an allergen because its word means nothing hurts people.
-            strange.forEach(each -> console().err().println(each.text()));
+            strange.forEach(each -> err().println(each.text()));
             return ExitStatus.DOCUMENT;
         }
         var result = PanelResults.of(panel, what, brief.remarks());
         print(() -> ResultJson.text(result), () -> PanelReport.of(result));
-        workbook.write(() -> PanelWorkbook.of(result), console().err());
+        workbook.write(() -> PanelWorkbook.of(result), err());
         return ExitStatus.DONE;
     }
 }

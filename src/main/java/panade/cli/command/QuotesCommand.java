@@ -83,7 +83,7 @@ public final class QuotesCommand extends BriefsCommand {
     private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks) {
         var result = QuotesResults.of(pooled, comparison, remarks);
         print(() -> ResultJson.text(result), () -> QuotesReport.of(result));
-        workbook.write(() -> QuotesWorkbook.of(result), console().err());
+        workbook.write(() -> QuotesWorkbook.of(result), err());
         return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))
                 .map(ExitStatus::of)
                 .min(Comparator.comparing(BEST_FIRST::indexOf))

@@ -208,26 +208,20 @@ public final class ReportCommand extends BriefCommand {
         try {
             WholeFile.write(page(), Page.of(input));
         } catch (IOException broken) {
-            console()
-                    .err()
-                    .println(
-                            PlainText.line(page().toString())
-                                    + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
+            err().println(PlainText.line(page().toString())
+                    + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
             return ExitStatus.USAGE;
         }
         if (json()) {
             return printer().print(outcome);
         }
-        console()
-                .out()
-                .println("Wrote " + PlainText.line(page().toString()) + ": "
-                        + input.outcome()
-                                .fold(
-                                        blend -> "the cheapest blend costs " + new VerdictWords(blend).perPound()
-                                                + ", proved.",
-                                        none -> "no blend can meet every bound, proved.",
-                                        open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
-        remarks(outcome).forEach(remark -> console().out().println("Remark: " + remark.line()));
+        out().println("Wrote " + PlainText.line(page().toString()) + ": "
+                + input.outcome()
+                        .fold(
+                                blend -> "the cheapest blend costs " + new VerdictWords(blend).perPound() + ", proved.",
+                                none -> "no blend can meet every bound, proved.",
+                                open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
+        remarks(outcome).forEach(remark -> out().println("Remark: " + remark.line()));
         return ExitStatus.of(outcome);
     }
 }

@@ -180,9 +180,7 @@ public final class TraceCommand extends BriefCommand {
             return explain(brief);
         }
         var result = TraceResults.of(curve.get());
-        console()
-                .out()
-                .print(
+        out().print(
                         csv
                                 ? TraceCsv.of(result)
                                 : json() ? ResultJson.text(result) : TextRenderer.render(TraceReport.of(result)));

@@ -1,5 +1,6 @@
 package panade.cli.frame;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
+import panade.plan.Engines;
 import panade.plan.Outcome;
 import panade.plan.Planner;
 import panade.render.TextRenderer;
@@ -99,8 +101,18 @@ public abstract class BriefsCommand implements Callable<Integer> {
         return json;
     }
 
-    protected final Console console() {
-        return console;
+    /** For the answer. */
+    protected final PrintWriter out() {
+        return console.out();
+    }
+
+    /** For messages. */
+    protected final PrintWriter err() {
+        return console.err();
+    }
+
+    protected final Engines engines() {
+        return console.engines();
     }
 
     protected final Planner planner() {

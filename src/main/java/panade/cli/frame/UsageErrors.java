@@ -12,12 +12,12 @@ import picocli.CommandLine.ParameterException;
 public final class UsageErrors {
     private UsageErrors() {}
 
-    /** A slip to be told with the command's usage. */
+    /** An error to be told with the command's usage. */
     public static ParameterException in(@Nullable CommandSpec spec, String message) {
         return new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
     }
 
-    /** A slip in a number, with how to write it where that can be guessed. */
+    /** An error in a number, with how to write it where that can be guessed. */
     public static ParameterException number(@Nullable CommandSpec spec, String option, String text, String expected) {
         return in(
                 spec,
