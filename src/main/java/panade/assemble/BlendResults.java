@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.cost.LabelPrice;
@@ -14,6 +15,7 @@ import panade.cost.OptionalSections;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.Stage;
+import panade.domain.pantry.IngredientSet;
 import panade.explain.Explanation;
 import panade.explain.Room;
 import panade.plan.Choice;
@@ -44,7 +46,7 @@ public final class BlendResults {
     private static final BigFraction GRAMS = BigFraction.of(1000);
 
     /** A share that changes by less is not told. */
-    private static final BigFraction SEEN = BigFraction.of(5, 1000);
+    private static final BigFraction MIN_SHOWN_CHANGE = BigFraction.of(5, 1000);
 
     private final Blended blended;
     private final Brief brief;
@@ -213,7 +215,7 @@ public final class BlendResults {
                 .map(Room.IngredientRoom::ingredient)
                 .sorted()
                 .map(id -> new ShareChange(name(id), other.shareOf(id).subtract(blend.shareOf(id))))
-                .filter(each -> each.change().abs().compareTo(SEEN) >= 0)
+                .filter(each -> each.change().abs().compareTo(MIN_SHOWN_CHANGE) >= 0)
                 .toList();
         return new Alternative(other.costPerKg(), ShareLines.of(brief, other), changes);
     }
@@ -263,17 +265,22 @@ public final class BlendResults {
 
     /** What the ingredients of a blend carry. */
     static Allergens allergens(Brief brief, Blend blend) {
+        return allergens(
+                brief.set(), blend.lines().stream().map(line -> line.use().ingredient()));
+    }
+
+    /** What ingredients carry. */
+    static Allergens allergens(IngredientSet set, Stream<String> ids) {
         var stated = new TreeSet<String>();
         var unknown = new TreeSet<String>();
-        for (var line : blend.lines()) {
-            var ingredient = brief.set().ingredient(line.use().ingredient());
+        ids.map(set::ingredient).forEach(ingredient -> {
             var allergens = ingredient.allergens();
             if (allergens == null) {
                 unknown.add(ingredient.name());
             } else {
                 stated.addAll(allergens);
             }
-        }
+        });
         return new Allergens(List.copyOf(stated), List.copyOf(unknown));
     }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -204,18 +203,8 @@ public final class BuyResults {
     }
 
     private BuyResult.Caution caution() {
-        var stated = new TreeSet<String>();
-        var notKnown = new TreeSet<String>();
-        everything().forEach(id -> {
-            var ingredient = first.set().ingredient(id);
-            var allergens = ingredient.allergens();
-            if (allergens == null) {
-                notKnown.add(ingredient.name());
-            } else {
-                stated.addAll(allergens);
-            }
-        });
-        return new BuyResult.Caution(first.notes(), List.copyOf(stated), List.copyOf(notKnown));
+        var allergens = BlendResults.allergens(first.set(), everything());
+        return new BuyResult.Caution(first.notes(), allergens.stated(), allergens.unknownFor());
     }
 
     /** All that goes in; where no plan was found, what would go into each product at the least cost. */
