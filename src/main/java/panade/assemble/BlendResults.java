@@ -146,7 +146,6 @@ public final class BlendResults {
                 line.offer().pricePerKg(),
                 brief.set().ingredient(id).usable(),
                 line.share().multiply(batch),
-                line.costPerKg(),
                 explanation.properties().stream()
                         .<@Nullable BigFraction>map(property -> brief.composition()
                                 .stated(id, property.property())

@@ -104,7 +104,6 @@ public record BlendResult(
      * @param pricePerKg money per kilogram as bought
      * @param usable share of what is bought that can be used
      * @param kilograms in the batch
-     * @param costPerKg money per kilogram of batch
      * @param holds what the ingredient states of each property of the result, in its unit; null where it does not
      */
     public record BlendLine(
@@ -120,7 +119,6 @@ public record BlendResult(
             @JsonIgnore BigFraction pricePerKg,
             @JsonIgnore BigFraction usable,
             @JsonIgnore BigFraction kilograms,
-            @JsonIgnore BigFraction costPerKg,
             @JsonIgnore List<@Nullable BigFraction> holds) {}
 
     /**
