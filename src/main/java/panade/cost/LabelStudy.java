@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import panade.domain.Blend;
-import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.explain.conflict.Move;
 import panade.label.LabelChange;
@@ -52,16 +51,8 @@ public final class LabelStudy {
         }
         var number = Quantity.of(to, move.unit(), "moved");
         return brief.bounds().stream()
-                .filter(bound -> move.path().equals(bound.path()) || move.path().startsWith(bound.path() + "/"))
-                .filter(bound -> move.origin().equals(bound.origin()))
+                .filter(bound -> bound.id().equals(move.bound()))
                 .findFirst()
-                .map(bound -> brief.replacing(bound, moved(bound, move.path(), number)));
-    }
-
-    private static Bound moved(Bound bound, String path, Quantity number) {
-        if (path.equals(bound.path())) {
-            return bound.withLimits(number, number);
-        }
-        return path.endsWith("/min") ? bound.withLimits(number, bound.max()) : bound.withLimits(bound.min(), number);
+                .map(bound -> brief.replacing(bound, bound.withNumber(move.side(), number)));
     }
 }

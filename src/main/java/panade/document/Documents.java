@@ -33,6 +33,7 @@ import panade.domain.Brief;
 import panade.domain.SameLabel;
 import panade.domain.pantry.IngredientSet;
 import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.domain.purchase.Schedule;
 import panade.domain.purchase.StoreRoom;
 
@@ -98,7 +99,7 @@ public final class Documents {
     /**
      * Reads how far the prices of a brief's offers may be off, as fractions of them; what is not named is not there.
      */
-    public static Reading<Map<Offer, BigFraction>> readSpreads(Path file, Brief brief) {
+    public static Reading<Map<OfferId, BigFraction>> readSpreads(Path file, Brief brief) {
         var problems = new Problems();
         var spreads = new SpreadReader(brief, problems).read(file);
         return problems.none() ? new Reading.Accepted<>(spreads) : new Reading.Rejected<>(problems.inOrder());

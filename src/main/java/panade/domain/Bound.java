@@ -80,6 +80,11 @@ public record Bound(
         return new Bound(kind, name, path, of, per, least, most, state, origin, written);
     }
 
+    /** The same bound with another number on one side, or on both. */
+    public Bound withNumber(Side side, @Nullable Quantity number) {
+        return withLimits(side == Side.MAX ? min : number, side == Side.MIN ? max : number);
+    }
+
     /**
      * Whether floor and ceiling are the same amount in a batch, whatever their units. A share of anything but the whole
      * batch can't be compared with a weight.

@@ -167,10 +167,7 @@ public final class NumberSteps {
         }
         return bound(limit)
                 .filter(bound -> mayState(bound, quantity))
-                .map(bound -> brief.replacing(
-                        bound,
-                        bound.withLimits(
-                                side == Side.MAX ? bound.min() : quantity, side == Side.MIN ? bound.max() : quantity)));
+                .map(bound -> brief.replacing(bound, bound.withNumber(side, quantity)));
     }
 
     private Optional<Offer> offer(Limit limit) {

@@ -1,6 +1,5 @@
 package panade.substitute;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -138,15 +137,14 @@ public final class Substituting {
 
     /** The number that would have to give: one that what is out carried, if one of those would do. */
     private @Nullable Relaxation failure(Conflicted conflicted) {
-        var carried = carriedFloors();
-        var moves = new ArrayList<Relaxation>();
-        conflicted.conflict().cures().stream()
+        var carried = carriedFloors().stream().map(Bound::id).toList();
+        var moves = conflicted.conflict().cures().stream()
                 .filter(cure -> cure.change() instanceof Change.Moves)
-                .forEach(moves::add);
+                .toList();
         return moves.stream()
-                .filter(cure -> carried.stream()
-                        .anyMatch(bound -> cure.path().equals(bound.path() + "/min")
-                                && bound.origin().equals(cure.origin())))
+                .filter(cure -> cure.change() instanceof Change.Moves move
+                        && move.side() == Side.MIN
+                        && carried.contains(move.bound()))
                 .findFirst()
                 .orElse(moves.isEmpty() ? null : moves.get(0));
     }

@@ -29,7 +29,7 @@ record MovedBound(Planner planner, Brief brief, Bound bound, Side side) {
     /** What is proved with another number; empty when no blend is left. */
     Optional<Stop> at(BigFraction number) {
         var moved = Quantity.of(number, limit().unit(), "moved");
-        var changed = bound.withLimits(side == Side.MAX ? bound.min() : moved, side == Side.MIN ? bound.max() : moved);
+        var changed = bound.withNumber(side, moved);
         return planner.proved(brief.replacing(bound, changed))
                 .orUndecided()
                 .map(proved -> stop(number, proved, changed));

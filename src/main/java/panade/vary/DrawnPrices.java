@@ -6,6 +6,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.plan.Outcome.Blended;
 import panade.scenario.PriceDraws;
 import panade.scenario.ScenarioModel;
@@ -20,7 +21,7 @@ import panade.scenario.ScenarioModel;
  */
 record DrawnPrices(CompiledBrief compiled, List<Offer> offers, List<String> ingredients, ScenarioModel model) {
     /** The prices of a blend's brief, each off by its spread at most; none for what is left out. */
-    static DrawnPrices of(Blended today, Map<Offer, BigFraction> spreads, long seed) {
+    static DrawnPrices of(Blended today, Map<OfferId, BigFraction> spreads, long seed) {
         var compiled = BriefCompiler.compile(today.brief());
         var offers = compiled.columns().stream()
                 .map(CompiledBrief.Source::offer)
@@ -33,7 +34,7 @@ record DrawnPrices(CompiledBrief compiled, List<Offer> offers, List<String> ingr
         var draws = new PriceDraws(
                 seed,
                 offers.stream()
-                        .map(offer -> spreads.getOrDefault(offer, BigFraction.ZERO))
+                        .map(offer -> spreads.getOrDefault(offer.id(), BigFraction.ZERO))
                         .toList());
         var model = new ScenarioModel(
                 compiled.model(),

@@ -16,6 +16,7 @@ import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.model.Basis;
 import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
@@ -45,7 +46,7 @@ public final class Varying {
     private final ScenarioModel model;
     private final Scenarios scenarios;
 
-    private Varying(Planner planner, Blended today, Map<Offer, BigFraction> spreads, long seed) {
+    private Varying(Planner planner, Blended today, Map<OfferId, BigFraction> spreads, long seed) {
         this.planner = planner;
         this.today = today;
         var priced = DrawnPrices.of(today, spreads, seed);
@@ -67,7 +68,7 @@ public final class Varying {
     public static PriceStudy of(
             Planner planner,
             Blended today,
-            Map<Offer, BigFraction> spreads,
+            Map<OfferId, BigFraction> spreads,
             long draws,
             long seed,
             int threads,

@@ -15,7 +15,7 @@ import panade.audit.Audit;
 import panade.certify.Verdict.Impossible;
 import panade.certify.Verdict.Optimum;
 import panade.compile.BriefCompiler;
-import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.model.Unproved;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -56,7 +56,7 @@ public final class VaryingCompositions {
      * @return empty when no ingredient of the brief states a spread
      */
     public static Optional<CompositionStudy> of(
-            Planner planner, Blended today, Map<Offer, BigFraction> spreads, int draws, long seed, int threads) {
+            Planner planner, Blended today, Map<OfferId, BigFraction> spreads, int draws, long seed, int threads) {
         var values = DrawnValues.of(today.brief(), seed);
         if (values.count() == 0) {
             return Optional.empty();

@@ -14,7 +14,7 @@ import panade.cli.frame.Version;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
-import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.export.ResultJson;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Dimension;
@@ -109,10 +109,10 @@ public final class StudyCommand extends BriefCommand {
     @Override
     protected int answer(Brief brief) {
         var spreads = spreads(brief);
-        if (spreads instanceof Reading.Rejected<Map<Offer, BigFraction>> rejected) {
+        if (spreads instanceof Reading.Rejected<Map<OfferId, BigFraction>> rejected) {
             return refuse(rejected.problems());
         }
-        var known = ((Reading.Accepted<Map<Offer, BigFraction>>) spreads).value();
+        var known = ((Reading.Accepted<Map<OfferId, BigFraction>>) spreads).value();
         var best = planner().answer(brief);
         if (!(best instanceof Blended blended)) {
             return explain(brief);
@@ -127,7 +127,7 @@ public final class StudyCommand extends BriefCommand {
         return result.certificate().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
     }
 
-    private Reading<Map<Offer, BigFraction>> spreads(Brief brief) {
+    private Reading<Map<OfferId, BigFraction>> spreads(Brief brief) {
         var stated = Quantity.parse(spread);
         if (stated.isEmpty()) {
             return Documents.readSpreads(spreadFile(), brief);
@@ -137,8 +137,8 @@ public final class StudyCommand extends BriefCommand {
                 .filter(base -> base.signum() >= 0 && base.compareTo(BigFraction.ONE) < 0)
                 .orElseThrow(() -> usage("--spread " + spread
                         + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
-        var spreads = new HashMap<Offer, BigFraction>();
-        brief.offers().forEach(offer -> spreads.put(offer, share));
+        var spreads = new HashMap<OfferId, BigFraction>();
+        brief.offers().forEach(offer -> spreads.put(offer.id(), share));
         return new Reading.Accepted<>(spreads);
     }
 

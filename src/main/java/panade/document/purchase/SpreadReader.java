@@ -12,6 +12,7 @@ import panade.document.offer.PriceCell;
 import panade.document.syntax.Problems;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 
@@ -22,7 +23,7 @@ public final class SpreadReader {
 
     private final Brief brief;
     private final Problems problems;
-    private final Map<Offer, BigFraction> spreads = new LinkedHashMap<>();
+    private final Map<OfferId, BigFraction> spreads = new LinkedHashMap<>();
 
     public SpreadReader(Brief brief, Problems problems) {
         this.brief = brief;
@@ -30,7 +31,7 @@ public final class SpreadReader {
     }
 
     /** The spread of every offer that the list names; a row with a supplier goes before one without. */
-    public Map<Offer, BigFraction> read(Path file) {
+    public Map<OfferId, BigFraction> read(Path file) {
         CsvTable.read(file, file.toString(), KIND, problems).ifPresent(rows -> {
             rows.stream().filter(row -> supplier(row).isEmpty()).forEach(this::note);
             rows.stream().filter(row -> supplier(row).isPresent()).forEach(this::note);
@@ -54,7 +55,7 @@ public final class SpreadReader {
         var offers = brief.offersFor(id.get()).stream()
                 .filter(offer -> wanted.isEmpty() || offer.supplier().equals(wanted.get()))
                 .toList();
-        offers.forEach(offer -> spreads.put(offer, spread.get()));
+        offers.forEach(offer -> spreads.put(offer.id(), spread.get()));
         if (offers.isEmpty() && wanted.isPresent() && brief.candidates().contains(id.get())) {
             var sellers =
                     brief.offersFor(id.get()).stream().map(Offer::supplier).toList();

@@ -3,6 +3,8 @@ package panade.explain.conflict;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.domain.BoundId;
+import panade.domain.Side;
 import panade.domain.origin.Origin;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
@@ -74,13 +76,18 @@ public record Conflict(
         /**
          * A number moves, in the bound's own unit.
          *
+         * @param bound whose number it is; null for the number of a rule or of an offer
+         * @param side which of its numbers is written anew
          * @param kept the other side of a fixed bound of which only one side moves; null elsewhere
          */
         record Moves(
+                @Nullable BoundId bound,
+                Side side,
                 BigFraction from,
                 BigFraction to,
                 Unit unit,
-                @Nullable Quantity kept) implements Change {}
+                @Nullable Quantity kept)
+                implements Change {}
 
         /** A rule, or a label to keep, is given up. */
         record Drops() implements Change {}

@@ -207,6 +207,8 @@ public final class CostCeiling {
     private static Move move(NumberMove number, @Nullable Written to, BigFraction cost) {
         var from = to == null ? number.number() : to.from();
         return new Move(
+                number.bound(),
+                to == null ? number.side() : to.side(),
                 to == null ? number.path() : to.path(),
                 number.origin(),
                 number.name(),

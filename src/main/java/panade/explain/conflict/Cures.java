@@ -12,6 +12,7 @@ import panade.domain.Brief;
 import panade.domain.Exclusion;
 import panade.domain.LabelOrder;
 import panade.domain.Rule;
+import panade.domain.Side;
 import panade.domain.origin.Origin;
 import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Cost;
@@ -117,7 +118,8 @@ final class Cures {
     private boolean raise(Rule rule) {
         int most = most(rule);
         for (int number = most + 1; most > 0 && number <= most + MORE; number++) {
-            var change = new Change.Moves(BigFraction.of(most), BigFraction.of(number), Unit.NUMBER, null);
+            var change =
+                    new Change.Moves(null, Side.MAX, BigFraction.of(most), BigFraction.of(number), Unit.NUMBER, null);
             if (solved(raised(rule, number), place(rule), RuleNames.of(rule), change, true)) {
                 return true;
             }

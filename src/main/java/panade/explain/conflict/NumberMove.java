@@ -12,6 +12,7 @@ import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.CompiledBrief.Limit;
 import panade.domain.Bound;
+import panade.domain.BoundId;
 import panade.domain.Brief;
 import panade.domain.LimitKind;
 import panade.domain.Side;
@@ -59,6 +60,17 @@ final class NumberMove {
                 : BriefCompiler.availabilityName(((Limit.OfOffer) limit).offer());
     }
 
+    /** The bound whose number it is; null for what can be had of an offer. */
+    @Nullable
+    BoundId bound() {
+        return limit instanceof Limit.OfBound of ? of.bound().id() : null;
+    }
+
+    /** Which of the limit's numbers it is; what can be had of an offer is its most. */
+    Side side() {
+        return limit instanceof Limit.OfBound of ? of.side() : Side.MAX;
+    }
+
     /** The number's path, side included. */
     String path() {
         return limit instanceof Limit.OfOffer offer ? offer.offer().origin().pointer() + "/available" : row().name();
@@ -94,12 +106,12 @@ final class NumberMove {
     }
 
     boolean isFixed() {
-        return limit instanceof Limit.OfBound bound && bound.side() == Side.FIXED;
+        return side() == Side.FIXED;
     }
 
     /** Whether a smaller number is easier to meet. */
     boolean isLeast() {
-        return limit instanceof Limit.OfBound bound && bound.side() == Side.MIN;
+        return side() == Side.MIN;
     }
 
     /** The amount that the number multiplies, by column; empty when it multiplies nothing that varies. */
@@ -120,10 +132,8 @@ final class NumberMove {
         if (limit instanceof Limit.OfOffer offer) {
             return other.replacing(offer.offer(), offer.offer().withAvailable(null));
         }
-        var side = ((Limit.OfBound) limit).side();
         var bound = current(other);
-        return other.replacing(
-                bound, bound.withLimits(side == Side.MAX ? bound.min() : null, side == Side.MIN ? bound.max() : null));
+        return other.replacing(bound, bound.withNumber(side(), null));
     }
 
     /** The bound as it stands in a brief where it may have been changed before. */
@@ -247,7 +257,7 @@ final class NumberMove {
         }
 
         Change.Moves change() {
-            return new Change.Moves(from().number(), to.number(), from().unit(), kept());
+            return new Change.Moves(number.bound(), side, from().number(), to.number(), from().unit(), kept());
         }
 
         /** How much of the number moves. */
@@ -270,11 +280,7 @@ final class NumberMove {
                 return other.replacing(offer.offer(), offer.offer().withAvailable(to));
             }
             var current = number.current(other);
-            return other.replacing(current, in(current));
-        }
-
-        private Bound in(Bound bound) {
-            return bound.withLimits(side == Side.MAX ? bound.min() : to, side == Side.MIN ? bound.max() : to);
+            return other.replacing(current, current.withNumber(side, to));
         }
     }
 }
