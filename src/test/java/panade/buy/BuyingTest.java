@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +16,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import panade.audit.Audit;
-import panade.cli.Main;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
@@ -29,6 +26,7 @@ import panade.domain.purchase.StoreRoom;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
 import panade.quantity.Decimal;
+import panade.testing.CommandRun;
 import panade.testing.Planners;
 
 /**
@@ -146,16 +144,9 @@ class BuyingTest {
     @Test
     void a_stock_list_with_a_slip_is_told_with_its_place(@TempDir Path folder) throws IOException {
         var stock = Files.writeString(folder.resolve("stock.csv"), "ingredient,amount,bestBefore\nsheafat,3 kg,\n");
-        var err = new StringWriter();
-        int status = Main.run(
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(err),
-                "buy",
-                ASKED.get(0),
-                "--stock",
-                stock.toString());
-        assertThat(status).isEqualTo(3);
-        assertThat(err.toString()).contains("stock.csv:2:1").contains("\"shea-fat\"");
+        var run = CommandRun.of("buy", ASKED.get(0), "--stock", stock.toString());
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains("stock.csv:2:1").contains("\"shea-fat\"");
     }
 
     private static BigDecimal cash(MultiPeriodPlan plan) {

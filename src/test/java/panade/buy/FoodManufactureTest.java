@@ -3,8 +3,6 @@ package panade.buy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -15,7 +13,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
-import panade.cli.Main;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
@@ -28,6 +25,7 @@ import panade.plan.Planner;
 import panade.quantity.Decimal;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
+import panade.testing.CommandRun;
 import panade.testing.Planners;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -123,10 +121,7 @@ class FoodManufactureTest {
     }
 
     private static JsonNode result(String brief, String months) {
-        var out = new StringWriter();
-        int status = Main.run(
-                new PrintWriter(out),
-                new PrintWriter(new StringWriter()),
+        var run = CommandRun.of(
                 "buy",
                 FOOD.resolve(brief + ".json") + "=450t",
                 "--periods",
@@ -134,7 +129,7 @@ class FoodManufactureTest {
                 "--stock",
                 FOOD.resolve("stock.csv").toString(),
                 "--json");
-        assertThat(status).isZero();
-        return JsonMapper.builder().build().readTree(out.toString());
+        assertThat(run.status()).isZero();
+        return JsonMapper.shared().readTree(run.output());
     }
 }

@@ -3,19 +3,16 @@ package panade.buy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 
 /** Three weeks of 3 kg of scallions from 10-kg crates; worked out by hand, all data invented. */
 class StorageTest {
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @BeforeEach
     void writeDocuments(@TempDir Path folder) throws IOException {
@@ -37,27 +34,27 @@ class StorageTest {
     @Test
     void what_keeps_for_ever_is_bought_once() throws IOException {
         assertThat(buy("{}")).isZero();
-        assertThat(out.toString()).contains("\"cash\" : 20,").contains("\"wasted\" : 0");
+        assertThat(run.output()).contains("\"cash\" : 20,").contains("\"wasted\" : 0");
     }
 
     @Test
     void what_keeps_a_week_is_bought_again_in_the_third() throws IOException {
         assertThat(buy("{\"keeps\": {\"scallion\": 1}}")).isZero();
         // a crate for the first two weeks, of which 4 kg are thrown away, and one for the third
-        assertThat(out.toString()).contains("\"cash\" : 40,").contains("\"wasted\" : 4");
+        assertThat(run.output()).contains("\"cash\" : 40,").contains("\"wasted\" : 4");
     }
 
     @Test
     void storage_is_paid_for_what_is_left_each_week() throws IOException {
         assertThat(buy("{\"cost\": \"0.50/kg\"}")).isZero();
         // 20 and half a dollar on 7, 4 and 1 kg
-        assertThat(out.toString()).contains("\"cash\" : 26,");
+        assertThat(run.output()).contains("\"cash\" : 26,");
     }
 
     @Test
     void a_slip_in_the_periods_is_told_with_its_place() throws IOException {
         assertThat(buy("{\"keeps\": {\"scalion\": 1}}")).isEqualTo(3);
-        assertThat(err.toString())
+        assertThat(run.messages())
                 .contains("periods.json:1:")
                 .contains("/storage/keeps/scalion")
                 .contains("scallion");
@@ -68,9 +65,7 @@ class StorageTest {
                 folder.resolve("periods.json"),
                 "{\"storage\": " + storage
                         + ", \"periods\": [{\"name\": \"1\"}, {\"name\": \"2\"}, {\"name\": \"3\"}]}");
-        return Main.run(
-                new PrintWriter(out),
-                new PrintWriter(err),
+        run = CommandRun.of(
                 "buy",
                 folder.resolve("brief.json") + "=3kg",
                 "--periods",
@@ -78,5 +73,6 @@ class StorageTest {
                 "--leftover-worth",
                 "0%",
                 "--json");
+        return run.status();
     }
 }

@@ -3,25 +3,23 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 /** Scales on which a batch does not show. */
 class BatchCommandTest {
     private static final String FILLING = "constraints/dumpling-filling.json";
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @Test
     void aScaleWithStepsAboveTheBatchIsRefused() {
         assertThat(run("batch", FILLING, "--batch", "5lb", "--weighing", "25lb"))
                 .isEqualTo(2);
-        assertThat(err.toString()).contains("a batch of 5lb is less than one of them");
+        assertThat(run.messages()).contains("a batch of 5lb is less than one of them");
         assertThat(run("batch", FILLING, "--batch", "5lb", "--fine", "25lb")).isEqualTo(2);
     }
 
@@ -43,6 +41,7 @@ class BatchCommandTest {
     }
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 }

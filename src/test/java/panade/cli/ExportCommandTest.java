@@ -3,12 +3,11 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 class ExportCommandTest {
     private static final String BRIEF = "constraints/taco-crumble.json";
@@ -16,8 +15,7 @@ class ExportCommandTest {
     @TempDir
     Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @Test
     void a_model_goes_into_the_file_that_is_named_either_way() throws IOException {
@@ -26,13 +24,13 @@ class ExportCommandTest {
         assertThat(run("export", BRIEF, "--mps", one.toString())).isZero();
         assertThat(run("export", BRIEF, "--mps", "-o", other.toString())).isZero();
         assertThat(Files.readString(one)).isEqualTo(Files.readString(other)).endsWith("ENDATA\n");
-        assertThat(out.toString()).contains("Wrote " + one).contains("least cost of 1000 kg");
+        assertThat(run.output()).contains("Wrote " + other).contains("least cost of 1000 kg");
     }
 
     @Test
     void without_a_file_the_model_is_printed() {
         assertThat(run("export", BRIEF, "--lp")).isZero();
-        assertThat(out.toString()).startsWith("\\ ").contains("Minimize").endsWith("End\n");
+        assertThat(run.output()).startsWith("\\ ").contains("Minimize").endsWith("End\n");
     }
 
     @Test
@@ -43,7 +41,7 @@ class ExportCommandTest {
                         "--lp",
                         folder.resolve("no").resolve("x.lp").toString()))
                 .isEqualTo(2);
-        assertThat(err.toString()).contains("could not be written").doesNotContain("Exception");
+        assertThat(run.messages()).contains("could not be written").doesNotContain("Exception");
         assertThat(run("export", BRIEF, "--lp", folder.toString())).isEqualTo(2);
         try (var files = Files.list(folder)) {
             assertThat(files).isEmpty();
@@ -56,7 +54,7 @@ class ExportCommandTest {
         Files.writeString(prices, "ingredient,supplier,price,per\n");
         assertThat(run("export", BRIEF, "--lp", prices.toString())).isEqualTo(2);
         assertThat(run("export", BRIEF, "--mps", prices.toString())).isEqualTo(2);
-        assertThat(err.toString()).contains(prices + " is already there and is not a model in that format");
+        assertThat(run.messages()).contains(prices + " is already there and is not a model in that format");
         assertThat(Files.readString(prices)).isEqualTo("ingredient,supplier,price,per\n");
         var model = folder.resolve("model.lp").toString();
         assertThat(run("export", BRIEF, "--lp", model)).isZero();
@@ -68,10 +66,11 @@ class ExportCommandTest {
         assertThat(run("export", BRIEF)).isEqualTo(2);
         assertThat(run("export", BRIEF, "--lp", "a.lp", "--mps", "a.mps")).isEqualTo(2);
         assertThat(run("export", BRIEF, "--lp", "a.lp", "-o", "b.lp")).isEqualTo(2);
-        assertThat(err.toString()).contains("Two files are named");
+        assertThat(run.messages()).contains("Two files are named");
     }
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 }

@@ -3,12 +3,11 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 /** 10 kg of oil at 2 and bean at 1 a kilogram; 20 % of that batch are 2 kg. Data invented. */
 class FixedBoundTest {
@@ -41,12 +40,10 @@ class FixedBoundTest {
                 {"title": "two", "ingredients": "set.json", "prices": ["prices.csv"], "currency": "USD",
                  "batch": "10 kg", "bounds": [{"name": "oil", "ingredient": "oil", %s}]}
                 """.formatted(limits));
-        var told = new StringWriter();
-        var out = new PrintWriter(told);
         var arguments = command.equals("trace")
                 ? new String[] {"trace", brief.toString(), "--bound", "oil", "--json"}
                 : new String[] {command, brief.toString(), "--json"};
-        Main.run(out, out, arguments);
-        return told.toString();
+        var run = CommandRun.of(arguments);
+        return run.output() + run.messages();
     }
 }

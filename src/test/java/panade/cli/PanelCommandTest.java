@@ -3,22 +3,21 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import panade.testing.CommandRun;
 
 /** The invented demo's products on a label. */
 class PanelCommandTest {
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 
     @ParameterizedTest(name = "{0} by {1}")
@@ -33,8 +32,8 @@ class PanelCommandTest {
     void each_product_prints_a_panel_a_statement_and_cautions(String name, String format, String energy) {
         assertThat(run("panel", "constraints/" + name + ".json", "--format", format))
                 .isZero();
-        assertThat(err.toString()).isEmpty();
-        assertThat(out.toString())
+        assertThat(run.messages()).isEmpty();
+        assertThat(run.output())
                 .contains("DRAFT, not a finished label")
                 .contains(energy)
                 .contains("Ingredients: water, ")
@@ -45,13 +44,13 @@ class PanelCommandTest {
                 .contains("PDCAAS: not known. Missing: ")
                 .contains("3-501.16")
                 .contains("3-501.17");
-        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
     }
 
     @Test
     void components_that_nobody_stated_are_not_known_and_never_nothing() {
         run("panel", "constraints/dumpling-filling.json");
-        assertThat(out.toString().lines().filter(line -> line.startsWith("Iron")))
+        assertThat(run.output().lines().filter(line -> line.startsWith("Iron")))
                 .allMatch(line -> line.contains("not known") && !line.contains("0 mg"))
                 .hasSize(1);
     }
@@ -59,7 +58,7 @@ class PanelCommandTest {
     @Test
     void the_batch_as_weighed_has_a_label_of_its_own() {
         assertThat(run("panel", "constraints/skewer-mince.json", "--weighed")).isZero();
-        assertThat(out.toString()).contains("Of 20 lb as weighed in steps of 1 g.");
+        assertThat(run.output()).contains("Of 20 lb as weighed in steps of 1 g.");
     }
 
     @ParameterizedTest
@@ -72,13 +71,13 @@ class PanelCommandTest {
     })
     void an_option_that_means_nothing_exits_2_and_says_what_was_expected(String option, String value, String message) {
         assertThat(run("panel", "constraints/skewer-mince.json", option, value)).isEqualTo(2);
-        assertThat(err.toString()).contains(message);
+        assertThat(run.messages()).contains(message);
     }
 
     @Test
     void the_result_for_machines_has_exact_and_printed_figures() {
         assertThat(run("panel", "constraints/dumpling-filling.json", "--json")).isZero();
-        assertThat(out.toString())
+        assertThat(run.output())
                 .contains("\"draft\" : true")
                 .contains("\"per100gText\" : \"380 mg\"")
                 .contains("\"perServing\" : null");
@@ -100,18 +99,18 @@ class PanelCommandTest {
                 """);
         var brief = folder.resolve("brief.json").toString();
         assertThat(run("panel", brief)).isEqualTo(3);
-        assertThat(out.toString()).isEmpty();
-        assertThat(err.toString())
+        assertThat(run.output()).isEmpty();
+        assertThat(run.messages())
                 .contains("set.json:3", "\"soi\"", "\"paste\"", "Did you mean \"soy\"?", "\"other: soi\"");
         assertThat(run("panel", brief, "--json")).isEqualTo(3);
-        assertThat(out.toString()).isEmpty();
+        assertThat(run.output()).isEmpty();
         assertThat(run("blend", brief)).isZero();
-        assertThat(out.toString().replaceAll("\\s+", " ")).contains("No law's list knows the allergen \"soi\"");
+        assertThat(run.output().replaceAll("\\s+", " ")).contains("No law's list knows the allergen \"soi\"");
     }
 
     @Test
     void an_impossible_brief_has_no_label() {
         assertThat(run("panel", "constraints/taco-wish-list.json")).isEqualTo(4);
-        assertThat(out.toString()).contains("No blend can meet every bound");
+        assertThat(run.output()).contains("No blend can meet every bound");
     }
 }

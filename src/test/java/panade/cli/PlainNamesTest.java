@@ -3,13 +3,12 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 /**
  * What a cook reads of a brief with a ceiling from the set. Bean states all there is in it, stock only its water, so
@@ -64,9 +63,7 @@ class PlainNamesTest {
         words[0] = "blend";
         words[1] = brief.toString();
         System.arraycopy(options, 0, words, 2, options.length);
-        var told = new StringWriter();
-        var out = new PrintWriter(told);
-        Main.run(out, out, words);
-        return told.toString();
+        var run = CommandRun.of(words);
+        return run.output() + run.messages();
     }
 }

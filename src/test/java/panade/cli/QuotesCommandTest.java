@@ -3,12 +3,11 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 /** What {@code quotes} says where lists or suppliers have no blend of their own, or all have the same. Invented. */
 class QuotesCommandTest {
@@ -17,14 +16,13 @@ class QuotesCommandTest {
     @TempDir
     private Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @Test
     void whereEachSupplierSellsOneThingThereIsNobodyToBuyFromAlone() throws IOException {
         var brief = brief("lean,farm,1,kg\nlard,mill,2,kg\n");
         assertThat(run("quotes", brief, "--suppliers")).isEqualTo(2);
-        assertThat(err.toString()).contains("nobody in these price lists sells more than one ingredient");
+        assertThat(run.messages()).contains("nobody in these price lists sells more than one ingredient");
     }
 
     @Test
@@ -67,11 +65,12 @@ class QuotesCommandTest {
     }
 
     private String words() {
-        return out.toString().replaceAll("\\s+", " ");
+        return run.output().replaceAll("\\s+", " ");
     }
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 
     private String brief(String rows) throws IOException {

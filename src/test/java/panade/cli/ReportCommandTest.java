@@ -3,27 +3,23 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 class ReportCommandTest {
     private static final String HOSTILE = "src/test/resources/hostile/brief.json";
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @TempDir
     private Path folder;
 
     private int run(String... arguments) {
-        try (var output = new PrintWriter(out);
-                var messages = new PrintWriter(err)) {
-            return Main.run(output, messages, arguments);
-        }
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 
     private String page() {
@@ -37,10 +33,10 @@ class ReportCommandTest {
     @Test
     void a_page_is_written_whole_and_told() throws IOException {
         assertThat(run("report", HOSTILE, "-o", page())).isZero();
-        assertThat(out.toString()).startsWith("Wrote " + page() + ": the cheapest blend costs 1.4686 USD/lb, proved.");
+        assertThat(run.output()).startsWith("Wrote " + page() + ": the cheapest blend costs 1.4686 USD/lb, proved.");
         assertThat(written()).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
         assertThat(folder.toFile().list()).containsExactly("page.html");
-        assertThat(err.toString()).isEmpty();
+        assertThat(run.messages()).isEmpty();
     }
 
     @Test
@@ -55,7 +51,7 @@ class ReportCommandTest {
     void no_blend_makes_a_page_too_and_exits_4() throws IOException {
         assertThat(run("report", "constraints/taco-wish-list.json", "-o", page()))
                 .isEqualTo(4);
-        assertThat(out.toString()).endsWith("no blend can meet every bound, proved.\n");
+        assertThat(run.output()).endsWith("no blend can meet every bound, proved.\n");
         assertThat(written()).contains("What stands in the way");
     }
 
@@ -71,7 +67,7 @@ class ReportCommandTest {
     void a_folder_that_is_not_there_is_told_and_exits_2() {
         var nowhere = folder.resolve("nowhere").resolve("page.html").toString();
         assertThat(run("report", HOSTILE, "--no-curves", "-o", nowhere)).isEqualTo(2);
-        assertThat(err.toString()).startsWith("-o " + nowhere + ": there is no folder " + folder.resolve("nowhere"));
+        assertThat(run.messages()).startsWith("-o " + nowhere + ": there is no folder " + folder.resolve("nowhere"));
     }
 
     @Test
@@ -80,14 +76,14 @@ class ReportCommandTest {
         Files.copy(Path.of(HOSTILE), brief);
         assertThat(run("report", HOSTILE, "--no-curves", "-o", brief.toString()))
                 .isEqualTo(2);
-        assertThat(err.toString()).startsWith("-o " + brief + " is already there and is not a page");
+        assertThat(run.messages()).startsWith("-o " + brief + " is already there and is not a page");
         assertThat(brief).hasSameTextualContentAs(Path.of(HOSTILE));
     }
 
     @Test
     void a_folder_in_place_of_a_file_is_refused_before_anything_is_solved() {
         assertThat(run("report", HOSTILE, "-o", folder.toString())).isEqualTo(2);
-        assertThat(err.toString()).contains("is a folder: expected a file in it.");
+        assertThat(run.messages()).contains("is a folder: expected a file in it.");
     }
 
     @Test
@@ -102,7 +98,7 @@ class ReportCommandTest {
                         "-o",
                         page()))
                 .isEqualTo(3);
-        assertThat(err.toString()).contains("protien", "Did you mean \"protein\"", "oill", "2 problems");
+        assertThat(run.messages()).contains("protien", "Did you mean \"protein\"", "oill", "2 problems");
         assertThat(folder.toFile().list()).isEmpty();
     }
 
@@ -110,7 +106,7 @@ class ReportCommandTest {
     void a_curve_over_a_cost_per_cooked_pound_is_refused_when_it_is_asked_for() {
         assertThat(run("report", "src/test/resources/page/cooked.json", "--bound", "protein", "-o", page()))
                 .isEqualTo(3);
-        assertThat(err.toString()).contains("cannot follow a cost per cooked weight");
+        assertThat(run.messages()).contains("cannot follow a cost per cooked weight");
     }
 
     @Test

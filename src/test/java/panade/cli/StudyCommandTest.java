@@ -3,12 +3,11 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 import tools.jackson.databind.json.JsonMapper;
 
 class StudyCommandTest {
@@ -17,8 +16,7 @@ class StudyCommandTest {
     @TempDir
     Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @Test
     void the_same_seed_prints_the_same_bytes_on_any_number_of_processors() {
@@ -55,7 +53,7 @@ class StudyCommandTest {
                 folder.resolve("spreads.csv"),
                 "ingredient,supplier,spread\nsheafat,,20 %\nshea-fat,Nobody,20 %\nwater,,twenty\n");
         assertThat(run("study", BRIEF, "--spread", file.toString())).isEqualTo(3);
-        assertThat(err.toString())
+        assertThat(run.messages())
                 .contains("spreads.csv:2", "\"shea-fat\"", "does not sell", "\"twenty\" is not a spread");
         assertThat(run("study", BRIEF, "--spread", "10")).isEqualTo(2);
         assertThat(run("study", BRIEF, "--spread", "120%")).isEqualTo(2);
@@ -66,13 +64,13 @@ class StudyCommandTest {
     @Test
     void a_brief_without_a_blend_is_explained() {
         assertThat(run("study", "constraints/taco-wish-list.json")).isEqualTo(4);
-        assertThat(out.toString()).contains("No blend can meet every bound");
+        assertThat(run.output()).contains("No blend can meet every bound");
     }
 
     @Test
     void moreThreadsThanAnyMachineHasAreRefusedWithTheNumberThatMayBe() {
         assertThat(run("study", BRIEF, "--threads", "100000")).isEqualTo(2);
-        assertThat(err.toString()).contains("expected a number from 1 to 256");
+        assertThat(run.messages()).contains("expected a number from 1 to 256");
         assertThat(run("study", BRIEF, "--draws", "100000000", "--prove")).isEqualTo(2);
         assertThat(run("study", BRIEF, "--draws", "9999999999")).isEqualTo(2);
     }
@@ -91,17 +89,14 @@ class StudyCommandTest {
         // 1.25 less a fifth is 1.00, which prices that rise and fall evenly keep in half the draws
         var brief = oneThing(", \"shelf\": {\"price\": \"1.25/kg\", \"margins\": [\"20 %\"]}");
         assertThat(run("study", brief.toString(), "--draws", "1000")).isZero();
-        assertThat(out.toString())
-                .contains("The target of 0.4536/lb is met in ")
-                .contains(" of 1,000 draws");
+        assertThat(run.output()).contains("The target of 0.4536/lb is met in ").contains(" of 1,000 draws");
     }
 
     private int metIn(String target, String spread) throws IOException {
-        out.getBuffer().setLength(0);
         assertThat(run("study", oneThing("").toString(), "--target", target, "--spread", spread, "--json"))
                 .isZero();
         return new JsonMapper()
-                .readTree(out.toString())
+                .readTree(run.output())
                 .get("target")
                 .get("metIn")
                 .asInt();
@@ -119,16 +114,16 @@ class StudyCommandTest {
     }
 
     private String printed(String... options) {
-        out.getBuffer().setLength(0);
         var words = new String[options.length + 2];
         words[0] = "study";
         words[1] = BRIEF;
         System.arraycopy(options, 0, words, 2, options.length);
         assertThat(run(words)).isZero();
-        return out.toString();
+        return run.output();
     }
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 }

@@ -3,21 +3,19 @@ package panade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import panade.testing.CommandRun;
 
 /** A crumb of pea and gluten in water, invented; the pea's protein and salt vary. */
 class StudyCompositionsTest {
     @TempDir
     Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private CommandRun run = CommandRun.NONE;
 
     @BeforeEach
     void writeTheKitchen() throws IOException {
@@ -65,7 +63,7 @@ class StudyCompositionsTest {
         write("\"spread\": {\"PROCNT\": 2, \"NA\": 500}");
         assertThat(printed()).containsPattern("in \\d\\d?\\.\\d % of the draws no blend meets every bound");
         assertThat(printed("--json")).containsPattern("\"draws\" : 300,\\s+\"values\" : 2,\\s+\"proved\" : 300");
-        assertThat(out.toString()).containsPattern("\"noBlend\" : [1-9]").contains("\"oneInTwenty\"", "\"keptMeets\"");
+        assertThat(run.output()).containsPattern("\"noBlend\" : [1-9]").contains("\"oneInTwenty\"", "\"keptMeets\"");
     }
 
     @Test
@@ -90,11 +88,10 @@ class StudyCompositionsTest {
     void a_wrong_number_is_refused() {
         assertThat(run("study", folder.resolve("brief.json").toString(), "--compositions", "-1"))
                 .isEqualTo(2);
-        assertThat(err.toString()).contains("--compositions -1", "0 leaves them out");
+        assertThat(run.messages()).contains("--compositions -1", "0 leaves them out");
     }
 
     private String printed(String... options) {
-        out.getBuffer().setLength(0);
         var words = new String[options.length + 4];
         words[0] = "study";
         words[1] = folder.resolve("brief.json").toString();
@@ -102,10 +99,11 @@ class StudyCompositionsTest {
         words[3] = "300";
         System.arraycopy(options, 0, words, 4, options.length);
         assertThat(run(words)).isZero();
-        return out.toString();
+        return run.output();
     }
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        run = CommandRun.of(arguments);
+        return run.status();
     }
 }

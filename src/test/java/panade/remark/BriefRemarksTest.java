@@ -15,11 +15,11 @@ class BriefRemarksTest {
     @TempDir
     private Path folder;
 
-    private SmallKitchen kitchen;
+    private RemarkedKitchen kitchen;
 
     @BeforeEach
     void open() {
-        kitchen = new SmallKitchen(folder);
+        kitchen = new RemarkedKitchen(folder);
     }
 
     private List<String> remarksOnBound(String bound) {
@@ -50,7 +50,7 @@ class BriefRemarksTest {
     void a_limit_a_serving_is_kept_in_each_serving() {
         var brief = kitchen.brief(
                 "\"serving\": \"100 g\", \"bounds\": [{\"property\": \"NA\", \"min\": \"350 mg/serving\"}]");
-        var run = SmallKitchen.run("blend", brief, "--json");
+        var run = RemarkedKitchen.run("blend", brief, "--json");
         var bound = run.json().get("bounds").get(0);
         assertThat(bound.get("unit").stringValue()).isEqualTo("mg/serving");
         assertThat(bound.get("value").doubleValue()).isEqualTo(350);
@@ -65,10 +65,12 @@ class BriefRemarksTest {
     void a_serving_of_another_size_asks_for_another_share() {
         var brief = kitchen.brief(
                 "\"serving\": \"200 g\", \"bounds\": [{\"ingredient\": \"oil\", \"min\": \"1 oz/serving\"}]");
-        var bound =
-                SmallKitchen.run("blend", brief, "--json").json().get("bounds").get(0);
+        var bound = RemarkedKitchen.run("blend", brief, "--json")
+                .json()
+                .get("bounds")
+                .get(0);
         assertThat(bound.get("value").doubleValue()).isEqualTo(1);
-        var blend = SmallKitchen.run("blend", brief, "--json").json().get("blend");
+        var blend = RemarkedKitchen.run("blend", brief, "--json").json().get("blend");
         for (var line : blend) {
             boolean isOil = line.get("ingredient").stringValue().equals("oil");
             assertThat(line.get("share").doubleValue()).isEqualTo(isOil ? 0.141747615625 : 0.858252384375);
@@ -86,7 +88,7 @@ class BriefRemarksTest {
                         + " \"max\": \"3 g/serving\"}]}]",
             })
     void a_limit_a_serving_needs_a_serving_and_the_whole_batch(String fields) {
-        var run = SmallKitchen.run("blend", kitchen.brief(fields));
+        var run = RemarkedKitchen.run("blend", kitchen.brief(fields));
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.messages()).contains("a limit a serving").contains("1 problem;");
     }
@@ -96,10 +98,10 @@ class BriefRemarksTest {
     void a_score_within_a_part_is_told_with_what_both_forms_can_reach() {
         kitchen.set(
                 "\"bite\": {\"title\": \"chew\", \"absent\": 0}",
-                SmallKitchen.PEA.replace("\"NA\": 500", "\"NA\": 500, \"bite\": 8"),
-                SmallKitchen.PEA.replace("\"pea\"", "\"soft\"").replace("\"NA\": 500", "\"NA\": 500, \"bite\": 2"),
-                SmallKitchen.OIL,
-                SmallKitchen.WATER);
+                RemarkedKitchen.PEA.replace("\"NA\": 500", "\"NA\": 500, \"bite\": 8"),
+                RemarkedKitchen.PEA.replace("\"pea\"", "\"soft\"").replace("\"NA\": 500", "\"NA\": 500, \"bite\": 2"),
+                RemarkedKitchen.OIL,
+                RemarkedKitchen.WATER);
         kitchen.prices("pea,Mill,4,kg", "soft,Mill,3,kg", "oil,Mill,2,kg", "water,tap,0,kg");
         var kind = "{\"kind\": \"protein\", \"min\": \"10 %\", \"max\": \"40 %\"}";
         var within = "\"property\": \"bite\", \"within\": {\"kind\": \"protein\"}";
@@ -145,31 +147,31 @@ class BriefRemarksTest {
         var fields =
                 "\"bounds\": [{\"name\": \"chew\", \"property\": \"FAT\", \"per\": {\"kind\": \"protein\"}, \"max\": \"5 %\"}]";
         var brief = kitchen.brief(fields);
-        assertThat(SmallKitchen.run("blend", brief, "--without", "pea", "--json")
+        assertThat(RemarkedKitchen.run("blend", brief, "--without", "pea", "--json")
                         .remarks())
                 .hasSize(1)
                 .allSatisfy(remark ->
                         assertThat(remark).startsWith("/bounds/0: \"chew\" measures nothing: there can be no protein"));
-        assertThat(SmallKitchen.run("blend", brief, "--json").remarks())
+        assertThat(RemarkedKitchen.run("blend", brief, "--json").remarks())
                 .noneMatch(remark -> remark.contains("nothing:"));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"at most 2 %", "Use level up to 2%", "max. 2 % of the mince", "no more than 2.0 %"})
     void a_ceiling_above_the_suppliers_note_is_told(String note) {
-        kitchen.set("", ceiling(note, "\"3 %\""), SmallKitchen.OIL, SmallKitchen.WATER);
+        kitchen.set("", ceiling(note, "\"3 %\""), RemarkedKitchen.OIL, RemarkedKitchen.WATER);
         assertThat(remarksOnBound("{\"ingredient\": \"oil\", \"min\": \"10 %\"}"))
                 .hasSize(1)
                 .allSatisfy(remark -> assertThat(remark)
                         .startsWith("/ingredients/0: The note of \"pea\"")
                         .contains("\"maxUse\" allows 3 %"));
-        kitchen.set("", ceiling(note, "\"2 %\""), SmallKitchen.OIL, SmallKitchen.WATER);
+        kitchen.set("", ceiling(note, "\"2 %\""), RemarkedKitchen.OIL, RemarkedKitchen.WATER);
         assertThat(remarksOnBound("{\"ingredient\": \"oil\", \"min\": \"10 %\"}"))
                 .isEmpty();
     }
 
     private static String ceiling(String note, String maxUse) {
-        return SmallKitchen.PEA.replace(
+        return RemarkedKitchen.PEA.replace(
                 "\"others\": 0", "\"others\": 0, \"note\": \"" + note + "\", \"maxUse\": " + maxUse);
     }
 
@@ -178,9 +180,9 @@ class BriefRemarksTest {
     void a_stage_that_is_as_wet_as_its_carriers_can_be_is_told() {
         kitchen.set(
                 "\"soak\": {\"unit\": \"g/g\", \"absent\": 0}",
-                SmallKitchen.PEA.replace("\"NA\": 500", "\"NA\": 500, \"soak\": 2"),
-                SmallKitchen.OIL,
-                SmallKitchen.WATER);
+                RemarkedKitchen.PEA.replace("\"NA\": 500", "\"NA\": 500, \"soak\": 2"),
+                RemarkedKitchen.OIL,
+                RemarkedKitchen.WATER);
         var stage = """
                 "stages": [{"id": "soak", "ingredients": ["pea", "water"], "share": {"min": "50 %%"},
                   "bounds": [{"name": "does not weep", "ingredient": "water", "per": {"property": "soak"}, "max": %s}]}],
@@ -197,7 +199,7 @@ class BriefRemarksTest {
     void others_being_nothing_goes_before_what_is_assumed() {
         var brief = kitchen.brief("\"assume\": {\"NA\": 100}, \"bounds\": [{\"ingredient\": \"pea\", \"min\": \"10 %\","
                 + " \"max\": \"10 %\"}, {\"name\": \"sodium\", \"property\": \"NA\", \"max\": \"400 mg/100g\"}]");
-        for (var bound : SmallKitchen.run("blend", brief, "--json").json().get("bounds")) {
+        for (var bound : RemarkedKitchen.run("blend", brief, "--json").json().get("bounds")) {
             if (bound.get("name").stringValue().equals("sodium")) {
                 assertThat(bound.get("value").doubleValue()).isEqualTo(50);
             }

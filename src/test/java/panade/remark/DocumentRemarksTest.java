@@ -17,12 +17,12 @@ class DocumentRemarksTest {
     @TempDir
     private Path folder;
 
-    private SmallKitchen kitchen;
+    private RemarkedKitchen kitchen;
 
     @BeforeEach
     void open() {
-        kitchen = new SmallKitchen(folder);
-        kitchen.set("", SmallKitchen.PEA, SmallKitchen.OIL, SmallKitchen.WATER, SALT);
+        kitchen = new RemarkedKitchen(folder);
+        kitchen.set("", RemarkedKitchen.PEA, RemarkedKitchen.OIL, RemarkedKitchen.WATER, SALT);
     }
 
     @ParameterizedTest
@@ -110,7 +110,8 @@ class DocumentRemarksTest {
     @ValueSource(strings = {"38.7", "387", "39900"})
     void salt_holds_the_sodium_of_salt(String sodium) {
         kitchen.set("", SALT.replace("39300", sodium));
-        var run = SmallKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json");
+        var run =
+                RemarkedKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json");
         assertThat(run.remarks())
                 .hasSize(1)
                 .allSatisfy(remark -> assertThat(remark)
@@ -128,7 +129,8 @@ class DocumentRemarksTest {
             })
     void what_is_right_of_salts_and_salted_food_is_not_remarked_on(String ingredient) {
         kitchen.set("", ingredient);
-        assertThat(SmallKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json")
+        assertThat(RemarkedKitchen.run(
+                                "check", folder.resolve("ingredients.json").toString(), "--json")
                         .remarks())
                 .isEmpty();
     }
@@ -136,7 +138,8 @@ class DocumentRemarksTest {
     @Test
     void sodium_chloride_without_its_sodium_is_told() {
         kitchen.set("", "{\"id\": \"brine\", \"values\": {\"WATER\": 80, \"NACL\": 20000, \"NA\": 8}}");
-        assertThat(SmallKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json")
+        assertThat(RemarkedKitchen.run(
+                                "check", folder.resolve("ingredients.json").toString(), "--json")
                         .remarks())
                 .hasSize(1)
                 .allSatisfy(remark -> assertThat(remark).contains("7868 mg of sodium"));
@@ -152,7 +155,8 @@ class DocumentRemarksTest {
             })
     void parts_above_their_whole_are_a_fault(String values) {
         kitchen.set("", "{\"id\": \"bran\", \"values\": " + values + "}");
-        var run = SmallKitchen.run("check", folder.resolve("ingredients.json").toString());
+        var run =
+                RemarkedKitchen.run("check", folder.resolve("ingredients.json").toString());
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.messages()).contains("above").contains("1 problem;");
     }
@@ -161,7 +165,8 @@ class DocumentRemarksTest {
     @Test
     void a_component_that_follows_from_others_is_told_where_others_would_make_it_nothing() {
         kitchen.set("", "{\"id\": \"syrup\", \"values\": {\"CHOCDF\": 68, \"FIBTG\": 3}, \"others\": 0}");
-        assertThat(SmallKitchen.run("check", folder.resolve("ingredients.json").toString(), "--json")
+        assertThat(RemarkedKitchen.run(
+                                "check", folder.resolve("ingredients.json").toString(), "--json")
                         .remarks())
                 .hasSize(1)
                 .allSatisfy(remark -> assertThat(remark).contains("CHOAVL counts as 65, from CHOCDF less FIBTG"));

@@ -21,11 +21,11 @@ class RemarksTest {
     @TempDir
     private Path folder;
 
-    private SmallKitchen kitchen;
+    private RemarkedKitchen kitchen;
 
     @BeforeEach
     void open() {
-        kitchen = new SmallKitchen(folder);
+        kitchen = new RemarkedKitchen(folder);
     }
 
     static Stream<List<String>> commands() {
@@ -45,10 +45,10 @@ class RemarksTest {
     @MethodSource("commands")
     void every_command_tells_remarks_in_words_and_to_machines(List<String> command) {
         var brief = kitchen.brief(SOMETHING_TO_REMARK.formatted("10 %"));
-        var text = SmallKitchen.run(arguments(command, brief));
+        var text = RemarkedKitchen.run(arguments(command, brief));
         assertThat(text.status()).as(text.messages()).isZero();
         assertThat(joined(text.output())).contains("Remarks ------- - " + brief).contains(WORDS);
-        var json = SmallKitchen.run(arguments(command, brief, "--json"));
+        var json = RemarkedKitchen.run(arguments(command, brief, "--json"));
         assertThat(json.status()).isZero();
         assertThat(json.remarks())
                 .hasSize(1)
@@ -60,17 +60,17 @@ class RemarksTest {
     @MethodSource("commands")
     void a_document_without_remarks_says_nothing_of_them(List<String> command) {
         var brief = kitchen.brief("\"bounds\": [{\"property\": \"PROCNT\", \"min\": \"10 %\"}]");
-        assertThat(SmallKitchen.run(arguments(command, brief)).output()).doesNotContain("Remark");
-        assertThat(SmallKitchen.run(arguments(command, brief, "--json")).remarks())
+        assertThat(RemarkedKitchen.run(arguments(command, brief)).output()).doesNotContain("Remark");
+        assertThat(RemarkedKitchen.run(arguments(command, brief, "--json")).remarks())
                 .isEmpty();
     }
 
     @Test
     void a_purchase_plan_tells_the_remarks_of_its_briefs_once() {
         var brief = kitchen.brief(SOMETHING_TO_REMARK.formatted("10 %"));
-        var text = SmallKitchen.run("buy", brief + "=20 kg", brief + "=10 kg");
+        var text = RemarkedKitchen.run("buy", brief + "=20 kg", brief + "=10 kg");
         assertThat(joined(text.output())).containsOnlyOnce(WORDS);
-        assertThat(SmallKitchen.run("buy", brief + "=20 kg", "--json").remarks())
+        assertThat(RemarkedKitchen.run("buy", brief + "=20 kg", "--json").remarks())
                 .hasSize(1);
     }
 
@@ -78,7 +78,7 @@ class RemarksTest {
     void the_page_has_a_section_of_remarks() throws Exception {
         var brief = kitchen.brief(SOMETHING_TO_REMARK.formatted("10 %"));
         var page = folder.resolve("page.html");
-        var run = SmallKitchen.run("report", brief, "-o", page.toString());
+        var run = RemarkedKitchen.run("report", brief, "-o", page.toString());
         assertThat(run.output()).contains(WORDS);
         assertThat(Files.readString(page)).contains("id=\"remarks\"").contains("No ingredient of the set carries");
     }
@@ -86,21 +86,21 @@ class RemarksTest {
     @Test
     void where_there_is_no_blend_the_remarks_are_told_as_well() {
         var brief = kitchen.brief(SOMETHING_TO_REMARK.formatted("90 %"));
-        var text = SmallKitchen.run("blend", brief);
+        var text = RemarkedKitchen.run("blend", brief);
         assertThat(text.status()).isEqualTo(4);
         assertThat(joined(text.output())).contains(WORDS);
-        assertThat(SmallKitchen.run("blend", brief, "--json").remarks()).hasSize(1);
+        assertThat(RemarkedKitchen.run("blend", brief, "--json").remarks()).hasSize(1);
     }
 
     @Test
     void check_takes_remarks_for_faults_only_where_it_is_told_to() {
         var brief = kitchen.brief(SOMETHING_TO_REMARK.formatted("10 %"));
-        assertThat(SmallKitchen.run("check", brief).status()).isZero();
-        assertThat(SmallKitchen.run("check", brief, "--strict").status()).isEqualTo(3);
-        assertThat(SmallKitchen.run("check", brief, "--strict", "--json").status())
+        assertThat(RemarkedKitchen.run("check", brief).status()).isZero();
+        assertThat(RemarkedKitchen.run("check", brief, "--strict").status()).isEqualTo(3);
+        assertThat(RemarkedKitchen.run("check", brief, "--strict", "--json").status())
                 .isEqualTo(3);
         var plain = kitchen.brief("\"bounds\": []");
-        assertThat(SmallKitchen.run("check", plain, "--strict").status()).isZero();
+        assertThat(RemarkedKitchen.run("check", plain, "--strict").status()).isZero();
     }
 
     private static String[] arguments(List<String> command, String brief, String... more) {

@@ -13,6 +13,9 @@ import panade.cli.Main;
  * @param messages what went to standard error
  */
 public record CommandRun(int status, String output, String messages) {
+    /** Before the first call. */
+    public static final CommandRun NONE = new CommandRun(0, "", "");
+
     public static CommandRun of(String... arguments) {
         return answering("", arguments);
     }

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import panade.cli.Main;
+import panade.testing.CommandRun;
 
 /** Workbooks hold panade's figures beside live formulas; Apache POI's own evaluator calculates them again. */
 class WorkbooksTest {
@@ -143,9 +141,9 @@ class WorkbooksTest {
     @Test
     void a_file_that_is_there_is_not_written_over_unless_told() throws IOException {
         var file = Files.writeString(folder.resolve("answer.xlsx"), "mine");
-        var err = new StringWriter();
-        assertThat(run(err, "blend", FILLING, "--xlsx", file.toString())).isEqualTo(2);
-        assertThat(err.toString()).contains("is already there").contains("--overwrite");
+        var run = CommandRun.of("blend", FILLING, "--xlsx", file.toString());
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.messages()).contains("is already there").contains("--overwrite");
         assertThat(file).hasContent("mine");
     }
 
@@ -153,13 +151,9 @@ class WorkbooksTest {
         var file = folder.resolve("answer.xlsx");
         var words = new ArrayList<>(command);
         words.addAll(List.of("--xlsx", file.toString()));
-        var err = new StringWriter();
-        assertThat(run(err, words.toArray(String[]::new))).as(err.toString()).isZero();
-        assertThat(err.toString().strip()).isEqualTo("Written: " + file);
+        var run = CommandRun.of(words.toArray(String[]::new));
+        assertThat(run.status()).as(run.messages()).isZero();
+        assertThat(run.messages().strip()).isEqualTo("Written: " + file);
         return file;
-    }
-
-    private static int run(StringWriter err, String... words) {
-        return Main.run(new PrintWriter(new StringWriter()), new PrintWriter(err), words);
     }
 }

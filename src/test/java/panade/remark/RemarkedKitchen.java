@@ -14,7 +14,7 @@ import tools.jackson.databind.json.JsonMapper;
  * An invented kitchen in a folder of its own: a set, prices, suppliers and a brief, each replaced where a test needs
  * another.
  */
-final class SmallKitchen {
+final class RemarkedKitchen {
     static final String PEA = """
             {"id": "pea", "kinds": ["protein"], "values": {"WATER": 8, "PROCNT": 80, "FAT": 5, "NA": 500}, "others": 0,
              "allergens": []}""";
@@ -41,7 +41,7 @@ final class SmallKitchen {
         }
     }
 
-    SmallKitchen(Path folder) {
+    RemarkedKitchen(Path folder) {
         this.folder = folder;
         set("", PEA, OIL, WATER);
         prices("pea,Mill,4,kg", "oil,Mill,2,kg", "water,tap,0,kg");
@@ -57,7 +57,7 @@ final class SmallKitchen {
     }
 
     /** The ingredient set: traits as JSON, empty for none, and ingredients. */
-    SmallKitchen set(String traits, String... ingredients) {
+    RemarkedKitchen set(String traits, String... ingredients) {
         file(
                 "ingredients.json",
                 "{\"traits\": {" + traits + "}, \"ingredients\": [" + String.join(",\n", ingredients) + "]}");
@@ -65,7 +65,7 @@ final class SmallKitchen {
     }
 
     /** The price list: rows of ingredient, supplier, price and per. */
-    SmallKitchen prices(String... rows) {
+    RemarkedKitchen prices(String... rows) {
         file("prices.csv", "ingredient,supplier,price,per\n" + String.join("\n", rows) + "\n");
         return this;
     }
