@@ -19,6 +19,7 @@ import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.GeneralCodingRules;
 import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
+import panade.model.Unproved;
 
 /** The walls of the house. */
 @AnalyzeClasses(packages = "panade", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -53,6 +54,23 @@ class ArchitectureTest {
             .that()
             .resideOutsideOfPackage("panade.cli..")
             .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS);
+
+    /** What ends work for want of a proof becomes a third answer at one border, and steers nothing below it. */
+    @ArchTest
+    static final ArchRule what_is_unproved_is_caught_only_where_it_becomes_an_answer = classes()
+            .that()
+            .resideOutsideOfPackages("panade.plan", "panade.cli")
+            .should(new ArchCondition<JavaClass>("not catch Unproved") {
+                @Override
+                public void check(JavaClass type, ConditionEvents events) {
+                    type.getCodeUnits().stream()
+                            .flatMap(unit -> unit.getTryCatchBlocks().stream())
+                            .filter(block -> block.getCaughtThrowables().stream()
+                                    .anyMatch(caught -> caught.isEquivalentTo(Unproved.class)))
+                            .forEach(block -> events.add(SimpleConditionEvent.violated(
+                                    type, type.getName() + " catches it at " + block.getSourceCodeLocation())));
+                }
+            });
 
     @ArchTest
     static final ArchRule fields_are_final = fields().that()
