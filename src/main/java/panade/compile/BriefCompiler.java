@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.compile.CompiledBrief.Limit;
 import panade.compile.CompiledBrief.Source;
 import panade.domain.Bound;
 import panade.domain.Brief;
@@ -107,7 +106,7 @@ public final class BriefCompiler {
         add(new Row(bound.path() + sideName(side), form, sense, right), new Limit.OfBound(bound, side));
     }
 
-    private static String sideName(Side side) {
+    static String sideName(Side side) {
         return side == Side.MIN ? "/min" : side == Side.MAX ? "/max" : "";
     }
 

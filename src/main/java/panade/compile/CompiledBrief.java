@@ -8,11 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Blend;
-import panade.domain.Bound;
 import panade.domain.BoundId;
 import panade.domain.Brief;
 import panade.domain.Measure;
-import panade.domain.Side;
 import panade.domain.Use;
 import panade.domain.pantry.Composition;
 import panade.domain.purchase.Offer;
@@ -101,36 +99,6 @@ public record CompiledBrief(LinearModel model, List<Source> columns, List<Limit>
         /** Which column it is, whatever the price. */
         public ColumnId id() {
             return new ColumnId(use, offer.id());
-        }
-    }
-
-    /** What a row stands for. */
-    public sealed interface Limit {
-        /** Which row it is, whatever the number. */
-        RowId id();
-
-        /** One side of a bound. */
-        record OfBound(Bound bound, Side side) implements Limit {
-            @Override
-            public RowId id() {
-                return new RowId.OfBound(bound.id(), side);
-            }
-        }
-
-        /** The most that can be had of an offer. */
-        record OfOffer(Offer offer) implements Limit {
-            @Override
-            public RowId id() {
-                return new RowId.OfOffer(offer.id());
-            }
-        }
-
-        /** All shares together make the batch. */
-        record OfBatch() implements Limit {
-            @Override
-            public RowId id() {
-                return new RowId.OfBatch();
-            }
         }
     }
 }

@@ -6,10 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit;
 import panade.compile.CompiledBrief.Source;
+import panade.compile.Limit;
 import panade.domain.Side;
 import panade.model.LinearModel;
 
@@ -53,10 +52,7 @@ record ModelNames(List<String> columns, List<String> rows, List<String> columnWo
     }
 
     private static String words(Limit limit) {
-        if (limit instanceof Limit.OfBound bound) {
-            return bound.bound().name() + side(bound.side());
-        }
-        return limit instanceof Limit.OfOffer offer ? BriefCompiler.availabilityName(offer.offer()) : "batch";
+        return limit instanceof Limit.OfBound of ? of.name() + side(of.side()) : limit.name();
     }
 
     private static String side(Side side) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit.OfBound;
+import panade.compile.Limit.OfBound;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.LimitKind;

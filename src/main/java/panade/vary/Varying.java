@@ -11,10 +11,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.BasicPoint;
 import panade.certify.Verdict.Optimum;
 import panade.certify.sensitivity.Sensitivity;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit;
-import panade.domain.Side;
+import panade.compile.Limit;
 import panade.domain.purchase.Offer;
 import panade.domain.purchase.OfferId;
 import panade.model.Basis;
@@ -159,12 +157,9 @@ public final class Varying {
     private List<BindingSide> touches(Distribution found) {
         var touches = new ArrayList<BindingSide>();
         for (int i = 0; i < compiled.rows().size(); i++) {
-            if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfBound row) {
-                touches.add(new BindingSide(row.bound().name(), row.bound().path(), row.side(), found.touched(i)));
-            }
-            if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfOffer row) {
-                var name = BriefCompiler.availabilityName(row.offer());
-                touches.add(new BindingSide(name, name, Side.MAX, found.touched(i)));
+            if (found.touched(i) > 0 && compiled.rows().get(i) instanceof Limit.OfNumber row) {
+                var path = row instanceof Limit.OfBound of ? of.bound().path() : row.name();
+                touches.add(new BindingSide(row.name(), path, row.side(), found.touched(i)));
             }
         }
         touches.sort(Comparator.comparing(BindingSide::draws).reversed().thenComparing(BindingSide::path));

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
-import panade.compile.CompiledBrief.Limit;
 import panade.domain.Brief;
 import panade.domain.Side;
 import panade.testing.SmallKitchen;

@@ -9,7 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit;
+import panade.compile.Limit;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.explain.conflict.NumberMove.Written;

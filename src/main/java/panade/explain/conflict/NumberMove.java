@@ -8,9 +8,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
-import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
-import panade.compile.CompiledBrief.Limit;
+import panade.compile.Limit;
 import panade.domain.Bound;
 import panade.domain.BoundId;
 import panade.domain.Brief;
@@ -33,47 +32,40 @@ final class NumberMove {
     private final Brief brief;
     private final CompiledBrief compiled;
     private final int row;
-    private final Limit limit;
+    private final Limit.OfNumber limit;
 
+    /** The number of a row that has one. */
     NumberMove(Brief brief, CompiledBrief compiled, int row) {
         this.brief = brief;
         this.compiled = compiled;
         this.row = row;
-        this.limit = compiled.rows().get(row);
+        this.limit = (Limit.OfNumber) compiled.rows().get(row);
     }
 
     /** The number as it stands. */
     Quantity number() {
-        if (limit instanceof Limit.OfOffer offer) {
-            return Objects.requireNonNull(offer.offer().available());
-        }
-        var bound = (Limit.OfBound) limit;
-        var number =
-                bound.side() == Side.MIN ? bound.bound().min() : bound.bound().max();
-        return Objects.requireNonNull(number);
+        return limit.number();
     }
 
     /** What a result calls the bound. */
     String name() {
-        return limit instanceof Limit.OfBound bound
-                ? bound.bound().name()
-                : BriefCompiler.availabilityName(((Limit.OfOffer) limit).offer());
+        return limit.name();
     }
 
     /** The bound whose number it is; null for what can be had of an offer. */
     @Nullable
     BoundId bound() {
-        return limit instanceof Limit.OfBound of ? of.bound().id() : null;
+        return limit.boundId();
     }
 
     /** Which of the limit's numbers it is; what can be had of an offer is its most. */
     Side side() {
-        return limit instanceof Limit.OfBound of ? of.side() : Side.MAX;
+        return limit.side();
     }
 
     /** The number's path, side included. */
     String path() {
-        return limit instanceof Limit.OfOffer offer ? offer.offer().origin().pointer() + "/available" : row().name();
+        return limit.path();
     }
 
     /** The bound and its limit as a cook reads it. */
@@ -83,9 +75,7 @@ final class NumberMove {
     }
 
     Origin origin() {
-        return limit instanceof Limit.OfBound bound
-                ? bound.bound().origin()
-                : ((Limit.OfOffer) limit).offer().origin();
+        return limit.origin();
     }
 
     Row row() {
@@ -129,20 +119,7 @@ final class NumberMove {
 
     /** A brief without it. */
     Brief dropped(Brief other) {
-        if (limit instanceof Limit.OfOffer offer) {
-            return other.replacing(offer.offer(), offer.offer().withAvailable(null));
-        }
-        var bound = current(other);
-        return other.replacing(bound, bound.withNumber(side(), null));
-    }
-
-    /** The bound as it stands in a brief where it may have been changed before. */
-    private Bound current(Brief other) {
-        var bound = ((Limit.OfBound) limit).bound();
-        return other.bounds().stream()
-                .filter(each -> each.id().equals(bound.id()))
-                .findFirst()
-                .orElse(bound);
+        return limit.with(other, side(), null);
     }
 
     /** The level with which the row just holds at a point; empty where the number multiplies nothing there. */
@@ -276,11 +253,7 @@ final class NumberMove {
 
         /** A brief with it written, whatever else of it was changed before. */
         Brief in(Brief other) {
-            if (number.limit instanceof Limit.OfOffer offer) {
-                return other.replacing(offer.offer(), offer.offer().withAvailable(to));
-            }
-            var current = number.current(other);
-            return other.replacing(current, current.withNumber(side, to));
+            return number.limit.with(other, side, to);
         }
     }
 }
