@@ -21,6 +21,7 @@ import panade.buy.PlanSearch;
 import panade.buy.Product;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.LongRunning;
 import panade.cli.frame.OutcomePrinter;
 import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.UsageErrors;
@@ -63,7 +64,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         footer = {"", "Example: panade buy constraints/dumpling-filling.json=240lb constraints/skewer-mince.json=160lb"
         })
-public final class BuyCommand implements Callable<Integer> {
+public final class BuyCommand implements Callable<Integer>, LongRunning {
     private static final BigFraction USUAL_WORTH = BigFraction.of(7, 10);
 
     private final PrintWriter out;

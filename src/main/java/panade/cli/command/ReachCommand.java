@@ -8,6 +8,7 @@ import panade.assemble.ReachResults;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.LongRunning;
 import panade.cli.frame.Version;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
@@ -29,7 +30,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade reach constraints/dumpling-filling.json --target 1.20/lb"})
-public final class ReachCommand extends BriefCommand {
+public final class ReachCommand extends BriefCommand implements LongRunning {
     @Option(
             names = "--property",
             paramLabel = "NAME",

@@ -18,6 +18,7 @@ import panade.cli.frame.BriefCommand;
 import panade.cli.frame.ChoiceConverter;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.LongRunning;
 import panade.cli.frame.OutcomePrinter;
 import panade.cli.frame.UnsupportedFeatures;
 import panade.cli.frame.Version;
@@ -56,7 +57,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade report constraints/dumpling-filling.json -o filling.html"})
-public final class ReportCommand extends BriefCommand {
+public final class ReportCommand extends BriefCommand implements LongRunning {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",

@@ -10,6 +10,7 @@ import panade.assemble.StudyResults;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.LongRunning;
 import panade.cli.frame.Version;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
@@ -32,7 +33,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade study constraints/dumpling-filling.json --draws 10000 --spread 10%%"})
-public final class StudyCommand extends BriefCommand {
+public final class StudyCommand extends BriefCommand implements LongRunning {
     private static final long MOST_DRAWS = 100_000_000;
     private static final int MOST_COMPOSITIONS = 100_000;
     private static final long MOST_PROVED = 100_000;

@@ -10,6 +10,7 @@ import panade.assemble.TraceResults;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.LongRunning;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
 import panade.domain.Bound;
@@ -41,7 +42,7 @@ import picocli.CommandLine.Option;
             "Examples: panade trace constraints/dumpling-filling.json --price shea-fat --to 5/lb",
             "          panade trace constraints/dumpling-filling.json --bound protein"
         })
-public final class TraceCommand extends BriefCommand {
+public final class TraceCommand extends BriefCommand implements LongRunning {
     @ArgGroup(multiplicity = "1")
     private final Subject subject = new Subject();
 
