@@ -38,6 +38,7 @@ import panade.result.BlendResult.PropertyValue;
 import panade.result.BlendResult.Rung;
 import panade.result.BlendResult.ShareChange;
 import panade.result.BlendResult.UnusedIngredient;
+import panade.result.BoundResult;
 import panade.result.BriefResult.Status;
 import panade.result.RemarkLine;
 
@@ -70,6 +71,13 @@ public final class BlendResults {
     /** The same for readers that tell what round steps of the bounds do; each is solved. */
     public static BlendResult withMoves(Blended blended, OptionalSections sections) {
         return new BlendResults(blended, sections).result(remarks(blended), blended.steps());
+    }
+
+    /** Every bound as the blend meets it. */
+    public static List<BoundResult> bounds(Blended blended) {
+        return blended.explanation().limits().stream()
+                .map(new BoundResults(null)::of)
+                .toList();
     }
 
     /** A blend as a part of a larger result. */
