@@ -36,6 +36,10 @@ class ArchitectureTest {
             onlyIn("panade.sheet.poi..", "org.apache.poi..", "org.openxmlformats..");
 
     @ArchTest
+    static final ArchRule only_learning_knows_distributions =
+            onlyIn("panade.learn..", "org.apache.commons.statistics..");
+
+    @ArchTest
     static final ArchRule only_the_page_knows_templates = onlyIn("panade.page..", "gg.jte..");
 
     @ArchTest

@@ -1,0 +1,186 @@
+package panade.learn;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.quantity.Fractions;
+
+/**
+ * A linear model fitted by least squares, or from what was believed before. A belief counts as observations do, so that
+ * both are one piece of arithmetic, exact in fractions.
+ */
+public final class Fit implements Estimate {
+    private final Design design;
+    private final Sweep sweep;
+    private final int degrees;
+    private final BigFraction sse;
+
+    private Fit(Design design, Sweep sweep, int degrees, BigFraction sse) {
+        this.design = design;
+        this.sweep = sweep;
+        this.degrees = degrees;
+        this.sse = sse;
+    }
+
+    /** Fits a model to observations. */
+    public static Estimate of(List<Term> terms, List<Observation> observations, Prior prior) {
+        var design = Design.of(terms, observations);
+        var rows = new ArrayList<List<BigFraction>>();
+        var weights = new ArrayList<BigFraction>();
+        observations.forEach(each -> {
+            var row = design.row(each);
+            row.add(each.response());
+            rows.add(row);
+            weights.add(each.weight());
+        });
+        addBeliefs(prior, design.width(), rows, weights);
+        var sweep = Sweep.of(rows, weights, design.width() + 1);
+        if (!sweep.dependent().isEmpty()) {
+            return new NotSeparable(sweep.dependent().stream()
+                    .filter(column -> column < terms.size())
+                    .toList());
+        }
+        int free = prior.flat() + design.width() - terms.size();
+        return new Fit(
+                design,
+                sweep,
+                prior.degrees() + observations.size() - free,
+                sweep.residual().add(prior.variance().multiply(prior.degrees())));
+    }
+
+    /** A belief is an observation of the coefficient alone, of its own weight. */
+    private static void addBeliefs(Prior prior, int width, List<List<BigFraction>> rows, List<BigFraction> weights) {
+        for (int i = 0; i < prior.means().size(); i++) {
+            if (prior.precisions().get(i).signum() != 0) {
+                var row = new ArrayList<>(Collections.nCopies(width, BigFraction.ZERO));
+                row.set(i, BigFraction.ONE);
+                row.add(prior.means().get(i));
+                rows.add(row);
+                weights.add(prior.precisions().get(i));
+            }
+        }
+    }
+
+    public List<Term> terms() {
+        return design.terms();
+    }
+
+    public List<Observation> observations() {
+        return design.observations();
+    }
+
+    /** What the blocks are called whose common levels were taken out; one where there was nothing to take out. */
+    public List<String> blocks() {
+        return design.blocks();
+    }
+
+    public BigFraction coefficient(int term) {
+        return sweep.coefficient(term);
+    }
+
+    /** By how much a block lies above the mean of the blocks. */
+    public BigFraction blockEffect(int block) {
+        int first = terms().size();
+        if (block < blocks().size() - 1) {
+            return sweep.coefficient(first + block);
+        }
+        var others = BigFraction.ZERO;
+        for (int i = 0; i < blocks().size() - 1; i++) {
+            others = others.add(sweep.coefficient(first + i));
+        }
+        return others.negate();
+    }
+
+    /** Degrees of freedom left for the error. */
+    public int degrees() {
+        return degrees;
+    }
+
+    /** The sum of squares left over, with what was believed of the error. */
+    public BigFraction sse() {
+        return sse;
+    }
+
+    /** The error's variance; empty where no degree of freedom is left for it. */
+    public Optional<BigFraction> variance() {
+        return degrees > 0 ? Optional.of(sse.divide(degrees)) : Optional.empty();
+    }
+
+    /** A coefficient's variance. */
+    public Optional<BigFraction> variance(int term) {
+        return variance().map(variance -> variance.multiply(sweep.inverse(term, term)));
+    }
+
+    /** The determinant of the sums of squares and products of the terms. */
+    public BigFraction determinant() {
+        return sweep.determinant();
+    }
+
+    /** What is predicted where the levers have these values, in a block like the mean of them. */
+    public Prediction at(List<BigFraction> levers) {
+        return predicted(design.row(levers));
+    }
+
+    /** How fast the response grows along a direction, from a point. */
+    public Prediction slope(List<BigFraction> point, List<BigFraction> direction) {
+        var row = new ArrayList<>(Collections.nCopies(design.width(), BigFraction.ZERO));
+        for (int i = 0; i < terms().size(); i++) {
+            row.set(i, terms().get(i).slope(point, direction));
+        }
+        return predicted(row);
+    }
+
+    private Prediction predicted(List<BigFraction> row) {
+        return new Prediction(fitted(row), form(row), variance().orElse(null), degrees);
+    }
+
+    private BigFraction fitted(List<BigFraction> row) {
+        var sum = BigFraction.ZERO;
+        for (int i = 0; i < row.size(); i++) {
+            sum = sum.add(row.get(i).multiply(sweep.coefficient(i)));
+        }
+        return sum;
+    }
+
+    /** The row's variance, in variances of the error. */
+    private BigFraction form(List<BigFraction> row) {
+        var sum = BigFraction.ZERO;
+        for (int i = 0; i < row.size(); i++) {
+            var inner = BigFraction.ZERO;
+            for (int j = 0; j < row.size() && row.get(i).signum() != 0; j++) {
+                inner = inner.add(row.get(j).multiply(sweep.inverse(i, j)));
+            }
+            sum = sum.add(row.get(i).multiply(inner));
+        }
+        return sum;
+    }
+
+    /** Each observation with what the fit makes of it. */
+    public List<Residual> residuals() {
+        return observations().stream().map(this::residual).toList();
+    }
+
+    private Residual residual(Observation observation) {
+        var row = design.row(observation);
+        return new Residual(
+                observation,
+                observation.response().subtract(fitted(row)),
+                form(row).multiply(observation.weight()));
+    }
+
+    /** The largest leverage of an observation. */
+    public BigFraction mostLeverage() {
+        return residuals().stream().map(Residual::leverage).reduce(BigFraction.ZERO, Fractions::max);
+    }
+
+    /** Sum of squares of what each observation is off when it is predicted from the others; empty if one cannot be. */
+    public Optional<BigFraction> press() {
+        var residuals = residuals();
+        return residuals.stream().anyMatch(Residual::isAlone)
+                ? Optional.empty()
+                : Optional.of(
+                        residuals.stream().map(Residual::squareWithout).reduce(BigFraction.ZERO, BigFraction::add));
+    }
+}
