@@ -3,9 +3,12 @@ package panade.certify;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.certify.simplex.BasisSystem;
+import panade.certify.simplex.BasisSystem.Pair;
 import panade.certify.simplex.ExactSimplex;
 import panade.certify.simplex.ExactSimplex.Ending;
 import panade.certify.simplex.Tableau;
@@ -24,6 +27,18 @@ public final class Certifier {
 
     private Certifier() {}
 
+    /**
+     * What can be proved of the model by a solver of that name. Where it finds no point and so has no basis to offer,
+     * it is asked by how little the rows can be missed.
+     */
+    public static Verdict certify(LinearModel model, Function<LinearModel, SolverAnswer> solver, String name) {
+        var answer = solver.apply(model);
+        var refuted = answer instanceof SolverAnswer.Infeasible
+                ? Violation.refuted(model, solver.apply(Violation.of(model)), name)
+                : Optional.<Verdict>empty();
+        return refuted.orElseGet(() -> certify(model, answer, name));
+    }
+
     /** What can be proved of the model, given what a solver of that name says of it. */
     public static Verdict certify(LinearModel model, SolverAnswer answer, String solverName) {
         if (answer instanceof SolverAnswer.Optimal optimal) {
@@ -36,8 +51,16 @@ public final class Certifier {
     /** The verdict that a basis proves as it is, without a pivot; empty when it proves none. */
     public static Optional<Verdict> confirm(LinearModel model, Basis basis, String engine) {
         return BasisSystem.solve(model, basis)
-                .flatMap(pair ->
-                        proved(model, pair.point(), pair.multipliers(), engine, () -> dictionary(model, basis)));
+                .flatMap(pair -> proved(model, pair, engine, known(model, basis), () -> dictionary(model, basis)));
+    }
+
+    /**
+     * The basis itself, unless the slack of an equation is in it; null then, for a pivot or two must drive that out.
+     */
+    private static @Nullable Basis known(LinearModel model, Basis basis) {
+        return basis.rows().stream().allMatch(i -> model.rows().get(i).sense() != LinearModel.Sense.EQUAL)
+                ? basis
+                : null;
     }
 
     private static Tableau near(LinearModel model, Basis basis) {
@@ -67,19 +90,15 @@ public final class Certifier {
     private static Verdict optimum(LinearModel model, Tableau tableau, String engine) {
         var point = tableau.point();
         var multipliers = multipliers(model, tableau, tableau.costScale());
-        return proved(model, point, multipliers, engine, () -> tableau)
+        return proved(model, new Pair(point, multipliers), engine, null, () -> tableau)
                 .orElseGet(() -> new Verdict.Unproven("the exact check of the least-cost blend failed"));
     }
 
     private static Optional<Verdict> proved(
-            LinearModel model,
-            List<BigFraction> point,
-            List<BigFraction> multipliers,
-            String engine,
-            Supplier<Tableau> source) {
-        var proof = OptimalityProof.check(model, point, multipliers, engine);
+            LinearModel model, Pair pair, String engine, @Nullable Basis basis, Supplier<Tableau> source) {
+        var proof = OptimalityProof.check(model, pair.point(), pair.multipliers(), engine);
         return proof.isComplete()
-                ? Optional.of(new Verdict.Optimum(model, point, multipliers, proof, source))
+                ? Optional.of(new Verdict.Optimum(model, pair.point(), pair.multipliers(), proof, basis, source))
                 : Optional.empty();
     }
 

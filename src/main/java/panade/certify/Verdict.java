@@ -18,6 +18,7 @@ public sealed interface Verdict {
         private final List<BigFraction> point;
         private final List<BigFraction> multipliers;
         private final OptimalityProof proof;
+        private final @Nullable Basis basis;
         private final Supplier<Tableau> source;
         private @Nullable Tableau tableau;
 
@@ -26,11 +27,13 @@ public sealed interface Verdict {
                 List<BigFraction> point,
                 List<BigFraction> multipliers,
                 OptimalityProof proof,
+                @Nullable Basis basis,
                 Supplier<Tableau> source) {
             this.model = model;
             this.point = List.copyOf(point);
             this.multipliers = List.copyOf(multipliers);
             this.proof = proof;
+            this.basis = basis;
             this.source = source;
         }
 
@@ -61,7 +64,7 @@ public sealed interface Verdict {
 
         /** The basis that gives the point and the multipliers. */
         public Basis basis() {
-            return tableau().basis();
+            return basis == null ? tableau().basis() : basis;
         }
 
         /** The dictionary at the optimum, made when it is first asked for. */

@@ -308,7 +308,7 @@ public final class Planner {
 
     /** What can be proved of any model; may be asked in several threads. */
     public Verdict verdict(LinearModel model) {
-        return Certifier.certify(model, answer(model), engines.linear().name());
+        return Certifier.certify(model, this::answer, engines.linear().name());
     }
 
     /** Native solvers are asked by one thread at a time; what is proved of their answers is not held up. */
