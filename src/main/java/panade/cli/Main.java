@@ -31,6 +31,7 @@ import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.Version;
+import panade.cli.trial.FitCommand;
 import panade.document.syntax.Problem;
 import panade.domain.origin.Origin;
 import panade.plan.Engines;
@@ -212,6 +213,7 @@ public final class Main implements Callable<Integer> {
         commands.put("panel", () -> new PanelCommand(console));
         commands.put("buy", () -> new BuyCommand(console));
         commands.put("study", () -> new StudyCommand(console));
+        commands.put("fit", () -> new FitCommand(console));
         commands.put("export", () -> new ExportCommand(console));
         commands.put("import", () -> new ImportCommand(console));
         commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), console));

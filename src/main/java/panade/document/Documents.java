@@ -36,6 +36,8 @@ import panade.domain.purchase.Offer;
 import panade.domain.purchase.OfferId;
 import panade.domain.purchase.Schedule;
 import panade.domain.purchase.StoreRoom;
+import panade.domain.trial.TrialSet;
+import panade.domain.trial.Weighed;
 
 /** The way in: reads or checks the documents that a user names. */
 public final class Documents {
@@ -105,6 +107,16 @@ public final class Documents {
         return problems.none() ? new Reading.Accepted<>(spreads) : new Reading.Rejected<>(problems.inOrder());
     }
 
+    /** Reads trials with the brief that they are about, or everything that is wrong with any of it. */
+    public static Reading<TrialSet> readTrials(Path file) {
+        return new TrialDocuments(file).read();
+    }
+
+    /** Reads what a formula of a brief's product weighs, or everything that is wrong with it. */
+    public static Reading<Weighed> readMade(Path file, Brief brief) {
+        return new TrialDocuments(file).readMade(brief);
+    }
+
     /** Reads an ingredient set from its text, before there is such a file. */
     public static Reading<IngredientSet> setOf(String text, String shownAs) {
         var problems = new Problems();
@@ -148,6 +160,11 @@ public final class Documents {
             root.ifPresent(
                     node -> new ScheduleReader(folder, OptionalInt.empty(), setBeside(file), problems).read(node));
             return Checked.of(problems);
+        }
+        if (root.filter(node -> node instanceof ObjectNode object
+                        && object.field("responses").isPresent())
+                .isPresent()) {
+            return TrialDocuments.checked(readTrials(file));
         }
         return root.isEmpty() ? Checked.of(problems) : checkBrief(file);
     }

@@ -31,7 +31,11 @@ public enum Form {
 
     /** The next that bends further. */
     public Optional<Form> next() {
-        return ordinal() + 1 < values().length ? Optional.of(values()[ordinal() + 1]) : Optional.empty();
+        return switch (this) {
+            case LINEAR -> Optional.of(QUADRATIC);
+            case QUADRATIC -> Optional.of(SPECIAL_CUBIC);
+            case SPECIAL_CUBIC -> Optional.empty();
+        };
     }
 
     /**

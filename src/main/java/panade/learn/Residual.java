@@ -41,4 +41,16 @@ public record Residual(Observation observation, BigFraction error, BigFraction l
         var q = Decimal.of(quantile);
         return square.compareTo(q.multiply(q).multiply(variance)) <= 0;
     }
+
+    /**
+     * The square of how far it is from what the others predict, in their own scale; nought where they fit exactly. It
+     * must not be alone, and the fit must have more than one degree of freedom.
+     */
+    public BigFraction studentizedSquare(Fit fit) {
+        var square = error.multiply(error).multiply(observation.weight()).divide(BigFraction.ONE.subtract(leverage));
+        var rest = fit.sse().subtract(square);
+        return rest.signum() == 0
+                ? BigFraction.ZERO
+                : square.multiply(fit.degrees() - 1).divide(rest);
+    }
 }

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -52,7 +55,7 @@ class FitTest {
     }
 
     private static BigDecimal rounded(BigFraction value) {
-        return value.bigDecimalValue(30, java.math.RoundingMode.HALF_EVEN).round(CERTIFIED);
+        return value.bigDecimalValue(30, RoundingMode.HALF_EVEN).round(CERTIFIED);
     }
 
     /** Yarn with a prior, the error known to be 0.9: posterior computed with numpy. */
@@ -119,7 +122,7 @@ class FitTest {
     @Test
     void press_is_what_leaving_one_out_comes_to() {
         var all = PublishedFits.observations(PublishedFits.check("polvoron"));
-        var terms = Form.QUADRATIC.terms(3, false, java.util.Set.of());
+        var terms = Form.QUADRATIC.terms(3, false, Set.of());
         var sum = BigFraction.ZERO;
         for (var left : all) {
             var others = all.stream().filter(each -> each != left).toList();
@@ -156,6 +159,32 @@ class FitTest {
     void chance_of_a_poor_coverage_is_binomial() {
         var coverage = new Coverage(BigFraction.of(9, 10), 1, 3);
         assertThat(coverage.chanceOfNoMore()).isEqualTo(BigFraction.of(28, 1000));
+    }
+
+    /**
+     * Two thousand kitchens with a line of their own and normal scatter: the bound that eight trials set for the next
+     * batch with 90 % holds in 90 % of them, within three standard deviations of so many draws (0.0067 each).
+     */
+    @Test
+    void bounds_hold_as_often_as_they_say() {
+        var random = new Random(7);
+        var sure = BigFraction.of(9, 10);
+        int held = 0;
+        for (int kitchen = 0; kitchen < 2000; kitchen++) {
+            int slope = random.nextInt(20) - 10;
+            var trials = IntStream.range(0, 8).mapToObj(x -> noisy(x, slope, random));
+            var at = fit(LINE, trials).at(List.of(BigFraction.of(5)));
+            var bound = at.mean()
+                    .subtract(Decimal.of(at.below(sure, Prediction.Of.BATCH).orElseThrow()));
+            held += noisy(5, slope, random).response().compareTo(bound) >= 0 ? 1 : 0;
+        }
+        assertThat(held / 2000.0).isCloseTo(0.9, within(3 * 0.0067));
+    }
+
+    private static Observation noisy(int x, int slope, Random random) {
+        var scatter = Decimal.of(BigDecimal.valueOf(random.nextGaussian()).setScale(3, RoundingMode.HALF_EVEN));
+        return Observation.of(
+                List.of(BigFraction.of(x)), BigFraction.of(slope * x).add(scatter));
     }
 
     /** Two days, the second 10 higher throughout: the slope is 2 and nothing is left over. */
@@ -225,7 +254,7 @@ class FitTest {
             var deviation = number(deviations, i);
             within = within.add(deviation.multiply(deviation).multiply(38));
         }
-        var fit = fit(Form.QUADRATIC.terms(2, false, java.util.Set.of()), observations.stream());
+        var fit = fit(Form.QUADRATIC.terms(2, false, Set.of()), observations.stream());
         var test = LackOfFit.of(fit.sse(), fit.degrees(), new PureError(190, within))
                 .orElseThrow();
         assertThat(test.isRejectedAt(new BigDecimal("0.05"))).isEqualTo(test.f().doubleValue() > 3.1);

@@ -38,4 +38,13 @@ public abstract sealed class ShareConverter implements ITypeConverter<Quantity> 
             super(PanelRequest.TAILS::contains, "2%, 1.5%, 1% or 0.5%.");
         }
     }
+
+    /** How sure something is to be. */
+    public static final class OfSure extends ShareConverter {
+        public OfSure() {
+            super(
+                    share -> share.compareTo(BigFraction.of(1, 2)) >= 0 && share.compareTo(BigFraction.ONE) < 0,
+                    "a share from 50 % to below 100 %, such as \"90 %\".");
+        }
+    }
 }

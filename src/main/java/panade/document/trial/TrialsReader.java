@@ -1,0 +1,191 @@
+package panade.document.trial;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import panade.document.selector.NameResolver;
+import panade.document.selector.Names;
+import panade.document.syntax.Expect;
+import panade.document.syntax.Fields;
+import panade.document.syntax.Node;
+import panade.document.syntax.Node.ArrayNode;
+import panade.document.syntax.Node.ObjectNode;
+import panade.document.syntax.Node.TextNode;
+import panade.document.syntax.Problems;
+import panade.domain.Brief;
+import panade.domain.Stage;
+import panade.domain.trial.Lever;
+import panade.domain.trial.Response;
+import panade.domain.trial.Trial;
+import panade.domain.trial.TrialSet;
+import panade.domain.trial.Weighed;
+
+/** Reads trials of one product. */
+public final class TrialsReader {
+    private static final String LIST =
+            "a list of trials, such as [{\"id\": \"T1\", \"weighed\": {}, \"measured\": {}}]";
+
+    private final Brief brief;
+    private final Problems problems;
+    private final Expect expect;
+    private final Names names;
+
+    /** A reader of trials of what a brief is about. */
+    public TrialsReader(Brief brief, Problems problems) {
+        this.brief = brief;
+        this.problems = problems;
+        this.expect = new Expect(problems);
+        var stages = brief.stages().stream().map(Stage::id).collect(Collectors.toSet());
+        this.names = new Names(Optional.of(brief.set()), stages, problems);
+    }
+
+    /** The trials; empty when something was wrong. */
+    public Optional<TrialSet> read(ObjectNode written, String shownAs) {
+        var root = new NameResolver(brief.set()).resolved(written);
+        var fields = new Fields(root, problems, "title", "brief", "responses", "levers", "forms", "trials", "tables");
+        var title = fields.get("title").flatMap(node -> expect.text(node, "a text"));
+        var shared = fields.get("levers").map(node -> new LeverReader(names).read(node));
+        var forms = fields.get("forms").orElse(null);
+        var responses = fields.required("responses", "what was measured, such as {\"cook loss\": {\"unit\": \"%\"}}")
+                .map(node -> new ResponseReader(names).read(node, shared.orElse(List.of()), forms))
+                .orElse(List.of());
+        responses.stream().filter(each -> each.levers().isEmpty()).forEach(this::tellNoLevers);
+        var trials = trials(fields, responses);
+        checkLevers(responses, trials);
+        checkBlocks(trials);
+        return problems.none()
+                ? Optional.of(new TrialSet(
+                        title.map(TextNode::text).orElse(shownAs),
+                        shownAs,
+                        brief,
+                        responses,
+                        trials,
+                        problems.remarks()))
+                : Optional.empty();
+    }
+
+    /** What was weighed, outside of any trial; empty when something was wrong. */
+    public Optional<Weighed> weighed(Node node) {
+        return new WeighedReader(names).read(node);
+    }
+
+    private void tellNoLevers(Response response) {
+        problems.add(
+                response.origin(),
+                "Nothing says what \"" + response.name() + "\" may follow",
+                "Expected \"levers\" beside \"responses\", such as {\"ether\": {\"kind\": \"cellulose-ether\"}}.");
+    }
+
+    private List<Trial> trials(Fields fields, List<Response> responses) {
+        var written = new ArrayList<ObjectNode>();
+        fields.get("trials")
+                .flatMap(node -> expect.list(node, LIST))
+                .map(ArrayNode::items)
+                .orElse(List.of())
+                .forEach(item -> expect.object(item, LIST).ifPresent(written::add));
+        if (fields.get("tables").isEmpty()) {
+            fields.required("trials", LIST);
+        }
+        var all = new TrialTables(problems).merged(written, fields.get("tables"));
+        var reader = new TrialReader(names, responses);
+        var byId = new LinkedHashMap<String, Trial>();
+        for (var each : all) {
+            reader.read(each).ifPresent(trial -> {
+                if (byId.putIfAbsent(trial.id(), trial) != null) {
+                    problems.add(
+                            trial.origin(),
+                            "Two trials are called \"" + trial.id() + "\"",
+                            "Expected a name of its own for each; \"repeats\" says that it repeats another.");
+                }
+            });
+        }
+        return byId.values().stream().map(trial -> grouped(trial, byId)).toList();
+    }
+
+    /** The trial with the first of those that repeat each other as its group. */
+    private Trial grouped(Trial trial, Map<String, Trial> byId) {
+        var first = trial;
+        var seen = new ArrayList<String>();
+        while (!first.group().isEmpty()) {
+            var next = byId.get(first.group());
+            if (next == null || seen.contains(first.id())) {
+                tellNotRepeated(trial, first.group(), byId.keySet());
+                break;
+            }
+            seen.add(first.id());
+            first = next;
+        }
+        return new Trial(
+                trial.id(),
+                trial.weighed(),
+                trial.process(),
+                trial.measured(),
+                first.id(),
+                trial.block(),
+                trial.origin());
+    }
+
+    private void tellNotRepeated(Trial trial, String repeated, Set<String> ids) {
+        problems.unknown(
+                trial.origin(),
+                "\"" + trial.id() + "\" repeats \"" + repeated + "\", which is no other trial",
+                repeated,
+                ids,
+                "Expected the id of an earlier trial.");
+    }
+
+    private void checkLevers(List<Response> responses, List<Trial> trials) {
+        var levers = responses.stream()
+                .flatMap(response -> response.levers().stream())
+                .distinct()
+                .toList();
+        levers.forEach(lever -> trials.forEach(trial -> check(lever, trial)));
+    }
+
+    private void check(Lever lever, Trial trial) {
+        if (!isKnown(lever, trial.weighed())) {
+            problems.add(
+                    lever.origin(),
+                    "The lever \"" + lever.name() + "\" needs a value that an ingredient of \"" + trial.id()
+                            + "\" does not state",
+                    "Expected it in the ingredient set, or under \"assume\".");
+        } else if (lever.value(trial.weighed(), trial.process(), brief.composition())
+                .isEmpty()) {
+            boolean setting = lever instanceof Lever.OfProcess;
+            problems.add(
+                    trial.origin(),
+                    "\"" + trial.id() + "\" does not say what the lever \"" + lever.name() + "\" was",
+                    setting
+                            ? "Expected it under \"process\", such as {\"" + ((Lever.OfProcess) lever).setting()
+                                    + "\": 30}."
+                            : "Expected something weighed in of what it is measured against.");
+        }
+    }
+
+    private boolean isKnown(Lever lever, Weighed weighed) {
+        if (lever instanceof Lever.OfBlend blend) {
+            return Lever.isKnown(blend.measure(), weighed, brief.composition());
+        }
+        return !(lever instanceof Lever.OfRatio ratio) || isKnown(ratio, weighed);
+    }
+
+    private boolean isKnown(Lever.OfRatio ratio, Weighed weighed) {
+        return Lever.isKnown(ratio.measure(), weighed, brief.composition())
+                && Lever.isKnown(ratio.per(), weighed, brief.composition());
+    }
+
+    private void checkBlocks(List<Trial> trials) {
+        if (trials.stream().anyMatch(trial -> !trial.block().isEmpty())) {
+            trials.stream()
+                    .filter(trial -> trial.block().isEmpty())
+                    .forEach(trial -> problems.add(
+                            trial.origin(),
+                            "\"" + trial.id() + "\" states no block, and others do",
+                            "Expected a block for each trial, such as \"day 2\", or for none."));
+        }
+    }
+}

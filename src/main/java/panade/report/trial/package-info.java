@@ -1,0 +1,5 @@
+/** Words what trials teach. */
+@NullMarked
+package panade.report.trial;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** What commands on trials answer. */
+@NullMarked
+package panade.result.trial;
+
+import org.jspecify.annotations.NullMarked;
