@@ -1,9 +1,7 @@
 package panade.certify;
 
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.simplex.Integers;
@@ -50,18 +48,15 @@ public final class Certificate {
     }
 
     private static boolean holds(Row row, List<BigInteger> amounts, BigInteger common) {
-        var used = new HashMap<Integer, BigFraction>();
-        row.form().forEach((j, coefficient) -> {
-            if (amounts.get(j).signum() != 0) {
-                used.put(j, coefficient);
-            }
-        });
-        var scale = Integers.commonDenominator(used.values());
+        var form = row.form().whole();
         var activity = BigInteger.ZERO;
-        for (var term : used.entrySet()) {
-            activity = activity.add(amounts.get(term.getKey()).multiply(Integers.times(term.getValue(), scale)));
+        for (int k = 0; k < form.size(); k++) {
+            var amount = amounts.get(form.column(k));
+            if (amount.signum() != 0) {
+                activity = activity.add(amount.multiply(form.value(k)));
+            }
         }
-        return holds(row, BigFraction.of(activity, common.multiply(scale)));
+        return holds(row, BigFraction.of(activity, common.multiply(form.denominator())));
     }
 
     private static boolean holds(Row row, BigFraction activity) {
@@ -88,15 +83,16 @@ public final class Certificate {
         var common = Integers.commonDenominator(multipliers);
         var gained = new BigInteger[model.columns().size()];
         Arrays.fill(gained, BigInteger.ZERO);
-        var rowScale = Integers.commonDenominator(usedCoefficients(model, multipliers));
+        var rowScale = commonDenominator(model, multipliers);
         for (int i = 0; i < multipliers.size(); i++) {
             if (multipliers.get(i).signum() != 0) {
-                var multiplier = Integers.times(multipliers.get(i), common);
-                model.rows()
-                        .get(i)
-                        .form()
-                        .forEach((j, coefficient) ->
-                                gained[j] = gained[j].add(multiplier.multiply(Integers.times(coefficient, rowScale))));
+                var form = model.rows().get(i).form().whole();
+                var multiplier =
+                        Integers.times(multipliers.get(i), common).multiply(rowScale.divide(form.denominator()));
+                for (int k = 0; k < form.size(); k++) {
+                    int j = form.column(k);
+                    gained[j] = gained[j].add(multiplier.multiply(form.value(k)));
+                }
             }
         }
         var scale = common.multiply(rowScale);
@@ -111,21 +107,24 @@ public final class Certificate {
         return true;
     }
 
-    private static List<BigFraction> usedCoefficients(LinearModel model, List<BigFraction> multipliers) {
-        var used = new ArrayList<BigFraction>();
+    private static BigInteger commonDenominator(LinearModel model, List<BigFraction> multipliers) {
+        var common = BigInteger.ONE;
         for (int i = 0; i < multipliers.size(); i++) {
             if (multipliers.get(i).signum() != 0) {
-                used.addAll(model.rows().get(i).form().values());
+                var own = model.rows().get(i).form().whole().denominator();
+                common = common.divide(common.gcd(own)).multiply(own);
             }
         }
-        return used;
+        return common;
     }
 
     /** The right sides times their multipliers. */
     static BigFraction rightSides(LinearModel model, List<BigFraction> multipliers) {
         var total = BigFraction.ZERO;
         for (int i = 0; i < multipliers.size(); i++) {
-            total = total.add(model.rows().get(i).right().multiply(multipliers.get(i)));
+            if (multipliers.get(i).signum() != 0) {
+                total = total.add(model.rows().get(i).right().multiply(multipliers.get(i)));
+            }
         }
         return total;
     }

@@ -2,6 +2,7 @@ package panade.domain;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.pantry.Composition;
@@ -40,6 +41,11 @@ public record Measure(String name, Unit unit, List<Part> parts) {
             return weight != null && weight.signum() != 0 && (stage == null || stage.equals(use.stage()));
         }
 
+        /** The product; mostly the weight is one, and multiplying fractions takes a while. */
+        private static BigFraction times(BigFraction weight, BigFraction value) {
+            return weight.equals(BigFraction.ONE) ? value : weight.multiply(value);
+        }
+
         /** What a kilogram of the ingredient in that stage adds, in base units. */
         BigFraction perKg(Use use, Composition composition) {
             var weight = ingredients.getOrDefault(use.ingredient(), BigFraction.ZERO);
@@ -47,12 +53,14 @@ public record Measure(String name, Unit unit, List<Part> parts) {
             if (!seen || weight.signum() == 0 || properties.isEmpty()) {
                 return seen ? weight : BigFraction.ZERO;
             }
-            var content = BigFraction.ZERO;
+            BigFraction content = null;
             for (var property : properties.entrySet()) {
-                var value = composition.base(use.ingredient(), property.getKey());
-                content = content.add(property.getValue().multiply(value.orElseThrow()));
+                var value =
+                        composition.base(use.ingredient(), property.getKey()).orElseThrow();
+                var part = times(property.getValue(), value);
+                content = content == null ? part : content.add(part);
             }
-            return weight.multiply(content);
+            return times(weight, Objects.requireNonNull(content));
         }
     }
 
@@ -60,7 +68,8 @@ public record Measure(String name, Unit unit, List<Part> parts) {
     public BigFraction perKg(Use use, Composition composition) {
         var total = BigFraction.ZERO;
         for (var part : parts) {
-            total = total.add(part.perKg(use, composition));
+            var own = part.perKg(use, composition);
+            total = total.signum() == 0 ? own : total.add(own);
         }
         return total;
     }

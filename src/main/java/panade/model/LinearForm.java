@@ -13,21 +13,24 @@ import java.util.function.BiConsumer;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A sum of coefficient times column. Immutable; it holds no coefficient of zero, so that equal forms are equal values,
  * and its columns are always met in ascending order.
- *
- * @param coefficients by column index; a column that is absent counts nothing
  */
-public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
+public final class LinearForm {
     /** The form without columns. */
     public static final LinearForm ZERO = new LinearForm(Collections.emptySortedMap());
 
-    public LinearForm {
+    private final SortedMap<Integer, BigFraction> coefficients;
+    /** Made when it is first asked for. */
+    private @Nullable WholeForm whole;
+
+    private LinearForm(SortedMap<Integer, BigFraction> coefficients) {
         var kept = new TreeMap<>(coefficients);
         kept.values().removeIf(value -> value.signum() == 0);
-        coefficients = Collections.unmodifiableSortedMap(kept);
+        this.coefficients = Collections.unmodifiableSortedMap(kept);
     }
 
     /** The form with coefficients by column. */
@@ -44,7 +47,10 @@ public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
     public static LinearForm over(int columns, IntFunction<BigFraction> coefficient) {
         var all = new TreeMap<Integer, BigFraction>();
         for (int j = 0; j < columns; j++) {
-            all.put(j, coefficient.apply(j));
+            var value = coefficient.apply(j);
+            if (value.signum() != 0) {
+                all.put(j, value);
+            }
         }
         return new LinearForm(all);
     }
@@ -59,6 +65,21 @@ public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
         var all = new TreeMap<Integer, BigFraction>();
         columns.forEach(column -> all.put(column, BigFraction.ONE));
         return new LinearForm(all);
+    }
+
+    /** Coefficients by column index; a column that is absent counts nothing. */
+    public SortedMap<Integer, BigFraction> coefficients() {
+        return coefficients;
+    }
+
+    /** The same in whole numbers over one denominator. */
+    public WholeForm whole() {
+        var known = whole;
+        if (known == null) {
+            known = WholeForm.of(coefficients);
+            whole = known;
+        }
+        return known;
     }
 
     /** The coefficient of a column. */
@@ -90,7 +111,10 @@ public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
     public BigFraction dot(List<BigFraction> point) {
         var total = BigFraction.ZERO;
         for (var term : coefficients.entrySet()) {
-            total = total.add(term.getValue().multiply(point.get(term.getKey())));
+            var amount = point.get(term.getKey());
+            if (amount.signum() != 0) {
+                total = total.add(term.getValue().multiply(amount));
+            }
         }
         return total;
     }
@@ -153,5 +177,20 @@ public record LinearForm(SortedMap<Integer, BigFraction> coefficients) {
                 .map(BigFraction::abs)
                 .max(Comparator.naturalOrder())
                 .orElse(BigFraction.ZERO);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LinearForm form && coefficients.equals(form.coefficients);
+    }
+
+    @Override
+    public int hashCode() {
+        return coefficients.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return coefficients.toString();
     }
 }

@@ -77,7 +77,9 @@ public record LinearModel(List<Column> columns, List<Row> rows) {
     public BigFraction costAt(List<BigFraction> point) {
         var total = BigFraction.ZERO;
         for (int j = 0; j < columns.size(); j++) {
-            total = total.add(columns.get(j).cost().multiply(point.get(j)));
+            if (point.get(j).signum() != 0) {
+                total = total.add(columns.get(j).cost().multiply(point.get(j)));
+            }
         }
         return total;
     }

@@ -1,7 +1,6 @@
 package panade.padic;
 
 import java.math.BigInteger;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -42,22 +41,16 @@ public final class PadicSystem {
 
     private static Optional<List<BigFraction>> lift(
             SquareMatrix matrix, List<BigInteger> right, UnaryOperator<long[]> solver) {
-        var rest = right.toArray(BigInteger[]::new);
-        var value = new BigInteger[rest.length];
-        Arrays.fill(value, BigInteger.ZERO);
-        var modulus = BigInteger.ONE;
+        var lift = Lift.of(matrix, right, solver);
         int bits = 2 * matrix.bits(right) + 2;
         int nextTry = FIRST_TRY;
+        var modulus = BigInteger.ONE;
         for (int digits = 1; modulus.bitLength() <= bits + Integer.SIZE; digits++) {
-            var digit = solver.apply(Arrays.stream(rest).mapToLong(Residues::of).toArray());
-            for (int i = 0; i < rest.length; i++) {
-                value[i] = value[i].add(modulus.multiply(BigInteger.valueOf(digit[i])));
-                rest[i] = rest[i].subtract(matrix.times(i, digit)).divide(Residues.BIG_PRIME);
-            }
+            lift.digit();
             modulus = modulus.multiply(Residues.BIG_PRIME);
             if (digits >= nextTry || modulus.bitLength() > bits) {
-                var solution =
-                        Reconstruction.of(value, modulus).filter(candidate -> matrix.productEquals(candidate, right));
+                var solution = Reconstruction.of(lift.values(), modulus)
+                        .filter(candidate -> matrix.productEquals(candidate, right));
                 if (solution.isPresent()) {
                     return solution;
                 }

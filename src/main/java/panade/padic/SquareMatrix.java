@@ -9,7 +9,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A square matrix of whole numbers, most of them zero. */
 public final class SquareMatrix {
+    /** Whole numbers of fewer bits are small: a line of them times residues, and what is carried on, fit in a long. */
+    private static final int SMALL = 61;
+
     private final List<Map<Integer, BigInteger>> rows;
+    /** The columns and the values of each row; no values where one of the matrix is not small. */
+    private final int[][] columns;
+
+    private final long[][] values;
+    private final boolean small;
 
     /**
      * A matrix.
@@ -21,6 +29,14 @@ public final class SquareMatrix {
         // in order of columns, so that the same matrix is always worked through in the same order
         rows.forEach(row -> copy.add(new TreeMap<>(row)));
         this.rows = List.copyOf(copy);
+        this.columns = this.rows.stream()
+                .map(row -> row.keySet().stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
+        this.small = this.rows.stream().allMatch(row -> sizes(row).bitLength() < SMALL);
+        this.values = this.rows.stream()
+                .map(row ->
+                        row.values().stream().mapToLong(BigInteger::longValue).toArray())
+                .toArray(long[][]::new);
     }
 
     int size() {
@@ -29,6 +45,11 @@ public final class SquareMatrix {
 
     Map<Integer, BigInteger> row(int i) {
         return rows.get(i);
+    }
+
+    /** Whether all of it, and a right side, is small. */
+    boolean isSmall(List<BigInteger> right) {
+        return small && right.stream().allMatch(value -> value.bitLength() < SMALL);
     }
 
     /** Rows and columns exchanged. */
@@ -51,6 +72,15 @@ public final class SquareMatrix {
             if (factor != 0) {
                 total = total.add(term.getValue().multiply(BigInteger.valueOf(factor)));
             }
+        }
+        return total;
+    }
+
+    /** The last 64 bits of the same, of a small matrix. */
+    long lastBitsOfTimes(int i, long[] vector) {
+        long total = 0;
+        for (int k = 0; k < columns[i].length; k++) {
+            total += values[i][k] * vector[columns[i][k]];
         }
         return total;
     }
@@ -79,9 +109,12 @@ public final class SquareMatrix {
     int bits(List<BigInteger> right) {
         int bits = right.stream().mapToInt(BigInteger::bitLength).max().orElse(0);
         for (var row : rows) {
-            var sum = row.values().stream().map(BigInteger::abs).reduce(BigInteger.ZERO, BigInteger::add);
-            bits += sum.bitLength();
+            bits += sizes(row).bitLength();
         }
         return bits;
+    }
+
+    private static BigInteger sizes(Map<Integer, BigInteger> row) {
+        return row.values().stream().map(BigInteger::abs).reduce(BigInteger.ZERO, BigInteger::add);
     }
 }

@@ -20,6 +20,8 @@ public final class Composition {
     // Sums of sums share their parts, which would be added up once for every way that leads to them.
     private final Map<Place, Optional<BigFraction>> sums = new ConcurrentHashMap<>();
     private final Map<Place, Boolean> given = new ConcurrentHashMap<>();
+    // Every bound asks again, in every model made of the brief.
+    private final Map<String, Map<String, Optional<BigFraction>>> bases = new ConcurrentHashMap<>();
 
     private record Place(String ingredient, String property) {}
 
@@ -108,8 +110,14 @@ public final class Composition {
 
     /** The property per kilogram of ingredient, in the base unit of its dimension; empty when it is unknown. */
     public Optional<BigFraction> base(String ingredientId, String propertyId) {
-        var unit = set.property(propertyId).unit();
-        return stated(ingredientId, propertyId).map(number -> number.multiply(unit.factor()));
+        var known = bases.computeIfAbsent(propertyId, id -> new ConcurrentHashMap<>());
+        var base = known.get(ingredientId);
+        if (base == null) {
+            var unit = set.property(propertyId).unit();
+            base = stated(ingredientId, propertyId).map(number -> number.multiply(unit.factor()));
+            known.put(ingredientId, base);
+        }
+        return base;
     }
 
     private Optional<BigFraction> knownSum(String ingredientId, Property property) {
