@@ -1,6 +1,7 @@
 package panade.certify;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +66,11 @@ public sealed interface Verdict {
         /** The basis that gives the point and the multipliers. */
         public Basis basis() {
             return basis == null ? tableau().basis() : basis;
+        }
+
+        /** The basis that was claimed and found right as it is; empty where pivots led there. */
+        public Optional<Basis> claimedBasis() {
+            return Optional.ofNullable(basis);
         }
 
         /** The dictionary at the optimum, made when it is first asked for. */

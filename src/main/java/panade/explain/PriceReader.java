@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
-import panade.certify.sensitivity.Sensitivity.Breakpoint;
 import panade.certify.sensitivity.Sensitivity.Entrance;
 import panade.compile.CompiledBrief;
 import panade.domain.Blend;
@@ -57,8 +56,8 @@ final class PriceReader {
     private Used used(Offer offer) {
         var price = offer.pricePerKg();
         var moving = shared(weights(offer));
-        var down = sensitivity.movingPrice(moving, -1).map(Breakpoint::by).map(price::subtract);
-        var up = sensitivity.movingPrice(moving, 1).map(Breakpoint::by).map(price::add);
+        var down = sensitivity.priceLimit(moving, -1).map(price::subtract);
+        var up = sensitivity.priceLimit(moving, 1).map(price::add);
         return new Used(
                 offer.ingredient(),
                 offer.supplier(),

@@ -61,7 +61,7 @@ class EnumeratedModelsTest {
     @MethodSource("models")
     void a_rate_holds_as_far_as_it_reaches_and_no_further(int number) {
         var model = model(number);
-        optimum(model).ifPresent(optimum -> {
+        optima(model).forEach(optimum -> {
             var sensitivity = new Sensitivity(optimum);
             for (int row = 0; row < model.rows().size(); row++) {
                 checkRate(model, row, sensitivity.raising(row), BigFraction.ONE);
@@ -77,6 +77,7 @@ class EnumeratedModelsTest {
         }
         var rate = told.get();
         var reach = rate.reach() == null ? BigFraction.of(1000) : rate.reach();
+        assertThat(reach.signum()).isPositive();
         var least = Vertices.of(model).leastCost().orElseThrow();
         for (var part : List.of(BigFraction.ONE, BigFraction.of(1, 3))) {
             var way = reach.multiply(part);
@@ -94,13 +95,15 @@ class EnumeratedModelsTest {
     @MethodSource("models")
     void a_price_leaves_the_blend_alone_until_its_breakpoint(int number) {
         var model = model(number);
-        optimum(model).ifPresent(optimum -> {
+        optima(model).forEach(optimum -> {
             var sensitivity = new Sensitivity(optimum);
             var least = model.costAt(optimum.point());
             for (int column = 0; column < model.columns().size(); column++) {
                 var used = optimum.point().get(column);
                 for (int sign : List.of(1, -1)) {
                     var told = sensitivity.movingPrice(LinearForm.of(column, BigFraction.ONE), sign);
+                    assertThat(sensitivity.priceLimit(LinearForm.of(column, BigFraction.ONE), sign))
+                            .isEqualTo(told.map(Sensitivity.Breakpoint::by));
                     var by = told.map(Sensitivity.Breakpoint::by).orElse(BigFraction.of(1000));
                     assertThat(priced(model, column, by.multiply(sign)))
                             .isEqualTo(least.add(by.multiply(sign).multiply(used)));
@@ -121,7 +124,7 @@ class EnumeratedModelsTest {
     @MethodSource("models")
     void what_is_unused_comes_in_just_below_its_entering_price(int number) {
         var model = model(number);
-        optimum(model).ifPresent(optimum -> {
+        optima(model).forEach(optimum -> {
             var corners = Vertices.of(model);
             var least = corners.leastCost().orElseThrow();
             for (int column = 0; column < model.columns().size(); column++) {
@@ -150,7 +153,7 @@ class EnumeratedModelsTest {
     @MethodSource("models")
     void extremes_are_taken_over_all_cheapest_corners(int number) {
         var model = model(number);
-        optimum(model).ifPresent(optimum -> {
+        optima(model).forEach(optimum -> {
             var corners = Vertices.of(model);
             var sensitivity = new Sensitivity(optimum);
             for (int column = 0; column < model.columns().size(); column++) {
@@ -163,10 +166,18 @@ class EnumeratedModelsTest {
         });
     }
 
-    private static Optional<Verdict.Optimum> optimum(LinearModel model) {
-        return Certifier.certify(model, SILENCE, "test") instanceof Verdict.Optimum optimum
-                ? Optional.of(optimum)
-                : Optional.empty();
+    /**
+     * The optimum as pivots find it, and as its basis is confirmed when it is claimed: read off a dictionary or not.
+     */
+    private static List<Verdict.Optimum> optima(LinearModel model) {
+        if (!(Certifier.certify(model, SILENCE, "test") instanceof Verdict.Optimum pivoted)) {
+            return List.of();
+        }
+        var claimed = (Verdict.Optimum)
+                Certifier.confirm(model, pivoted.basis(), "test").orElseThrow();
+        assertThat(pivoted.claimedBasis()).isEmpty();
+        assertThat(claimed.claimedBasis()).isPresent();
+        return List.of(pivoted, claimed);
     }
 
     private static Optional<BigFraction> cost(LinearModel model, SolverAnswer answer) {

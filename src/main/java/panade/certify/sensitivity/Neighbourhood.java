@@ -2,13 +2,11 @@ package panade.certify.sensitivity;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Certificate;
 import panade.certify.Certifier;
 import panade.certify.Verdict;
-import panade.certify.simplex.BasisSystem;
 import panade.certify.simplex.ExactSimplex;
 import panade.certify.simplex.ExactSimplex.Ending;
 import panade.certify.simplex.Integers;
@@ -20,7 +18,6 @@ import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 import panade.model.Unproved;
 import panade.quantity.Decimal;
-import panade.scenario.BasisSearch;
 
 /**
  * All points that meet a model's rows and cost at most a little more than its optimum. Each extreme is found by a
@@ -31,7 +28,7 @@ public final class Neighbourhood {
 
     private final LinearModel model;
     private final Basis start;
-    private final Optional<BasisSearch> search;
+    private final WalkedOptima walked;
     /** Made when a search fails. */
     private @Nullable Tableau tableau;
 
@@ -65,7 +62,7 @@ public final class Neighbourhood {
     private Neighbourhood(Verdict.Optimum optimum, Row cost) {
         this.model = optimum.model().with(cost);
         this.start = with(optimum.basis(), model.rows().size() - 1);
-        this.search = BasisSearch.from(model, start);
+        this.walked = new WalkedOptima(model, start);
     }
 
     private Tableau tableau() {
@@ -111,17 +108,9 @@ public final class Neighbourhood {
     private Extreme extreme(LinearForm form, boolean most) {
         var weights = (most ? form.negated() : form).dense(model.columns().size());
         var question = model.withCosts(weights);
-        var point = guessed(question, weights).orElseGet(() -> pivoted(question, weights));
+        var point = walked.point(weights).orElseGet(() -> pivoted(question, weights));
         var value = question.costAt(point);
         return new Extreme(most ? value.negate() : value, point);
-    }
-
-    /** The point of the basis that the search takes for the best, where that can be proved. */
-    private Optional<List<BigFraction>> guessed(LinearModel question, List<BigFraction> weights) {
-        return search.flatMap(walks -> walks.best(weights))
-                .flatMap(basis -> BasisSystem.solve(question, basis))
-                .filter(pair -> Certificate.provesOptimal(question, pair.point(), pair.multipliers()))
-                .map(BasisSystem.Pair::point);
     }
 
     private List<BigFraction> pivoted(LinearModel question, List<BigFraction> weights) {

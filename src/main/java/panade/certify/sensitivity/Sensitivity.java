@@ -21,6 +21,9 @@ import panade.model.Unproved;
  */
 public final class Sensitivity {
     private final Verdict.Optimum optimum;
+    private @Nullable WalkedOptima walked;
+    private Optional<SparseOptimum> sparse = Optional.empty();
+    private boolean looked;
 
     /** The sensitivity of a proved optimum. */
     public Sensitivity(Verdict.Optimum optimum) {
@@ -46,6 +49,20 @@ public final class Sensitivity {
     }
 
     private Optional<Rate> moving(int row, int sign) {
+        var quick = sparse().flatMap(optimal -> optimal.moving(row, sign));
+        return quick.isPresent() ? quick : pivoted(row, sign);
+    }
+
+    /** The optimum without its dictionary; empty where its basis is not known. */
+    private synchronized Optional<SparseOptimum> sparse() {
+        if (!looked) {
+            sparse = SparseOptimum.of(optimum);
+            looked = true;
+        }
+        return sparse;
+    }
+
+    private Optional<Rate> pivoted(int row, int sign) {
         var tableau = optimum.tableau();
         boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
         var scale = tableau.slackScale(row);
@@ -81,6 +98,20 @@ public final class Sensitivity {
         var moving = new MovingPrice(optimum.tableau(), weights, sign);
         return Optional.ofNullable(ParametricSimplex.alongDirection(moving.tableau()))
                 .map(moving::turn);
+    }
+
+    /**
+     * How far the costs of some columns may be lowered (or raised) together before anything changes; empty where that
+     * is for ever.
+     *
+     * @param weights by column, what one unit of the moving price adds to its cost
+     * @param sign 1 to raise, -1 to lower
+     */
+    public Optional<BigFraction> priceLimit(LinearForm weights, int sign) {
+        var quick = sparse().flatMap(optimal -> optimal.movingPrice(sign < 0 ? weights.negated() : weights));
+        return quick.isPresent()
+                ? Optional.ofNullable(quick.get().by())
+                : movingPrice(weights, sign).map(Breakpoint::by);
     }
 
     /**
@@ -120,6 +151,11 @@ public final class Sensitivity {
      * @param own all columns of what comes in
      */
     public Optional<Entrance> entering(LinearForm weights, Set<Integer> own) {
+        var sparse = sparse().flatMap(optimal -> optimal.entering(weights, own))
+                .filter(found -> Entering.provesEntrance(optimum, weights, found.by(), found.after()));
+        if (sparse.isPresent()) {
+            return sparse.map(found -> new Entrance(found.by(), found.after(), fallen -> false));
+        }
         var quick = Entering.of(optimum, weights, own).flatMap(found -> {
             var after = found.after();
             return Entering.provesEntrance(optimum, weights, found.by(), after)
@@ -144,7 +180,14 @@ public final class Sensitivity {
 
     /** A point of least cost under other costs of the same columns, proved like the first. */
     public List<BigFraction> leastPointAt(List<BigFraction> costs) {
-        return Repricing.leastPoint(optimum, costs);
+        return walked().point(costs).orElseGet(() -> Repricing.leastPoint(optimum, costs));
+    }
+
+    private synchronized WalkedOptima walked() {
+        if (walked == null) {
+            walked = new WalkedOptima(optimum.model(), optimum.basis());
+        }
+        return walked;
     }
 
     /** The least or most of a linear form over all points that cost no more than the optimum. */
@@ -191,6 +234,9 @@ public final class Sensitivity {
 
     /** Whether no other point costs as little. */
     public boolean isUnique() {
+        if (sparse().filter(SparseOptimum::isUnique).isPresent()) {
+            return true;
+        }
         var tableau = optimum.tableau();
         var tied = new TreeSet<Integer>();
         for (int j = 0; j < tableau.columns(); j++) {

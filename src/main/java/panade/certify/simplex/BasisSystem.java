@@ -7,89 +7,176 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.Basis;
 import panade.model.LinearModel;
+import panade.model.WholeForm;
 import panade.padic.PadicSystem;
 import panade.padic.SquareMatrix;
 
 /**
- * The square system of a basis: the rows that hold with nothing to spare, in the columns that may be more than zero.
- * Solved forwards it gives the amounts, backwards the multipliers. What it says is no proof: the basis may be wrong.
+ * The square system of a basis, factored once: the rows that hold with nothing to spare, in the columns that may be
+ * more than zero. Solved forwards it gives amounts, backwards multipliers, whatever stands on the other side. What it
+ * says is no proof: the basis may be wrong.
  */
 public final class BasisSystem {
     private final LinearModel model;
     private final List<Integer> rows;
     private final List<Integer> columns;
-    private final List<BigFraction> scales = new ArrayList<>();
-    private final List<BigInteger> right = new ArrayList<>();
+    /** What makes each row whole. */
+    private final List<BigFraction> scales;
 
-    private BasisSystem(LinearModel model, Basis basis) {
+    private final PadicSystem system;
+
+    private BasisSystem(
+            LinearModel model,
+            List<Integer> rows,
+            List<Integer> columns,
+            List<BigFraction> scales,
+            PadicSystem system) {
         this.model = model;
-        this.columns = basis.columns().stream().sorted().toList();
-        this.rows = new ArrayList<>();
-        for (int i = 0; i < model.rows().size(); i++) {
-            if (!basis.rows().contains(i)) {
-                rows.add(i);
-            }
-        }
+        this.rows = rows;
+        this.columns = columns;
+        this.scales = scales;
+        this.system = system;
     }
 
     /** A point and the multipliers that go with it. */
     public record Pair(List<BigFraction> point, List<BigFraction> multipliers) {}
 
-    /** The amounts and multipliers of a basis; empty where its system is not square or cannot be solved so. */
-    public static Optional<Pair> solve(LinearModel model, Basis basis) {
-        var system = new BasisSystem(model, basis);
-        return system.rows.size() == system.columns.size() ? system.solve() : Optional.empty();
+    /** The system of a basis; empty where it is not square or cannot be solved so. */
+    public static Optional<BasisSystem> of(LinearModel model, Basis basis) {
+        var columns = basis.columns().stream().sorted().toList();
+        var rows = new ArrayList<Integer>();
+        for (int i = 0; i < model.rows().size(); i++) {
+            if (!basis.rows().contains(i)) {
+                rows.add(i);
+            }
+        }
+        return rows.size() == columns.size() ? of(model, rows, columns) : Optional.empty();
     }
 
-    private Optional<Pair> solve() {
-        var costs = columns.stream().map(j -> model.columns().get(j).cost()).toList();
-        var costScale = Integers.scaleOf(costs);
-        return PadicSystem.of(matrix())
-                .flatMap(system -> system.solve(right)
-                        .flatMap(amounts -> system.solveTransposed(List.of(Integers.whole(costs, costScale)))
-                                .map(prices -> new Pair(point(amounts), multipliers(prices, costScale)))));
-    }
-
-    private SquareMatrix matrix() {
+    private static Optional<BasisSystem> of(LinearModel model, List<Integer> rows, List<Integer> columns) {
         var places = new HashMap<Integer, Integer>();
         columns.forEach(j -> places.put(j, places.size()));
         var lines = new ArrayList<Map<Integer, BigInteger>>();
+        var scales = new ArrayList<BigFraction>();
         for (int i : rows) {
-            var row = model.rows().get(i);
-            var indices =
-                    row.form().columns().stream().filter(places::containsKey).toList();
-            var values = new ArrayList<BigFraction>();
-            indices.forEach(j -> values.add(row.form().at(j)));
-            values.add(row.right());
-            var scale = Integers.scaleOf(values);
-            var whole = Integers.whole(values, scale);
-            var line = new HashMap<Integer, BigInteger>();
-            for (int k = 0; k < indices.size(); k++) {
-                line.put(places.getOrDefault(indices.get(k), -1), whole[k]);
+            var form = model.rows().get(i).form().whole();
+            var line = line(form, places);
+            var shared = line.values().stream().reduce(BigInteger.ZERO, BigInteger::gcd);
+            if (shared.signum() == 0) {
+                return Optional.empty();
             }
+            line.replaceAll((place, value) -> value.divide(shared));
             lines.add(line);
-            scales.add(scale);
-            right.add(whole[indices.size()]);
+            scales.add(BigFraction.of(form.denominator(), shared));
         }
-        return new SquareMatrix(lines);
+        return PadicSystem.of(new SquareMatrix(lines))
+                .map(system -> new BasisSystem(model, rows, columns, scales, system));
     }
 
-    private List<BigFraction> point(List<BigFraction> amounts) {
-        var point = new ArrayList<>(Collections.nCopies(model.columns().size(), BigFraction.ZERO));
-        for (int k = 0; k < columns.size(); k++) {
-            point.set(columns.get(k), amounts.get(k));
+    private static Map<Integer, BigInteger> line(WholeForm form, Map<Integer, Integer> places) {
+        var line = new HashMap<Integer, BigInteger>();
+        for (int k = 0; k < form.size(); k++) {
+            var place = places.get(form.column(k));
+            if (place != null) {
+                line.put(place, form.value(k));
+            }
         }
-        return point;
+        return line;
     }
 
-    private List<BigFraction> multipliers(List<BigFraction> prices, BigFraction costScale) {
-        var multipliers = new ArrayList<>(Collections.nCopies(model.rows().size(), BigFraction.ZERO));
+    /** The amounts and multipliers of a basis; empty where its system is not square or cannot be solved so. */
+    public static Optional<Pair> solve(LinearModel model, Basis basis) {
+        return of(model, basis).flatMap(BasisSystem::solve);
+    }
+
+    /** The amounts and multipliers of the model itself. */
+    public Optional<Pair> solve() {
+        return amounts(i -> model.rows().get(i).right())
+                .flatMap(point -> multipliers(j -> model.columns().get(j).cost())
+                        .map(multipliers -> new Pair(point, multipliers)));
+    }
+
+    /**
+     * The value of every column, zero for those that are not in the basis, where the basis' rows come to so much.
+     *
+     * @param right by row
+     */
+    public Optional<List<BigFraction>> amounts(IntFunction<BigFraction> right) {
+        var sides = new ArrayList<BigFraction>();
         for (int k = 0; k < rows.size(); k++) {
-            multipliers.set(rows.get(k), prices.get(k).multiply(scales.get(k)).divide(costScale));
+            sides.add(right.apply(rows.get(k)).multiply(scales.get(k)));
         }
-        return multipliers;
+        return solved(sides, system::solve)
+                .map(values -> spread(values, columns, model.columns().size()));
+    }
+
+    /**
+     * The multiplier of every row, zero for those that are not in the basis, with which the basis' columns come to so
+     * much.
+     *
+     * @param costs by column
+     */
+    public Optional<List<BigFraction>> multipliers(IntFunction<BigFraction> costs) {
+        var sides = columns.stream().map(costs::apply).toList();
+        return solved(sides, system::solveTransposed).map(values -> {
+            var scaled = new ArrayList<BigFraction>();
+            for (int k = 0; k < rows.size(); k++) {
+                scaled.add(values.get(k).multiply(scales.get(k)));
+            }
+            return spread(scaled, rows, model.rows().size());
+        });
+    }
+
+    private static Optional<List<BigFraction>> solved(
+            List<BigFraction> sides, Function<List<BigInteger>, Optional<List<BigFraction>>> solver) {
+        var scale = Integers.scaleOf(sides);
+        return solver.apply(List.of(Integers.whole(sides, scale)))
+                .map(values -> scale.equals(BigFraction.ONE)
+                        ? values
+                        : values.stream().map(value -> value.divide(scale)).toList());
+    }
+
+    private static List<BigFraction> spread(List<BigFraction> values, List<Integer> places, int size) {
+        var all = new ArrayList<>(Collections.nCopies(size, BigFraction.ZERO));
+        for (int k = 0; k < places.size(); k++) {
+            all.set(places.get(k), values.get(k));
+        }
+        return all;
+    }
+
+    /**
+     * What a combination of the rows comes to in each column.
+     *
+     * @param multipliers by row
+     */
+    public static List<BigFraction> combined(LinearModel model, List<BigFraction> multipliers) {
+        var common = Integers.commonDenominator(multipliers);
+        var forms = new ArrayList<WholeForm>();
+        var shared = BigInteger.ONE;
+        for (int i = 0; i < multipliers.size(); i++) {
+            var form = model.rows().get(i).form().whole();
+            forms.add(form);
+            if (multipliers.get(i).signum() != 0) {
+                shared = shared.divide(shared.gcd(form.denominator())).multiply(form.denominator());
+            }
+        }
+        var sums = new ArrayList<>(Collections.nCopies(model.columns().size(), BigInteger.ZERO));
+        for (int i = 0; i < multipliers.size(); i++) {
+            if (multipliers.get(i).signum() != 0) {
+                var form = forms.get(i);
+                var factor = Integers.times(multipliers.get(i), common).multiply(shared.divide(form.denominator()));
+                for (int k = 0; k < form.size(); k++) {
+                    int j = form.column(k);
+                    sums.set(j, sums.get(j).add(factor.multiply(form.value(k))));
+                }
+            }
+        }
+        var scale = common.multiply(shared);
+        return sums.stream().map(sum -> BigFraction.of(sum, scale)).toList();
     }
 }
