@@ -21,11 +21,14 @@ final class Answer {
     private Answer() {}
 
     static Outcome to(RawProblem problem, Solver solver) {
+        return new Planner(solver).plan(brief(problem));
+    }
+
+    static Brief brief(RawProblem problem) {
         try {
             var folder = Files.createTempDirectory("panade-crosscheck");
             try {
-                var file = RawDocuments.of(problem).writeInto(folder);
-                return new Planner(solver).plan(accepted(file));
+                return accepted(RawDocuments.of(problem).writeInto(folder));
             } finally {
                 clear(folder);
             }

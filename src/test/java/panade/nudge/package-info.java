@@ -1,0 +1,4 @@
+@NullMarked
+package panade.nudge;
+
+import org.jspecify.annotations.NullMarked;
