@@ -217,7 +217,7 @@ final class SparseOptimum {
         return first < 0
                 ? Optional.empty()
                 : column(first)
-                        .flatMap(change -> coming(first, reduced.get(first).divide(weights.at(first)), change));
+                        .flatMap(change -> coming(reduced.get(first).divide(weights.at(first)), change));
     }
 
     /** The column that costs nothing first; -1 where two do at once. */
@@ -245,7 +245,7 @@ final class SparseOptimum {
                 });
     }
 
-    private Optional<Coming> coming(int column, BigFraction by, List<BigFraction> change) {
+    private Optional<Coming> coming(BigFraction by, List<BigFraction> change) {
         var amount = ending(change).after();
         if (amount == null || amount.signum() == 0) {
             return Optional.empty();
