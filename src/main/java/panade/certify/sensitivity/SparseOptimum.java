@@ -1,6 +1,7 @@
 package panade.certify.sensitivity;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +23,9 @@ import panade.model.LinearModel.Sense;
  * costs nothing outside it does not come in. Elsewhere the answer is empty, and pivots have to settle the ties.
  */
 final class SparseOptimum {
+    /** Ties are settled by at most this many changes of the basis; beyond, it is left to pivots. */
+    private static final int MAX_SETTLING = 12;
+
     private final LinearModel model;
     private final Basis basis;
     private final List<BigFraction> point;
@@ -36,11 +40,16 @@ final class SparseOptimum {
 
     private final List<Integer> freeRows;
 
-    private SparseOptimum(Optimum optimum, Basis basis, BasisSystem system) {
-        this.model = optimum.model();
+    private SparseOptimum(
+            LinearModel model,
+            List<BigFraction> point,
+            Basis basis,
+            List<BigFraction> multipliers,
+            BasisSystem system) {
+        this.model = model;
         this.basis = basis;
-        this.point = optimum.point();
-        this.multipliers = optimum.multipliers();
+        this.point = point;
+        this.multipliers = multipliers;
         this.system = system;
         var worth = BasisSystem.combined(model, multipliers);
         this.reduced = new ArrayList<>();
@@ -74,7 +83,8 @@ final class SparseOptimum {
     static Optional<SparseOptimum> of(Optimum optimum) {
         return optimum.claimedBasis()
                 .flatMap(basis -> BasisSystem.of(optimum.model(), basis)
-                        .map(system -> new SparseOptimum(optimum, basis, system)));
+                        .map(system -> new SparseOptimum(
+                                optimum.model(), optimum.point(), basis, optimum.multipliers(), system)));
     }
 
     /** Whether everything outside the basis would cost something, so that no other point costs as little. */
@@ -93,14 +103,105 @@ final class SparseOptimum {
      * @param sign 1 for up, -1 for down
      */
     Optional<Rate> moving(int row, int sign) {
+        return moving(row, sign, MAX_SETTLING);
+    }
+
+    /** What is zero and would fall leaves the basis first, for whatever keeps prices right, as often as it takes. */
+    private Optional<Rate> moving(int row, int sign, int steps) {
         if (basis.rows().contains(row)) {
             return Optional.empty();
         }
         var unit = sign > 0 ? BigFraction.ONE : BigFraction.ONE.negate();
-        return system.amounts(i -> i == row ? unit : BigFraction.ZERO)
-                .map(this::ending)
-                .filter(ending -> !ending.isAtOnce() && !goesOnBehind(ending))
-                .map(ending -> new Rate(multipliers.get(row).multiply(unit), ending.after()));
+        var ending = system.amounts(i -> i == row ? unit : BigFraction.ZERO).map(this::ending);
+        if (ending.filter(Ending::isAtOnce).isPresent()) {
+            return steps == 0
+                    ? Optional.empty()
+                    : without(ending.get()).flatMap(next -> next.moving(row, sign, steps - 1));
+        }
+        return ending.filter(found -> !goesOnBehind(found))
+                .map(found -> new Rate(multipliers.get(row).multiply(unit), found.after()));
+    }
+
+    /** The same point by a basis without what is zero in this one; empty where nothing can come in for it. */
+    private Optional<SparseOptimum> without(Ending zero) {
+        return lifts(zero)
+                .map(this::entering)
+                .filter(coming -> coming.after() != null)
+                .flatMap(coming -> {
+                    var columns = new HashSet<>(basis.columns());
+                    var rows = new HashSet<>(basis.rows());
+                    if (zero.column() >= 0) {
+                        columns.remove(zero.column());
+                    } else {
+                        rows.remove(zero.row());
+                    }
+                    if (coming.column() >= 0) {
+                        columns.add(coming.column());
+                    } else {
+                        rows.add(coming.row());
+                    }
+                    return at(new Basis(columns, rows));
+                });
+    }
+
+    /** The same point by another basis, where prices are right with it. */
+    private Optional<SparseOptimum> at(Basis other) {
+        return BasisSystem.of(model, other)
+                .flatMap(solver -> solver.multipliers(this::cost)
+                        .map(prices -> new SparseOptimum(model, point, other, prices, solver)))
+                .filter(SparseOptimum::pricesAreRight);
+    }
+
+    private boolean pricesAreRight() {
+        for (int i = 0; i < multipliers.size(); i++) {
+            int sign = multipliers.get(i).signum();
+            var sense = model.rows().get(i).sense();
+            if ((sense == Sense.AT_LEAST && sign < 0) || (sense == Sense.AT_MOST && sign > 0)) {
+                return false;
+            }
+        }
+        return reduced.stream().allMatch(each -> each.signum() >= 0);
+    }
+
+    /** By how much everything outside the basis lifts what is zero in it. */
+    private record Lifts(List<BigFraction> byColumn, List<BigFraction> byRow) {}
+
+    private Optional<Lifts> lifts(Ending zero) {
+        var form = zero.column() >= 0
+                ? LinearForm.of(zero.column(), BigFraction.ONE)
+                : model.rows().get(zero.row()).form();
+        boolean turned = zero.row() >= 0 && model.rows().get(zero.row()).sense() == Sense.AT_MOST;
+        return system.multipliers(form::at).map(shift -> {
+            var gained = BasisSystem.combined(model, shift);
+            var byColumn = new ArrayList<BigFraction>();
+            for (int j = 0; j < gained.size(); j++) {
+                var lift = (zero.column() >= 0 ? BigFraction.ZERO : form.at(j)).subtract(gained.get(j));
+                byColumn.add(turned ? lift.negate() : lift);
+            }
+            var byRow = new ArrayList<BigFraction>();
+            for (int i = 0; i < shift.size(); i++) {
+                boolean most = model.rows().get(i).sense() == Sense.AT_MOST;
+                byRow.add(most == turned ? shift.get(i) : shift.get(i).negate());
+            }
+            return new Lifts(byColumn, byRow);
+        });
+    }
+
+    /** What comes in first as prices move for what is zero to leave (dual ratio test). */
+    private Ending entering(Lifts lifts) {
+        var coming = Ending.NEVER;
+        for (int j = 0; j < reduced.size(); j++) {
+            if (!basis.columns().contains(j)) {
+                coming = coming.sooner(reduced.get(j), lifts.byColumn().get(j).negate(), j, -1);
+            }
+        }
+        for (int i = 0; i < multipliers.size(); i++) {
+            if (binds(i)) {
+                coming = coming.sooner(
+                        multipliers.get(i).abs(), lifts.byRow().get(i).negate(), -1, i);
+            }
+        }
+        return coming;
     }
 
     /**
@@ -216,8 +317,7 @@ final class SparseOptimum {
         int first = first(weights);
         return first < 0
                 ? Optional.empty()
-                : column(first)
-                        .flatMap(change -> coming(reduced.get(first).divide(weights.at(first)), change));
+                : column(first).flatMap(change -> coming(reduced.get(first).divide(weights.at(first)), change));
     }
 
     /** The column that costs nothing first; -1 where two do at once. */
