@@ -16,12 +16,14 @@ public final class Fit implements Estimate {
     private final Sweep sweep;
     private final int degrees;
     private final BigFraction sse;
+    private final List<Residual> residuals;
 
     private Fit(Design design, Sweep sweep, int degrees, BigFraction sse) {
         this.design = design;
         this.sweep = sweep;
         this.degrees = degrees;
         this.sse = sse;
+        this.residuals = residuals(design, sweep);
     }
 
     /** Fits a model to observations. */
@@ -108,9 +110,15 @@ public final class Fit implements Estimate {
         return degrees > 0 ? Optional.of(sse.divide(degrees)) : Optional.empty();
     }
 
+    private List<BigFraction> unit(int term) {
+        var row = new ArrayList<>(Collections.nCopies(design.width(), BigFraction.ZERO));
+        row.set(term, BigFraction.ONE);
+        return row;
+    }
+
     /** A coefficient's variance. */
     public Optional<BigFraction> variance(int term) {
-        return variance().map(variance -> variance.multiply(sweep.inverse(term, term)));
+        return variance().map(variance -> variance.multiply(sweep.form(unit(term))));
     }
 
     /** The determinant of the sums of squares and products of the terms. */
@@ -133,41 +141,24 @@ public final class Fit implements Estimate {
     }
 
     private Prediction predicted(List<BigFraction> row) {
-        return new Prediction(fitted(row), form(row), variance().orElse(null), degrees);
-    }
-
-    private BigFraction fitted(List<BigFraction> row) {
-        var sum = BigFraction.ZERO;
-        for (int i = 0; i < row.size(); i++) {
-            sum = sum.add(row.get(i).multiply(sweep.coefficient(i)));
-        }
-        return sum;
-    }
-
-    /** The row's variance, in variances of the error. */
-    private BigFraction form(List<BigFraction> row) {
-        var sum = BigFraction.ZERO;
-        for (int i = 0; i < row.size(); i++) {
-            var inner = BigFraction.ZERO;
-            for (int j = 0; j < row.size() && row.get(i).signum() != 0; j++) {
-                inner = inner.add(row.get(j).multiply(sweep.inverse(i, j)));
-            }
-            sum = sum.add(row.get(i).multiply(inner));
-        }
-        return sum;
+        return new Prediction(sweep.fitted(row), sweep.form(row), variance().orElse(null), degrees);
     }
 
     /** Each observation with what the fit makes of it. */
     public List<Residual> residuals() {
-        return observations().stream().map(this::residual).toList();
+        return residuals;
     }
 
-    private Residual residual(Observation observation) {
-        var row = design.row(observation);
-        return new Residual(
-                observation,
-                observation.response().subtract(fitted(row)),
-                form(row).multiply(observation.weight()));
+    private static List<Residual> residuals(Design design, Sweep sweep) {
+        return design.observations().stream()
+                .map(each -> {
+                    var row = design.row(each);
+                    return new Residual(
+                            each,
+                            each.response().subtract(sweep.fitted(row)),
+                            sweep.form(row).multiply(each.weight()));
+                })
+                .toList();
     }
 
     /** The largest leverage of an observation. */
@@ -175,9 +166,11 @@ public final class Fit implements Estimate {
         return residuals().stream().map(Residual::leverage).reduce(BigFraction.ZERO, Fractions::max);
     }
 
-    /** Sum of squares of what each observation is off when it is predicted from the others; empty if one cannot be. */
+    /**
+     * Sum of squares of what each observation is off when it is predicted from the others, to some fifty digits; empty
+     * if one cannot be.
+     */
     public Optional<BigFraction> press() {
-        var residuals = residuals();
         return residuals.stream().anyMatch(Residual::isAlone)
                 ? Optional.empty()
                 : Optional.of(

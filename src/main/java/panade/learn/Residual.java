@@ -11,6 +11,8 @@ import panade.quantity.Decimal;
  * @param leverage how far the fit follows this observation alone, from 0 to 1
  */
 public record Residual(Observation observation, BigFraction error, BigFraction leverage) {
+    private static final int DIGITS = 50;
+
     /** Whether no other observation has a say in its fit, so that it cannot be predicted from them. */
     public boolean isAlone() {
         return leverage.equals(BigFraction.ONE);
@@ -21,8 +23,9 @@ public record Residual(Observation observation, BigFraction error, BigFraction l
         return error.divide(BigFraction.ONE.subtract(leverage));
     }
 
+    /** Its weighed square to fifty digits: the exact sum of some sixty would take longer than anybody waits. */
     BigFraction squareWithout() {
-        var without = errorWithout();
+        var without = Decimal.of(Decimal.significant(errorWithout(), DIGITS));
         return observation.weight().multiply(without.multiply(without));
     }
 

@@ -31,6 +31,9 @@ public record Variation(Fit fit, BigFraction total, boolean aboutMean, int degre
 
     /** A constant is among what the model can say if responses that are all one leave nothing over. */
     private static boolean holdsConstant(Fit fit) {
+        if (fit.terms().stream().anyMatch(term -> term.levers().isEmpty())) {
+            return true;
+        }
         var ones = fit.observations().stream()
                 .map(each -> new Observation(each.levers(), BigFraction.ONE, each.weight(), each.group(), each.block()))
                 .toList();
