@@ -112,9 +112,9 @@ public final class Documents {
         return new TrialDocuments(file).read();
     }
 
-    /** Reads what a formula of a brief's product weighs, or everything that is wrong with it. */
-    public static Reading<Weighed> readMade(Path file, Brief brief) {
-        return new TrialDocuments(file).readMade(brief);
+    /** Reads what a formula of the product of some trials weighs, or everything that is wrong with it. */
+    public static Reading<Weighed> readMade(Path file, TrialSet trials) {
+        return new TrialDocuments(file).readMade(trials);
     }
 
     /** Reads an ingredient set from its text, before there is such a file. */

@@ -54,12 +54,16 @@ final class TrialDocuments {
                 .flatMap(new References(problems)::file);
     }
 
-    Reading<Weighed> readMade(Brief brief) {
-        var root = JsonDocument.read(file, file.toString(), problems)
-                .flatMap(node -> expect.object(node, "a formula, such as {\"made\": {\"mix\": {\"salt\": \"45 g\"}}}"));
-        var weighed = root.map(found -> new Fields(found, problems, "title", "brief", "made", "note"))
-                .flatMap(fields -> fields.required("made", "what is weighed, such as {\"mix\": {\"salt\": \"45 g\"}}"))
-                .flatMap(new TrialsReader(brief, problems)::weighed);
+    Reading<Weighed> readMade(TrialSet trials) {
+        var form = "what is weighed, such as {\"mix\": {\"salt\": \"45 g\"}}";
+        var made = JsonDocument.read(file, file.toString(), problems)
+                .flatMap(node -> expect.object(node, "a formula, such as {\"made\": {\"mix\": {\"salt\": \"45 g\"}}}"))
+                .map(found -> new Fields(found, problems, "title", "brief", "made", "note"))
+                .flatMap(fields -> fields.required("made", form));
+        var reader = new TrialsReader(trials.brief(), problems);
+        var weighed = made.flatMap(reader::weighed);
+        weighed.ifPresent(found -> reader.checkFormula(
+                trials.responses(), found, made.orElseThrow().origin()));
         return weighed.filter(found -> problems.none())
                 .<Reading<Weighed>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));

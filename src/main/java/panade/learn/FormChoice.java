@@ -1,6 +1,7 @@
 package panade.learn;
 
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -16,13 +17,20 @@ public final class FormChoice {
     private final int levers;
     private final boolean constant;
     private final Set<Integer> squared;
+    private final Set<Integer> leftOut;
     private final List<Observation> observations;
 
-    /** A choice among the forms over these levers. */
-    public FormChoice(int levers, boolean constant, Set<Integer> squared, List<Observation> observations) {
+    /**
+     * A choice among the forms over these levers.
+     *
+     * @param leftOut levers that no term may have
+     */
+    public FormChoice(
+            int levers, boolean constant, Set<Integer> squared, Set<Integer> leftOut, List<Observation> observations) {
         this.levers = levers;
         this.constant = constant;
         this.squared = Set.copyOf(squared);
+        this.leftOut = Set.copyOf(leftOut);
         this.observations = List.copyOf(observations);
     }
 
@@ -32,7 +40,7 @@ public final class FormChoice {
      */
     public Form form() {
         var form = Form.LINEAR;
-        while (levers <= MOST_LEVERS
+        while (levers - leftOut.size() <= MOST_LEVERS
                 && form.next().isPresent()
                 && isBetter(fit(form), fit(form.next().get()))) {
             form = form.next().get();
@@ -40,8 +48,15 @@ public final class FormChoice {
         return form;
     }
 
+    /** The terms of a form over the levers that are not left out. */
+    public List<Term> terms(Form form) {
+        return form.terms(levers, constant, squared).stream()
+                .filter(term -> Collections.disjoint(term.levers(), leftOut))
+                .toList();
+    }
+
     private Estimate fit(Form form) {
-        var terms = form.terms(levers, constant, squared);
+        var terms = terms(form);
         return Fit.of(terms, observations, Prior.none(terms.size()));
     }
 

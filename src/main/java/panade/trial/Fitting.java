@@ -50,12 +50,12 @@ public final class Fitting {
         var squared = squared();
         var observations = trials.observations();
         int levers = response.levers().size();
-        var form = response.form() != null
-                ? response.form()
-                : new FormChoice(levers, constant, squared, observations).form();
-        var terms = form.terms(levers, constant, squared);
-        var estimate = Fit.of(terms, observations, Prior.none(terms.size()));
         var middle = observations.isEmpty() ? List.<BigFraction>of() : trials.middle();
+        var still = constant ? still(middle) : Set.<Integer>of();
+        var choice = new FormChoice(levers, constant, squared, still, observations);
+        var form = response.form() != null ? response.form() : choice.form();
+        var terms = choice.terms(form);
+        var estimate = Fit.of(terms, observations, Prior.none(terms.size()));
         var effects = effects(estimate, middle);
         var pure = PureError.of(observations);
         var fitted = new FittedResponse(
@@ -90,6 +90,19 @@ public final class Fitting {
                 fitted.middle(),
                 fitted.tasters(),
                 new FitRemarks(fitted, trials).sentences());
+    }
+
+    /** Levers that were the same in every trial: what they do is part of the constant. */
+    private Set<Integer> still(List<BigFraction> middle) {
+        var still = new HashSet<Integer>();
+        for (int i = 0; i < middle.size(); i++) {
+            int lever = i;
+            if (trials.observations().stream()
+                    .allMatch(each -> each.levers().get(lever).equals(middle.get(lever)))) {
+                still.add(i);
+            }
+        }
+        return still;
     }
 
     private Set<Integer> squared() {

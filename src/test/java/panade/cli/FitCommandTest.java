@@ -168,6 +168,32 @@ class FitCommandTest {
         assertThat(run.output()).contains("The trials cannot tell \"rest, min\" from the rest");
     }
 
+    /** By hand: y = 1 + 2 x rest, whatever the fibre that never changed does. */
+    @Test
+    void a_lever_that_stood_still_leaves_the_others_to_be_fitted() throws IOException {
+        var levers = "\"levers\": {\"fibre\": {\"kind\": \"fibre\"}, \"rest, min\": {\"process\": \"rest, min\"}}";
+        var file = trials(
+                "\"y\": {}",
+                levers,
+                List.of(made(5, 1, "1", 3), made(5, 2, "1", 5), made(5, 3, "1", 7), made(5, 3, "1", 7)));
+        var fitted = fit(file, "--json");
+        assertThat(fitted.get("terms").get(1).get("of").get(0).asString()).isEqualTo("rest, min");
+        assertThat(fitted.get("terms").get(1).get("coefficient").asDouble()).isEqualTo(2);
+        assertThat(fitted.get("remarks").get(0).asString()).contains("\"fibre\" was the same in every trial");
+    }
+
+    @Test
+    void a_formula_that_cannot_be_predicted_is_told_why() throws IOException {
+        var levers =
+                "\"levers\": {\"fat\": {\"property\": \"FAT\"}, \"a to b\": {\"ingredient\": \"a\", \"per\": {\"ingredient\": \"b\"}}}";
+        var file = trials("\"y\": {}", levers, List.of(made(5, 1, "1", 3), made(6, 2, "1", 5)));
+        var made = Files.writeString(folder.resolve("made.json"), "{\"made\": {\"mix\": {\"c\": \"1 kg\"}}}");
+        assertThat(run("fit", file.toString(), "--at", made.toString())).isEqualTo(3);
+        assertThat(run.messages())
+                .contains("made.json:1:10: /made: The lever \"fat\" needs a value that nobody states of c")
+                .contains("The formula has nothing of what the lever \"a to b\" is measured against");
+    }
+
     @Test
     void what_is_wrong_with_trials_is_told_with_its_place() throws IOException {
         var file = Files.writeString(folder.resolve("wrong.json"), """

@@ -158,7 +158,7 @@ class PublishedFitsTest {
 
     private static Form chosen(String id, int levers) {
         var observations = PublishedFits.observations(PublishedFits.check(id));
-        return new FormChoice(levers, false, Set.of(), observations).form();
+        return new FormChoice(levers, false, Set.of(), Set.of(), observations).form();
     }
 
     @Test

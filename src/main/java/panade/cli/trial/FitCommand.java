@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
         description = "What did my trials teach, how sure is it, and what do they not tell?",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = {"", "Example: panade fit trials/dumpling-filling.json"})
+        footer = {"", "Example: panade fit ingredient-sets/netherpleat/trials-dumpling-filling.json"})
 public final class FitCommand implements Callable<Integer> {
     private final Console console;
 
@@ -74,7 +74,7 @@ public final class FitCommand implements Callable<Integer> {
         var responses = Fitting.of(set, share);
         var predicted = new ArrayList<PredictedFormula>();
         for (var formula : formulas) {
-            var reading = Documents.readMade(formula, set.brief());
+            var reading = Documents.readMade(formula, set);
             if (reading instanceof Reading.Rejected<Weighed> rejected) {
                 return refuse(rejected.problems());
             }

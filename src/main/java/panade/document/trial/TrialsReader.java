@@ -1,12 +1,14 @@
 package panade.document.trial;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import panade.document.selector.NameResolver;
 import panade.document.selector.Names;
 import panade.document.syntax.Expect;
@@ -18,6 +20,7 @@ import panade.document.syntax.Node.TextNode;
 import panade.document.syntax.Problems;
 import panade.domain.Brief;
 import panade.domain.Stage;
+import panade.domain.origin.Origin;
 import panade.domain.trial.Lever;
 import panade.domain.trial.Response;
 import panade.domain.trial.Trial;
@@ -139,43 +142,59 @@ public final class TrialsReader {
     }
 
     private void checkLevers(List<Response> responses, List<Trial> trials) {
-        var levers = responses.stream()
+        levers(responses).forEach(lever -> {
+            var unknown = trials.stream()
+                    .flatMap(trial -> lever.unknown(trial.weighed(), brief.composition()).stream())
+                    .distinct()
+                    .sorted()
+                    .toList();
+            if (unknown.isEmpty()) {
+                trials.forEach(trial -> check(lever, trial));
+            } else {
+                tellUnknown(lever, unknown, lever.origin());
+            }
+        });
+    }
+
+    /** Tells what keeps a formula from being predicted. */
+    public void checkFormula(List<Response> responses, Weighed weighed, Origin origin) {
+        levers(responses).filter(lever -> !lever.measures().isEmpty()).forEach(lever -> {
+            var unknown = lever.unknown(weighed, brief.composition());
+            if (!unknown.isEmpty()) {
+                tellUnknown(lever, unknown, origin);
+            } else if (lever.value(weighed, Map.of(), brief.composition()).isEmpty()) {
+                problems.add(
+                        origin,
+                        "The formula has nothing of what the lever \"" + lever.name() + "\" is measured against",
+                        "Expected some of it to be weighed in.");
+            }
+        });
+    }
+
+    private static Stream<Lever> levers(List<Response> responses) {
+        return responses.stream()
                 .flatMap(response -> response.levers().stream())
-                .distinct()
-                .toList();
-        levers.forEach(lever -> trials.forEach(trial -> check(lever, trial)));
+                .distinct();
+    }
+
+    private void tellUnknown(Lever lever, Collection<String> ingredients, Origin origin) {
+        problems.add(
+                origin,
+                "The lever \"" + lever.name() + "\" needs a value that nobody states of "
+                        + String.join(", ", ingredients),
+                "Expected it in the ingredient set, or under \"assume\" in the brief.");
     }
 
     private void check(Lever lever, Trial trial) {
-        if (!isKnown(lever, trial.weighed())) {
-            problems.add(
-                    lever.origin(),
-                    "The lever \"" + lever.name() + "\" needs a value that an ingredient of \"" + trial.id()
-                            + "\" does not state",
-                    "Expected it in the ingredient set, or under \"assume\".");
-        } else if (lever.value(trial.weighed(), trial.process(), brief.composition())
-                .isEmpty()) {
-            boolean setting = lever instanceof Lever.OfProcess;
+        if (lever.value(trial.weighed(), trial.process(), brief.composition()).isEmpty()) {
+            var expected = lever instanceof Lever.OfProcess process
+                    ? "Expected it under \"process\", such as {\"" + process.setting() + "\": 30}."
+                    : "Expected something weighed in of what it is measured against.";
             problems.add(
                     trial.origin(),
                     "\"" + trial.id() + "\" does not say what the lever \"" + lever.name() + "\" was",
-                    setting
-                            ? "Expected it under \"process\", such as {\"" + ((Lever.OfProcess) lever).setting()
-                                    + "\": 30}."
-                            : "Expected something weighed in of what it is measured against.");
+                    expected);
         }
-    }
-
-    private boolean isKnown(Lever lever, Weighed weighed) {
-        if (lever instanceof Lever.OfBlend blend) {
-            return Lever.isKnown(blend.measure(), weighed, brief.composition());
-        }
-        return !(lever instanceof Lever.OfRatio ratio) || isKnown(ratio, weighed);
-    }
-
-    private boolean isKnown(Lever.OfRatio ratio, Weighed weighed) {
-        return Lever.isKnown(ratio.measure(), weighed, brief.composition())
-                && Lever.isKnown(ratio.per(), weighed, brief.composition());
     }
 
     private void checkBlocks(List<Trial> trials) {

@@ -1,7 +1,11 @@
 package panade.domain.trial;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Measure;
 import panade.domain.Use;
@@ -23,6 +27,9 @@ public sealed interface Lever {
     /** Its value in a mixing, in the base unit of its dimension; empty where the mixing does not say. */
     Optional<BigFraction> value(Weighed weighed, Map<String, BigFraction> process, Composition composition);
 
+    /** What is measured of the blend for it. */
+    List<Measure> measures();
+
     /** Whether it is a share of the batch by weight, so that several may add up to the whole. */
     default boolean isShare() {
         return false;
@@ -40,6 +47,11 @@ public sealed interface Lever {
         }
 
         @Override
+        public List<Measure> measures() {
+            return List.of(measure);
+        }
+
+        @Override
         public boolean isShare() {
             return plain;
         }
@@ -53,6 +65,11 @@ public sealed interface Lever {
     /** How much of one thing there is for another. */
     record OfRatio(String name, Measure measure, Measure per, Unit unit, Origin origin) implements Lever {
         @Override
+        public List<Measure> measures() {
+            return List.of(measure, per);
+        }
+
+        @Override
         public Optional<BigFraction> value(Weighed weighed, Map<String, BigFraction> process, Composition composition) {
             var below = weighed.amount(per, composition);
             return below.signum() == 0
@@ -64,6 +81,11 @@ public sealed interface Lever {
     /** How it was made, such as minutes of rest. */
     record OfProcess(String name, String setting, Origin origin) implements Lever {
         @Override
+        public List<Measure> measures() {
+            return List.of();
+        }
+
+        @Override
         public Unit unit() {
             return Unit.NUMBER;
         }
@@ -74,8 +96,11 @@ public sealed interface Lever {
         }
     }
 
-    /** Every ingredient in every stage that it measures must be known. */
-    static boolean isKnown(Measure measure, Weighed weighed, Composition composition) {
-        return weighed.kilograms().keySet().stream().allMatch((Use use) -> measure.isKnown(use, composition));
+    /** Ids of the ingredients of a mixing whose values it needs and nobody states. */
+    default Set<String> unknown(Weighed weighed, Composition composition) {
+        return weighed.kilograms().keySet().stream()
+                .filter(use -> measures().stream().anyMatch(measure -> !measure.isKnown(use, composition)))
+                .map(Use::ingredient)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -50,11 +50,23 @@ public final class FitReport {
             blocks.add(new Heading("What these trials do not tell of any response"));
             blocks.add(new Points(shared));
         }
-        blocks.add(new Heading("For whoever wants the statistics"));
-        blocks.add(new Paragraph(
-                "Coefficients are for levers in shares of the whole, or in their own unit where they are no shares."));
-        result.responses().forEach(each -> blocks.addAll(FitStatistics.of(each)));
+        blocks.addAll(statistics());
         return Remarks.on(new ReportDocument(result.title() + ": what the trials taught", blocks), result.remarks());
+    }
+
+    private List<Block> statistics() {
+        var blocks = new ArrayList<Block>();
+        result.responses().stream()
+                .filter(each -> each.residual() != null)
+                .forEach(each -> blocks.addAll(FitStatistics.of(each)));
+        if (!blocks.isEmpty()) {
+            blocks.add(
+                    0,
+                    new Paragraph("Coefficients are for levers in shares of the whole, or in their own unit where they"
+                            + " are no shares."));
+            blocks.add(0, new Heading("For whoever wants the statistics"));
+        }
+        return blocks;
     }
 
     /** Remarks on every one of several responses, which are told once. */
