@@ -183,6 +183,31 @@ class FitCommandTest {
     }
 
     @Test
+    void what_is_right_but_hardly_meant_is_remarked() throws IOException {
+        var one =
+                "{\"date\": \"2026-10-03\", \"weighed\": {\"mix\": {\"a\": \"5 g\", \"b\": \"5 g\"}}, \"measured\": {\"y\": 1}, ";
+        var file = trials(
+                "\"y\": {}",
+                SHARES,
+                List.of(
+                        one,
+                        one,
+                        one.replace("-03", "-10").replace("\"mix\"", "\"soak\""),
+                        "{\"weighed\": {\"mix\": {\"c\": \"5 g\"}}, "));
+        Files.writeString(
+                folder.resolve("brief.json"),
+                BRIEF.replace("\"bounds\"", "\"stages\": [{\"id\": \"soak\", \"ingredients\": [\"c\"]}], \"bounds\""));
+        assertThat(run("check", file.toString())).as(run.messages()).isZero();
+        assertThat(run.output().replaceAll("\\s+", " "))
+                .contains("trials.json:5:1: /trials/3: Nothing was measured on \"T4\"")
+                .contains("These trials were mixed on 2 days")
+                .contains("\"T3\" has \"a\" in the stage \"soak\", where the brief does not put it");
+        assertThat(run("check", "--strict", file.toString())).isEqualTo(3);
+        assertThat(run("fit", file.toString())).isZero();
+        assertThat(run.output()).contains("These trials were mixed on 2 days");
+    }
+
+    @Test
     void a_formula_that_cannot_be_predicted_is_told_why() throws IOException {
         var levers =
                 "\"levers\": {\"fat\": {\"property\": \"FAT\"}, \"a to b\": {\"ingredient\": \"a\", \"per\": {\"ingredient\": \"b\"}}}";

@@ -64,7 +64,6 @@ final class TrialReader {
                 .flatMap(new WeighedReader(names)::read);
         fields.get("batch").ifPresent(node -> weighed.ifPresent(found -> checkBatch(node, found)));
         fields.get("lots").ifPresent(node -> weighed.ifPresent(found -> checkLots(node, found)));
-        fields.get("date").ifPresent(node -> expect.text(node, "a date, such as \"2026-10-03\""));
         var process = fields.get("process").map(this::process).orElse(Map.of());
         var measured = fields.get("measured").map(this::measured).orElse(Map.of());
         return id.flatMap(name -> weighed.map(found -> new Trial(
@@ -73,6 +72,7 @@ final class TrialReader {
                 process,
                 measured,
                 text(fields, "repeats"),
+                text(fields, "date"),
                 text(fields, "block"),
                 object.origin())));
     }

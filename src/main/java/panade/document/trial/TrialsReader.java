@@ -60,6 +60,9 @@ public final class TrialsReader {
         var trials = trials(fields, responses);
         checkLevers(responses, trials);
         checkBlocks(trials);
+        if (problems.none()) {
+            new TrialRemarks(brief, problems).tell(trials);
+        }
         return problems.none()
                 ? Optional.of(new TrialSet(
                         title.map(TextNode::text).orElse(shownAs),
@@ -128,6 +131,7 @@ public final class TrialsReader {
                 trial.process(),
                 trial.measured(),
                 first.id(),
+                trial.date(),
                 trial.block(),
                 trial.origin());
     }

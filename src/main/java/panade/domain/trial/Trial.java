@@ -12,6 +12,7 @@ import panade.domain.origin.Origin;
  * @param process how it was made, by the name of the setting
  * @param measured by the name of the response
  * @param group the first trial that this one repeats, or itself
+ * @param date as its cook wrote it; empty where none is stated
  * @param block what it shares with others, such as a day; empty where no block is stated
  */
 public record Trial(
@@ -20,6 +21,7 @@ public record Trial(
         Map<String, BigFraction> process,
         Map<String, List<Measurement>> measured,
         String group,
+        String date,
         String block,
         Origin origin) {
     public Trial {
