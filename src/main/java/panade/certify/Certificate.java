@@ -8,6 +8,7 @@ import panade.certify.simplex.Integers;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
+import panade.model.WholePoint;
 
 /**
  * Checks claims about a model from the model alone, exactly and with no tolerance, by the theorem of duality (Dantzig,
@@ -41,26 +42,11 @@ public final class Certificate {
     }
 
     private static boolean rowsHold(LinearModel model, List<BigFraction> point) {
-        var common = Integers.commonDenominator(point);
-        var amounts =
-                point.stream().map(amount -> Integers.times(amount, common)).toList();
-        return model.rows().stream().allMatch(row -> holds(row, amounts, common));
+        var whole = WholePoint.of(point);
+        return model.rows().stream().allMatch(row -> holds(row, whole.compare(row.form(), row.right())));
     }
 
-    private static boolean holds(Row row, List<BigInteger> amounts, BigInteger common) {
-        var form = row.form().whole();
-        var activity = BigInteger.ZERO;
-        for (int k = 0; k < form.size(); k++) {
-            var amount = amounts.get(form.column(k));
-            if (amount.signum() != 0) {
-                activity = activity.add(amount.multiply(form.value(k)));
-            }
-        }
-        return holds(row, BigFraction.of(activity, common.multiply(form.denominator())));
-    }
-
-    private static boolean holds(Row row, BigFraction activity) {
-        int order = activity.compareTo(row.right());
+    private static boolean holds(Row row, int order) {
         return row.sense() == Sense.AT_LEAST ? order >= 0 : row.sense() == Sense.AT_MOST ? order <= 0 : order == 0;
     }
 

@@ -16,6 +16,7 @@ import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
+import panade.model.WholePoint;
 
 /**
  * What can be read off the basis of an optimum with one or two sparse solves, without a dictionary. Each question is
@@ -57,8 +58,9 @@ final class SparseOptimum {
             reduced.add(basis.columns().contains(j) ? BigFraction.ZERO : cost(j).subtract(worth.get(j)));
         }
         this.spare = new ArrayList<>();
+        var whole = WholePoint.of(point);
         for (int i = 0; i < model.rows().size(); i++) {
-            spare.add(basis.rows().contains(i) ? spare(model.rows().get(i)) : BigFraction.ZERO);
+            spare.add(basis.rows().contains(i) ? spare(whole, model.rows().get(i)) : BigFraction.ZERO);
         }
         this.freeColumns = IntStream.range(0, reduced.size())
                 .filter(j -> !basis.columns().contains(j) && reduced.get(j).signum() == 0)
@@ -74,8 +76,8 @@ final class SparseOptimum {
         return model.columns().get(column).cost();
     }
 
-    private BigFraction spare(Row row) {
-        var over = row.activity(point).subtract(row.right());
+    private static BigFraction spare(WholePoint whole, Row row) {
+        var over = whole.dot(row.form()).subtract(row.right());
         return row.sense() == Sense.AT_MOST ? over.negate() : over;
     }
 
@@ -229,12 +231,13 @@ final class SparseOptimum {
 
     private Ending ending(List<BigFraction> change) {
         var ending = Ending.NEVER;
+        var whole = WholePoint.of(change);
         for (int j : basis.columns()) {
             ending = ending.sooner(point.get(j), change.get(j), j, -1);
         }
         for (int i : basis.rows()) {
             var row = model.rows().get(i);
-            var more = row.activity(change);
+            var more = whole.dot(row.form());
             ending = ending.sooner(spare.get(i), row.sense() == Sense.AT_MOST ? more.negate() : more, -1, i);
         }
         return ending;
