@@ -77,6 +77,19 @@ class FitCommandTest {
         assertThat(yarn.get("r2").asDouble()).isCloseTo(0.951356, within(1e-6));
     }
 
+    /**
+     * By hand, at the centre, where the trials are centred: one more of x1 while x2 and x3 give way in proportion is
+     * 21.8333 - (12.5333 + 17) / 2 = 7.0667 more, so 20 % more are 1.4133.
+     */
+    @Test
+    void what_one_part_of_a_whole_gains_the_others_lose_in_proportion() throws IOException {
+        var lever =
+                fit(trials("\"y\": {}", SHARES, yarn()), "--json").get("levers").get(0);
+        assertThat(lever.get("step").asDouble()).isEqualTo(20);
+        assertThat(lever.get("change").asDouble()).isCloseTo(1.41333333333, within(1e-10));
+        assertThat(lever.get("replacing").asBoolean()).isTrue();
+    }
+
     /** The linear form of the same data: F(3, 9) = 32.317 speaks against it, and is told. */
     @Test
     void a_form_that_was_asked_for_and_does_not_fit_is_told() throws IOException {

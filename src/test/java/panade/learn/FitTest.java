@@ -188,6 +188,19 @@ class FitTest {
                 List.of(BigFraction.of(x)), BigFraction.of(slope * x).add(scatter));
     }
 
+    /** By hand: 0 counted once and 4 counted three times have the mean 3, and 1 x 9 + 3 x 1 is left over. */
+    @Test
+    void what_weighs_more_counts_more() {
+        var light = new Observation(List.of(), BigFraction.ZERO, BigFraction.ONE, "a", "");
+        var heavy = new Observation(List.of(), BigFraction.of(4), BigFraction.of(3), "a", "");
+        var fit = fit(List.of(Term.of()), Stream.of(light, heavy));
+        assertThat(fit.coefficient(0)).isEqualTo(BigFraction.of(3));
+        assertThat(fit.sse()).isEqualTo(BigFraction.of(12));
+        assertThat(fit.variance(0)).contains(BigFraction.of(3));
+        assertThat(fit.residuals().get(1).leverage()).isEqualTo(BigFraction.of(3, 4));
+        assertThat(PureError.of(List.of(light, heavy))).isEqualTo(new PureError(1, BigFraction.of(12)));
+    }
+
     /** Two days, the second 10 higher throughout: the slope is 2 and nothing is left over. */
     @Test
     void blocks_are_taken_out() {
