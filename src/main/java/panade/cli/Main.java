@@ -27,6 +27,7 @@ import panade.cli.command.ReportCommand;
 import panade.cli.command.StudyCommand;
 import panade.cli.command.SwapCommand;
 import panade.cli.command.TraceCommand;
+import panade.cli.formula.NudgeCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.ProblemPrinter;
@@ -214,6 +215,7 @@ public final class Main implements Callable<Integer> {
         commands.put("buy", () -> new BuyCommand(console));
         commands.put("study", () -> new StudyCommand(console));
         commands.put("fit", () -> new FitCommand(console));
+        commands.put("nudge", () -> new NudgeCommand(console));
         commands.put("export", () -> new ExportCommand(console));
         commands.put("import", () -> new ImportCommand(console));
         commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), console));

@@ -36,6 +36,7 @@ import panade.domain.purchase.Offer;
 import panade.domain.purchase.OfferId;
 import panade.domain.purchase.Schedule;
 import panade.domain.purchase.StoreRoom;
+import panade.domain.trial.Formula;
 import panade.domain.trial.TrialSet;
 import panade.domain.trial.Weighed;
 
@@ -110,6 +111,11 @@ public final class Documents {
     /** Reads trials with the brief that they are about, or everything that is wrong with any of it. */
     public static Reading<TrialSet> readTrials(Path file) {
         return new TrialDocuments(file).read();
+    }
+
+    /** Reads a formula with the brief that it names, or everything that is wrong with any of it. */
+    public static Reading<Formula> readFormula(Path file, Overrides overrides) {
+        return new TrialDocuments(file).readFormula(overrides);
     }
 
     /** Reads what a formula of the product of some trials weighs, or everything that is wrong with it. */

@@ -93,6 +93,11 @@ public final class Explanation {
         return properties.get();
     }
 
+    /** What any blend holds, proved or not. */
+    public static List<PropertyValue> holdings(Brief brief, Blend blend) {
+        return new PropertyReader(brief, blend).properties();
+    }
+
     /** Whether no other blend costs as little. */
     public boolean unique() {
         return unique.get();

@@ -1,6 +1,7 @@
 package panade.nudge;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,6 +15,8 @@ import panade.domain.LimitKind;
 import panade.domain.Measure;
 import panade.domain.Use;
 import panade.domain.origin.Origin;
+import panade.domain.purchase.Offer;
+import panade.domain.purchase.OfferId;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
 
@@ -37,6 +40,43 @@ public record Start(Brief brief, Map<Use, BigFraction> shares) {
     /** The share of a line; zero where the formula has none. */
     public BigFraction shareOf(Use use) {
         return shares.getOrDefault(use, BigFraction.ZERO);
+    }
+
+    /**
+     * The formula, bought from the cheapest; what nobody sells to this brief costs nothing there, and is told apart.
+     */
+    public Blend blend() {
+        var lines = new ArrayList<Blend.Line>();
+        for (var stage : brief.stages()) {
+            shares.entrySet().stream()
+                    .filter(each -> each.getKey().stage().equals(stage.id()))
+                    .sorted(Comparator.comparing((Map.Entry<Use, BigFraction> each) -> each.getValue())
+                            .reversed()
+                            .thenComparing(each -> each.getKey().ingredient()))
+                    .forEach(each -> lines.add(line(each.getKey(), each.getValue())));
+        }
+        return new Blend(List.copyOf(lines), BigFraction.ONE);
+    }
+
+    private Blend.Line line(Use use, BigFraction share) {
+        return brief.offersFor(use.ingredient()).stream()
+                .min(Comparator.comparing(Offer::pricePerKg))
+                .map(offer -> new Blend.Line(use, offer, share, share.multiply(brief.costPerKg(offer))))
+                .orElseGet(() -> new Blend.Line(use, unsold(use.ingredient()), share, BigFraction.ZERO));
+    }
+
+    private static Offer unsold(String id) {
+        return new Offer(OfferId.unlisted(id), id, "", BigFraction.ZERO, null, null, null, "", KEPT);
+    }
+
+    /** Ids of what the formula holds and no list sells to this brief. */
+    public Set<String> unsold() {
+        var ids = new TreeSet<String>();
+        shares.keySet().stream()
+                .map(Use::ingredient)
+                .filter(id -> brief.offersFor(id).isEmpty())
+                .forEach(ids::add);
+        return ids;
     }
 
     /**

@@ -5,7 +5,7 @@ import java.util.List;
 import panade.result.LabelChangeResult;
 
 /** Words what a change does to the label. */
-final class LabelWords {
+public final class LabelWords {
     private LabelWords() {}
 
     /** In one sentence without a full stop; allergens are left to others who tell them anyway. */
@@ -53,7 +53,7 @@ final class LabelWords {
     }
 
     /** All of it, without a full stop. */
-    static String all(LabelChangeResult change) {
+    public static String all(LabelChangeResult change) {
         return names(change) + "; " + allergens(change) + "; " + panel(change);
     }
 }

@@ -1,0 +1,68 @@
+package panade.result.formula;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is made now, at the prices of the brief.
+ *
+ * @param blend what goes in, stage by stage, heaviest first
+ * @param bounds every bound of the brief
+ * @param properties what it holds
+ * @param cheapest the least cost of the brief
+ * @param unsold names of what no list sells; nothing is counted for it
+ */
+public record MadeResult(
+        Status status,
+        Cost cost,
+        List<Line> blend,
+        List<Bound> bounds,
+        List<Property> properties,
+        @Nullable Cheapest cheapest,
+        List<String> unsold) {
+    public MadeResult {
+        blend = List.copyOf(blend);
+        bounds = List.copyOf(bounds);
+        properties = List.copyOf(properties);
+        unsold = List.copyOf(unsold);
+    }
+
+    /** That it is a formula's answer. */
+    public enum Status {
+        MADE
+    }
+
+    /** Money; the currency is null when no document states one. */
+    public record Cost(@Nullable String currency, BigFraction perKg, BigFraction perLb, BigFraction batch) {}
+
+    /**
+     * A line as it is made.
+     *
+     * @param supplier the cheapest; empty where nobody sells it
+     * @param cost money in the batch
+     */
+    public record Line(
+            String ingredient, String stage, String supplier, BigFraction share, BigFraction grams, BigFraction cost) {}
+
+    /**
+     * A bound, in its unit.
+     *
+     * @param value null where it is nothing over nothing, or not known of something in the formula
+     * @param met null where it is not known
+     */
+    public record Bound(
+            String name,
+            String path,
+            String unit,
+            @Nullable BigFraction value,
+            @Nullable BigFraction min,
+            @Nullable BigFraction max,
+            @Nullable Boolean met) {}
+
+    /** What is held of a property; null where it is not known. */
+    public record Property(String property, @Nullable BigFraction value, String unit) {}
+
+    /** The least cost, and how much more that is than is paid now. */
+    public record Cheapest(BigFraction perKg, BigFraction changePerKg) {}
+}
