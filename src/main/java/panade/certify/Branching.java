@@ -75,7 +75,7 @@ public final class Branching {
         if (!(verdict instanceof Optimum optimum)) {
             throw new Unproved("a branch could not be decided");
         }
-        weigh(Branch.root(model, optimum.tableau()));
+        weigh(Branch.root(model, optimum));
         while (!open.isEmpty() && looked < maxBranches && !deadline.isOver()) {
             split(open.remove());
         }
@@ -102,8 +102,8 @@ public final class Branching {
 
     private void split(Branch branch) {
         int column = broken(branch.point());
-        weigh(branch.with(column, BigInteger.ONE));
-        weigh(branch.with(column, BigInteger.ZERO));
+        weigh(branch.with(column, BigInteger.ONE, prover));
+        weigh(branch.with(column, BigInteger.ZERO, prover));
     }
 
     /** The column furthest from a whole number, lowest among equals; -1 when all are whole. */
