@@ -48,7 +48,7 @@ import picocli.CommandLine.Spec;
         description = "Which few changes of what I make bring most of the saving, or mend what it breaks?",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = {"", "Example: panade nudge formulas/dumpling-filling.json --changes 4 --keep salt"})
+        footer = {"", "Example: panade nudge constraints/dumpling-filling-made.json --changes 4 --keep salt"})
 public final class NudgeCommand implements Callable<Integer>, LongRunning {
     private static final int MOST_CHANGES = 8;
 
