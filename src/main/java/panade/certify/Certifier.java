@@ -9,6 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.simplex.BasisSystem;
 import panade.certify.simplex.BasisSystem.Pair;
+import panade.certify.simplex.Dictionary;
 import panade.certify.simplex.ExactSimplex;
 import panade.certify.simplex.ExactSimplex.Ending;
 import panade.certify.simplex.Tableau;
@@ -107,6 +108,11 @@ public final class Certifier {
         return signed(model, tableau.multipliers(tableau.objective())).stream()
                 .map(value -> value.divide(costScale))
                 .toList();
+    }
+
+    /** The multipliers that a dictionary gives to a model of other costs. */
+    public static List<BigFraction> multipliers(LinearModel model, Dictionary dictionary, List<BigFraction> costs) {
+        return signed(model, dictionary.slackPrices(costs));
     }
 
     private static Verdict impossible(LinearModel model, Tableau tableau, int line, String engine) {

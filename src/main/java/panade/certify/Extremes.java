@@ -3,9 +3,8 @@ package panade.certify;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import panade.certify.simplex.Integers;
+import panade.certify.simplex.Dictionary;
 import panade.certify.simplex.ParametricSimplex;
-import panade.certify.simplex.Tableau;
 import panade.model.LinearForm;
 import panade.model.Unproved;
 
@@ -20,48 +19,52 @@ public final class Extremes {
 
     /** A least-cost point at which a linear form is the least or the most. */
     public static List<BigFraction> pointOver(Verdict.Optimum optimum, LinearForm form, boolean most) {
-        var tableau = optimum.tableau().copy();
-        var line = (most ? form.negated() : form).dense(tableau.columns());
-        tableau.setDirection(Integers.whole(line, Integers.scaleOf(line)));
-        descend(tableau);
-        return tableau.point();
+        return optimum.pivoting(dictionary -> {
+            dictionary.setDirection(most ? form.negated() : form);
+            descend(dictionary);
+            return dictionary.point();
+        });
     }
 
     /** Whether any of the nonbasic variables can rise above zero at no cost. */
     public static boolean canGrow(Verdict.Optimum optimum, Set<Integer> variables) {
         for (int variable : variables) {
-            var tableau = optimum.tableau().copy();
-            tableau.setDirectionToVariable(variable);
-            descend(tableau);
-            if (tableau.constant(tableau.direction()).signum() != 0) {
+            if (optimum.pivoting(dictionary -> canGrow(dictionary, variable))) {
                 return true;
             }
         }
         return false;
     }
 
+    private static boolean canGrow(Dictionary dictionary, int variable) {
+        dictionary.setDirectionToVariable(variable);
+        var before = dictionary.directionNow();
+        descend(dictionary);
+        return !dictionary.directionNow().equals(before);
+    }
+
     /**
      * Primal steps on the second objective through places that cost nothing; lowest index first (Bland), so it ends.
      */
-    private static void descend(Tableau tableau) {
-        int place = freePlace(tableau);
+    private static void descend(Dictionary dictionary) {
+        int place = freePlace(dictionary);
         while (place >= 0) {
-            int line = ParametricSimplex.leaving(tableau, place);
+            int line = ParametricSimplex.leaving(dictionary, place);
             if (line < 0) {
                 throw new Unproved("a form has no end over the least-cost points");
             }
-            tableau.pivot(line, place);
-            place = freePlace(tableau);
+            dictionary.pivot(line, place);
+            place = freePlace(dictionary);
         }
     }
 
-    private static int freePlace(Tableau tableau) {
+    private static int freePlace(Dictionary dictionary) {
+        var prices = dictionary.prices();
+        var directions = dictionary.directions();
         int best = -1;
-        for (int j = 0; j < tableau.columns(); j++) {
-            boolean free = !tableau.locked(tableau.nonbasic(j))
-                    && tableau.at(tableau.objective(), j).signum() == 0
-                    && tableau.at(tableau.direction(), j).signum() < 0;
-            best = free && (best < 0 || tableau.nonbasic(j) < tableau.nonbasic(best)) ? j : best;
+        for (int j = 0; j < dictionary.columns(); j++) {
+            boolean free = !dictionary.locked(dictionary.nonbasic(j)) && prices.sign(j) == 0 && directions.sign(j) < 0;
+            best = free && (best < 0 || dictionary.nonbasic(j) < dictionary.nonbasic(best)) ? j : best;
         }
         return best;
     }

@@ -2,9 +2,12 @@ package panade.certify;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.certify.simplex.Dictionary;
+import panade.certify.simplex.SparseDictionary;
 import panade.certify.simplex.Tableau;
 import panade.model.Basis;
 import panade.model.LinearModel;
@@ -22,6 +25,8 @@ public sealed interface Verdict {
         private final @Nullable Basis basis;
         private final Supplier<Tableau> source;
         private @Nullable Tableau tableau;
+        private Optional<SparseDictionary> sparse = Optional.empty();
+        private boolean looked;
 
         Optimum(
                 LinearModel model,
@@ -71,6 +76,28 @@ public sealed interface Verdict {
         /** The basis that was claimed and found right as it is; empty where pivots led there. */
         public Optional<Basis> claimedBasis() {
             return Optional.ofNullable(basis);
+        }
+
+        /**
+         * What a question finds out by pivots from the optimum: on the sparse system of its basis, or on the dense
+         * dictionary where that is not known or was lost.
+         */
+        public <T> T pivoting(Function<Dictionary, T> question) {
+            var start = sparse();
+            try {
+                return question.apply(
+                        start.isPresent() ? start.get().copy() : tableau().copy());
+            } catch (SparseDictionary.Lost lost) {
+                return question.apply(tableau().copy());
+            }
+        }
+
+        private synchronized Optional<SparseDictionary> sparse() {
+            if (!looked) {
+                sparse = claimedBasis().flatMap(known -> SparseDictionary.of(model, known));
+                looked = true;
+            }
+            return sparse;
         }
 
         /** The dictionary at the optimum, made when it is first asked for. */

@@ -166,6 +166,31 @@ class EnumeratedModelsTest {
         });
     }
 
+    @ParameterizedTest
+    @MethodSource("models")
+    void the_dense_dictionary_and_the_sparse_one_say_the_same(int number) {
+        var model = model(number);
+        var optima = optima(model).stream().map(Sensitivity::new).toList();
+        for (int row = 0; !optima.isEmpty() && row < model.rows().size(); row++) {
+            for (int column = 0; column < model.columns().size(); column++) {
+                var form = LinearForm.of(column, BigFraction.of(2, 3));
+                for (boolean up : List.of(true, false)) {
+                    assertThat(optima.get(1).ratioReach(row, form, up))
+                            .isEqualTo(optima.get(0).ratioReach(row, form, up));
+                }
+            }
+        }
+        for (int column = 0; !optima.isEmpty() && column < model.columns().size(); column++) {
+            var price = LinearForm.of(column, BigFraction.of(3, 2));
+            assertThat(optima.get(1).raisingPriceForEver(price).stream()
+                            .map(Sensitivity.Breakpoint::by)
+                            .toList())
+                    .isEqualTo(optima.get(0).raisingPriceForEver(price).stream()
+                            .map(Sensitivity.Breakpoint::by)
+                            .toList());
+        }
+    }
+
     /**
      * The optimum as pivots find it, and as its basis is confirmed when it is claimed: read off a dictionary or not.
      */

@@ -8,9 +8,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Certificate;
 import panade.certify.Certifier;
 import panade.certify.Verdict.Optimum;
-import panade.certify.simplex.Integers;
+import panade.certify.simplex.Cells;
+import panade.certify.simplex.Dictionary;
 import panade.certify.simplex.ParametricSimplex;
-import panade.certify.simplex.Tableau;
 import panade.model.LinearForm;
 import panade.model.LinearModel;
 
@@ -19,15 +19,15 @@ import panade.model.LinearModel;
  * pivot. That is exact while the optimum is not degenerate where it comes in; otherwise nothing is told here.
  */
 final class Entering {
-    private final Tableau tableau;
+    private final Dictionary dictionary;
     private final LinearForm weights;
     /** The place of the column that comes in first, and the line that it drives out. */
     private final int place;
 
     private final int line;
 
-    private Entering(Tableau tableau, LinearForm weights, int place, int line) {
-        this.tableau = tableau;
+    private Entering(Dictionary dictionary, LinearForm weights, int place, int line) {
+        this.dictionary = dictionary;
         this.weights = weights;
         this.place = place;
         this.line = line;
@@ -40,27 +40,30 @@ final class Entering {
      * @param own columns that must be out of the basis: all of the ingredient
      */
     static Optional<Entering> of(Optimum optimum, LinearForm weights, Set<Integer> own) {
-        var tableau = optimum.tableau();
-        int place = firstPlace(tableau, weights, own);
-        int line = place < 0 ? -1 : ParametricSimplex.leaving(tableau, place);
-        if (line < 0 || tableau.constant(line).signum() == 0) {
+        return optimum.pivoting(dictionary -> of(dictionary, weights, own));
+    }
+
+    private static Optional<Entering> of(Dictionary dictionary, LinearForm weights, Set<Integer> own) {
+        int place = firstPlace(dictionary, weights, own);
+        int line = place < 0 ? -1 : ParametricSimplex.leaving(dictionary, place);
+        if (line < 0 || dictionary.constants().sign(line) == 0) {
             return Optional.empty();
         }
-        var entering = new Entering(tableau, weights, place, line);
+        var entering = new Entering(dictionary, weights, place, line);
         return entering.goesOn() ? Optional.empty() : Optional.of(entering);
     }
 
     /** The place that costs nothing first; -1 where two do at once, or one of the ingredient's columns is basic. */
-    private static int firstPlace(Tableau tableau, LinearForm weights, Set<Integer> own) {
-        if (own.stream().anyMatch(column -> tableau.placeOf(column) < 0)) {
+    private static int firstPlace(Dictionary dictionary, LinearForm weights, Set<Integer> own) {
+        if (own.stream().anyMatch(column -> dictionary.placeOf(column) < 0)) {
             return -1;
         }
         int best = -1;
         BigFraction least = null;
         boolean tied = false;
         for (var each : weights.coefficients().entrySet()) {
-            int candidate = tableau.placeOf(each.getKey());
-            var by = tableau.money(tableau.at(tableau.objective(), candidate)).divide(each.getValue());
+            int candidate = dictionary.placeOf(each.getKey());
+            var by = dictionary.prices().value(candidate).divide(each.getValue());
             int order = least == null ? -1 : by.compareTo(least);
             tied = order == 0 || (tied && order > 0);
             best = order < 0 ? candidate : best;
@@ -72,11 +75,12 @@ final class Entering {
     /** Whether more might come in at the same price: something else costs nothing and would make room. */
     private boolean goesOn() {
         boolean several = drivenOut() > 1;
-        for (int k = 0; k < tableau.columns(); k++) {
+        var cells = dictionary.line(line);
+        for (int k = 0; k < dictionary.columns(); k++) {
             boolean free = k != place
-                    && !tableau.locked(tableau.nonbasic(k))
-                    && tableau.at(tableau.objective(), k).signum() == 0;
-            if (free && (several || tableau.at(line, k).signum() > 0)) {
+                    && !dictionary.locked(dictionary.nonbasic(k))
+                    && dictionary.prices().sign(k) == 0;
+            if (free && (several || cells.sign(k) > 0)) {
                 return true;
             }
         }
@@ -85,17 +89,19 @@ final class Entering {
 
     /** How many lines reach zero together. */
     private int drivenOut() {
+        var column = dictionary.column(place);
         int count = 0;
-        for (int i = 0; i < tableau.rows(); i++) {
-            boolean falls = tableau.at(i, place).signum() < 0;
-            count += falls && isAsSoon(i) ? 1 : 0;
+        for (int i = 0; i < dictionary.rows(); i++) {
+            boolean falls = column.sign(i) < 0;
+            count += falls && isAsSoon(column, i) ? 1 : 0;
         }
         return count;
     }
 
-    private boolean isAsSoon(int i) {
-        var own = tableau.constant(i).multiply(tableau.at(line, place));
-        var first = tableau.constant(line).multiply(tableau.at(i, place));
+    private boolean isAsSoon(Cells column, int i) {
+        var constants = dictionary.constants();
+        var own = constants.number(i).multiply(column.number(line));
+        var first = constants.number(line).multiply(column.number(i));
         return own.equals(first);
     }
 
@@ -105,40 +111,42 @@ final class Entering {
     }
 
     private BigFraction weight(int k) {
-        return weights.at(tableau.nonbasic(k));
+        return weights.at(dictionary.nonbasic(k));
     }
 
     private BigFraction reducedCost(int k) {
-        return tableau.money(tableau.at(tableau.objective(), k));
+        return dictionary.prices().value(k);
     }
 
     /** The point just below that price. */
     List<BigFraction> after() {
-        var amount =
-                BigFraction.of(tableau.constant(line), tableau.at(line, place).negate());
-        var point = new ArrayList<>(tableau.point());
-        for (int i = 0; i < tableau.rows(); i++) {
-            if (tableau.basic(i) < tableau.columns()) {
-                var rise = tableau.value(tableau.at(i, place)).multiply(amount);
-                point.set(tableau.basic(i), tableau.value(tableau.constant(i)).add(rise));
+        var column = dictionary.column(place);
+        var constants = dictionary.constants();
+        var amount = constants.value(line).divide(column.value(line).negate());
+        var point = new ArrayList<>(dictionary.point());
+        for (int i = 0; i < dictionary.rows(); i++) {
+            if (dictionary.basic(i) < dictionary.columns()) {
+                var rise = column.value(i).multiply(amount);
+                point.set(dictionary.basic(i), constants.value(i).add(rise));
             }
         }
-        point.set(tableau.nonbasic(place), amount);
+        point.set(dictionary.nonbasic(place), amount);
         return point;
     }
 
     /** Whether that point is still the best when the price has fallen so far in all. */
     boolean stays(BigFraction fallen) {
         var gain = fallen.multiply(weight(place)).subtract(reducedCost(place));
-        var pivot = tableau.at(line, place);
-        for (int k = 0; k < tableau.columns(); k++) {
-            int side = tableau.at(line, k).signum() * pivot.signum();
+        var cells = dictionary.line(line);
+        var pivot = cells.value(place);
+        for (int k = 0; k < dictionary.columns(); k++) {
+            int side = cells.sign(k) * pivot.signum();
             boolean own = weight(k).signum() != 0;
-            if (k == place || tableau.locked(tableau.nonbasic(k)) || (side >= 0 && !own)) {
+            if (k == place || dictionary.locked(dictionary.nonbasic(k)) || (side >= 0 && !own)) {
                 continue;
             }
             var price = reducedCost(k)
-                    .add(gain.multiply(BigFraction.of(tableau.at(line, k), pivot)))
+                    .add(gain.multiply(cells.value(k).divide(pivot)))
                     .subtract(fallen.multiply(weight(k)));
             if (price.signum() < 0) {
                 return false;
@@ -178,16 +186,13 @@ final class Entering {
 
     /** The same where the multipliers of the optimum do not prove it, by those of a dictionary beyond. */
     static boolean provesEntrance(
-            Optimum optimum, LinearForm weights, BigFraction by, List<BigFraction> after, Tableau beyond) {
+            Optimum optimum, LinearForm weights, BigFraction by, List<BigFraction> after, Dictionary beyond) {
         var costs = optimum.model()
                 .costs()
                 .minus(weights.scaled(by))
                 .dense(optimum.model().columns().size());
         var model = optimum.model().withCosts(costs);
-        var scale = Integers.scaleOf(costs);
-        var dictionary = beyond.copy();
-        dictionary.setObjective(Integers.whole(costs, scale));
-        var multipliers = Certifier.multipliers(model, dictionary, scale);
+        var multipliers = Certifier.multipliers(model, beyond, costs);
         return Certificate.provesOptimal(model, optimum.point(), multipliers)
                 && Certificate.provesOptimal(model, after, multipliers);
     }

@@ -1,11 +1,11 @@
 package panade.certify.sensitivity;
 
-import java.math.BigInteger;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.certify.simplex.Dictionary;
 import panade.certify.simplex.ParametricSimplex;
-import panade.certify.simplex.Tableau;
+import panade.model.LinearForm;
 
 /**
  * How far a ratio's number may move while the same bounds bind. The number multiplies an amount p in one row, so moving
@@ -17,50 +17,50 @@ final class RatioReach {
     /** Ties are settled by at most this many pivots; beyond, no reach is told. */
     private static final int MAX_PIVOTS = 60;
 
-    private final Tableau tableau;
+    private final Dictionary dictionary;
     private final int row;
     private final int sign;
 
-    private RatioReach(Tableau tableau, int row, int sign) {
-        this.tableau = tableau;
+    private RatioReach(Dictionary dictionary, int row, int sign) {
+        this.dictionary = dictionary;
         this.row = row;
         this.sign = sign;
     }
 
     /**
-     * The reach in units of the row's scaled slack per unit of p.
+     * The reach in units of the row per unit of p.
      *
-     * @param weights p, whole numbers by column, times {@code scale}
-     * @param sign which way the scaled slack moves
+     * @param dictionary of the optimum; pivoted on
+     * @param sign which way the slack moves
+     * @param weights p, by column
      * @return empty when there is no end, or ties could not be settled
      */
-    static Optional<BigFraction> of(Tableau optimal, int row, int sign, BigInteger[] weights, BigFraction scale) {
-        var tableau = optimal.copy();
-        tableau.setDirection(weights);
-        return new RatioReach(tableau, row, sign).reach().map(reach -> reach.multiply(scale));
+    static Optional<BigFraction> of(Dictionary dictionary, int row, int sign, LinearForm weights) {
+        dictionary.setDirection(weights);
+        return new RatioReach(dictionary, row, sign).reach();
     }
 
     private Optional<BigFraction> reach() {
         for (int step = 0; step < MAX_PIVOTS; step++) {
-            tableau.moveSlack(row, sign);
-            if (!ParametricSimplex.trySettle(tableau)) {
+            dictionary.moveSlack(row, sign);
+            if (!ParametricSimplex.trySettle(dictionary)) {
                 return Optional.empty();
             }
             int tied = tiedPlace();
             if (tied < 0) {
                 return settledReach();
             }
-            int line = ParametricSimplex.leaving(tableau, tied);
+            int line = ParametricSimplex.leaving(dictionary, tied);
             if (line < 0) {
                 return Optional.empty();
             }
-            tableau.pivot(line, tied);
+            dictionary.pivot(line, tied);
         }
         return Optional.empty();
     }
 
     private Optional<BigFraction> settledReach() {
-        boolean empty = tableau.constant(tableau.direction()).signum() == 0;
+        boolean empty = dictionary.directionNow().signum() == 0;
         var amounts = empty ? pole() : amountsReach();
         var prices = pricesReach();
         if (amounts == null) {
@@ -71,14 +71,12 @@ final class RatioReach {
 
     /** The k at which an amount reaches zero; null when none does while p stays above zero. */
     private @Nullable BigFraction amountsReach() {
-        int line = ParametricSimplex.limitingLine(tableau);
+        int line = ParametricSimplex.limitingLine(dictionary);
         if (line < 0) {
             return null;
         }
-        var moved =
-                BigFraction.of(tableau.constant(line), tableau.parameter(line).negate());
-        var p = tableau.value(tableau.constant(tableau.direction()))
-                .add(tableau.value(tableau.parameter(tableau.direction())).multiply(moved));
+        var moved = ParametricSimplex.limit(dictionary, line);
+        var p = dictionary.directionNow().add(dictionary.parameterOfDirection().multiply(moved));
         return p.signum() > 0 ? moved.divide(p) : null;
     }
 
@@ -87,17 +85,17 @@ final class RatioReach {
      * be some of p, and the least cost may jump. Null when it never does.
      */
     private @Nullable BigFraction pole() {
-        var growth = tableau.value(tableau.parameter(tableau.direction()));
+        var growth = dictionary.parameterOfDirection();
         return growth.signum() > 0 ? growth.reciprocal() : null;
     }
 
     /** The k at which a price reaches zero; null when none does. */
     private @Nullable BigFraction pricesReach() {
         BigFraction least = null;
-        for (int j = 0; j < tableau.columns(); j++) {
+        for (int j = 0; j < dictionary.columns(); j++) {
             var fall = fall(j);
             if (fall.signum() > 0) {
-                var k = tableau.value(tableau.at(tableau.objective(), j)).divide(fall);
+                var k = dictionary.prices().value(j).divide(fall);
                 least = least == null || k.compareTo(least) < 0 ? k : least;
             }
         }
@@ -106,8 +104,8 @@ final class RatioReach {
 
     /** A place whose price is zero already and would fall. */
     private int tiedPlace() {
-        for (int j = 0; j < tableau.columns(); j++) {
-            if (tableau.at(tableau.objective(), j).signum() == 0 && fall(j).signum() > 0) {
+        for (int j = 0; j < dictionary.columns(); j++) {
+            if (dictionary.prices().sign(j) == 0 && fall(j).signum() > 0) {
                 return j;
             }
         }
@@ -118,16 +116,14 @@ final class RatioReach {
      * How fast the price at a place falls with k: d_j p_r - d_r p_j, the other way round for a slack that moves down.
      */
     private BigFraction fall(int j) {
-        int place = tableau.placeOf(tableau.columns() + row);
-        if (place < 0 || j == place || tableau.locked(tableau.nonbasic(j))) {
+        int place = dictionary.placeOf(dictionary.columns() + row);
+        if (place < 0 || j == place || dictionary.locked(dictionary.nonbasic(j))) {
             return BigFraction.ZERO;
         }
-        var own = value(tableau.objective(), j).multiply(value(tableau.direction(), place));
-        var through = value(tableau.objective(), place).multiply(value(tableau.direction(), j));
-        return own.subtract(through).multiply(sign);
-    }
-
-    private BigFraction value(int line, int j) {
-        return tableau.value(tableau.at(line, j));
+        var prices = dictionary.prices();
+        var directions = dictionary.directions();
+        var own = prices.value(j).multiply(directions.value(place));
+        var through = prices.value(place).multiply(directions.value(j));
+        return own.subtract(through).multiply(dictionary.slackScale(row)).multiply(sign);
     }
 }

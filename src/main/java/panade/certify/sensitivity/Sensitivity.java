@@ -3,14 +3,13 @@ package panade.certify.sensitivity;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Extremes;
 import panade.certify.Repricing;
 import panade.certify.Verdict;
-import panade.certify.simplex.Integers;
+import panade.certify.simplex.Dictionary;
 import panade.certify.simplex.ParametricSimplex;
 import panade.model.LinearForm;
 import panade.model.LinearModel.Sense;
@@ -63,13 +62,9 @@ public final class Sensitivity {
     }
 
     private Optional<Rate> pivoted(int row, int sign) {
-        var tableau = optimum.tableau();
         boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
-        var scale = tableau.slackScale(row);
-        return ParametricSimplex.alongRow(tableau, row, most ? -sign : sign)
-                .map(slope -> new Rate(
-                        slope.rate().multiply(scale).divide(tableau.costScale()),
-                        slope.reach() == null ? null : slope.reach().divide(scale)));
+        return optimum.pivoting(dictionary -> ParametricSimplex.alongRow(dictionary, row, most ? -sign : sign)
+                .map(slope -> new Rate(slope.rate(), slope.reach())));
     }
 
     /**
@@ -80,12 +75,8 @@ public final class Sensitivity {
      * @return empty when there is no end, or none could be settled
      */
     public Optional<BigFraction> ratioReach(int row, LinearForm form, boolean up) {
-        var tableau = optimum.tableau();
-        var weights = form.dense(tableau.columns());
         boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
-        var scale = Integers.scaleOf(weights);
-        return RatioReach.of(tableau, row, up == most ? -1 : 1, Integers.whole(weights, scale), scale)
-                .map(reach -> reach.divide(tableau.slackScale(row)));
+        return optimum.pivoting(dictionary -> RatioReach.of(dictionary, row, up == most ? -1 : 1, form));
     }
 
     /**
@@ -95,9 +86,11 @@ public final class Sensitivity {
      * @param sign 1 to raise, -1 to lower
      */
     public Optional<Breakpoint> movingPrice(LinearForm weights, int sign) {
-        var moving = new MovingPrice(optimum.tableau(), weights, sign);
-        return Optional.ofNullable(ParametricSimplex.alongDirection(moving.tableau()))
-                .map(moving::turn);
+        return optimum.pivoting(dictionary -> {
+            dictionary.setDirection(sign < 0 ? weights.negated() : weights);
+            return Optional.ofNullable(ParametricSimplex.alongDirection(dictionary))
+                    .map(Breakpoint::of);
+        });
     }
 
     /**
@@ -120,10 +113,12 @@ public final class Sensitivity {
      * @param weights by column, what one unit of the moving price adds to its cost, positive
      */
     public List<Breakpoint> raisingPriceForEver(LinearForm weights) {
-        var moving = new MovingPrice(optimum.tableau(), weights, 1);
-        return ParametricSimplex.allAlongDirection(moving.tableau()).stream()
-                .map(moving::turn)
-                .toList();
+        return optimum.pivoting(dictionary -> {
+            dictionary.setDirection(weights);
+            return ParametricSimplex.allAlongDirection(dictionary).stream()
+                    .map(Breakpoint::of)
+                    .toList();
+        });
     }
 
     /**
@@ -132,7 +127,11 @@ public final class Sensitivity {
      * @param by how far the price has moved by then
      * @param after the point on the far side
      */
-    public record Breakpoint(BigFraction by, List<BigFraction> after) {}
+    public record Breakpoint(BigFraction by, List<BigFraction> after) {
+        private static Breakpoint of(ParametricSimplex.Breakpoint turn) {
+            return new Breakpoint(turn.at(), turn.after().point());
+        }
+    }
 
     /**
      * How something unused comes in as its price falls.
@@ -166,12 +165,16 @@ public final class Sensitivity {
     }
 
     private Optional<Entrance> followed(LinearForm weights) {
-        var moving = new MovingPrice(optimum.tableau(), weights, -1);
-        var walked = ParametricSimplex.alongDirection(moving.tableau());
+        return optimum.pivoting(dictionary -> followed(dictionary, weights));
+    }
+
+    private Optional<Entrance> followed(Dictionary dictionary, LinearForm weights) {
+        dictionary.setDirection(weights.negated());
+        var walked = ParametricSimplex.alongDirection(dictionary);
         if (walked == null) {
             return Optional.empty();
         }
-        var turn = moving.turn(walked);
+        var turn = Breakpoint.of(walked);
         if (!Entering.provesEntrance(optimum, weights, turn.by(), turn.after(), walked.after())) {
             throw new Unproved("the price at which something comes in was not proved");
         }
@@ -237,16 +240,7 @@ public final class Sensitivity {
         if (sparse().filter(SparseOptimum::isUnique).isPresent()) {
             return true;
         }
-        var tableau = optimum.tableau();
-        var tied = new TreeSet<Integer>();
-        for (int j = 0; j < tableau.columns(); j++) {
-            int variable = tableau.nonbasic(j);
-            boolean free = !tableau.locked(variable)
-                    && tableau.at(tableau.objective(), j).signum() == 0;
-            if (free) {
-                tied.add(variable);
-            }
-        }
+        var tied = optimum.pivoting(Dictionary::tied);
         return tied.isEmpty() || !Extremes.canGrow(optimum, tied);
     }
 }

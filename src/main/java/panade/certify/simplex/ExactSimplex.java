@@ -62,7 +62,7 @@ public final class ExactSimplex {
     }
 
     private @Nullable Ending primal(int place) {
-        int line = ParametricSimplex.leaving(tableau, place);
+        int line = Ratios.leaving(tableau, place);
         if (line < 0) {
             return Ending.UNBOUNDED;
         }

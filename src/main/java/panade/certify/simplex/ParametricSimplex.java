@@ -11,119 +11,109 @@ import org.jspecify.annotations.Nullable;
  * true at degenerate optima, where the multipliers of a single basis are not (Gal, "Postoptimal Analyses", 1979).
  */
 public final class ParametricSimplex {
-    private final Tableau tableau;
+    private final Dictionary dictionary;
 
-    private ParametricSimplex(Tableau tableau) {
-        this.tableau = tableau;
+    private ParametricSimplex(Dictionary dictionary) {
+        this.dictionary = dictionary;
     }
 
     /**
-     * The rate at which the objective line changes as the scaled slack of a row is moved, and how far that rate holds.
+     * The rate at which the objective changes as the slack of a row is moved, and how far that rate holds.
      *
-     * @param rate in cells of the objective per unit of scaled slack
-     * @param reach in units of scaled slack; null when it holds for ever
+     * @param rate money per unit of the row
+     * @param reach in units of the row; null when it holds for ever
      */
     public record Slope(BigFraction rate, @Nullable BigFraction reach) {}
 
     /** Moves a row's right side; empty when there is no solution on that side. */
-    public static Optional<Slope> alongRow(Tableau optimal, int row, int sign) {
-        var tableau = optimal.copy();
-        tableau.moveSlack(row, sign);
-        return new ParametricSimplex(tableau).slope();
+    public static Optional<Slope> alongRow(Dictionary optimal, int row, int sign) {
+        var dictionary = optimal.copy();
+        dictionary.moveSlack(row, sign);
+        return new ParametricSimplex(dictionary).slope();
     }
 
     private Optional<Slope> slope() {
-        if (contradictsAnEquation() || !trySettle()) {
+        if (contradictsAnEquation() || !trySettle(dictionary)) {
             return Optional.empty();
         }
-        var rate = tableau.value(tableau.parameter(tableau.objective()));
+        var rate = dictionary.parameterOfCost();
         return Optional.of(new Slope(rate, reach(rate)));
     }
 
     private boolean contradictsAnEquation() {
-        for (int i = 0; i < tableau.rows(); i++) {
-            if (tableau.locked(tableau.basic(i)) && tableau.parameter(i).signum() != 0) {
+        for (int i = 0; i < dictionary.rows(); i++) {
+            if (dictionary.locked(dictionary.basic(i))
+                    && dictionary.parameters().sign(i) != 0) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean trySettle() {
-        return trySettle(tableau);
-    }
-
     /** Pivots until the first small move keeps every amount at or above zero; false when none can. */
-    public static boolean trySettle(Tableau tableau) {
-        int line = limitingLine(tableau);
-        while (line >= 0 && tableau.constant(line).signum() == 0) {
-            if (!tryPivotOut(tableau, line)) {
+    public static boolean trySettle(Dictionary dictionary) {
+        int line = limitingLine(dictionary);
+        while (line >= 0 && dictionary.constants().sign(line) == 0) {
+            int place = entering(dictionary, line);
+            if (place < 0) {
                 return false;
             }
-            line = limitingLine(tableau);
+            dictionary.pivot(line, place);
+            line = limitingLine(dictionary);
         }
         return true;
     }
 
     private @Nullable BigFraction reach(BigFraction rate) {
         while (true) {
-            int line = limitingLine(tableau);
+            int line = limitingLine(dictionary);
             if (line < 0) {
                 return null;
             }
-            var limit = BigFraction.of(
-                    tableau.constant(line), tableau.parameter(line).negate());
-            int place = entering(line);
+            var limit = limit(dictionary, line);
+            int place = entering(dictionary, line);
             if (place < 0) {
                 return limit;
             }
-            tableau.pivot(line, place);
-            if (!tableau.value(tableau.parameter(tableau.objective())).equals(rate)) {
+            dictionary.pivot(line, place);
+            if (!dictionary.parameterOfCost().equals(rate)) {
                 return limit;
             }
         }
     }
 
     /** The line that reaches zero first, or -1; lowest index among equals. */
-    public static int limitingLine(Tableau tableau) {
-        int best = -1;
-        for (int i = 0; i < tableau.rows(); i++) {
-            boolean falls = tableau.parameter(i).signum() < 0 && !tableau.locked(tableau.basic(i));
-            best = falls && (best < 0 || reachesSooner(tableau, i, best)) ? i : best;
-        }
-        return best;
+    public static int limitingLine(Dictionary dictionary) {
+        return Ratios.limiting(dictionary);
     }
 
-    private static boolean reachesSooner(Tableau tableau, int a, int b) {
-        var left = tableau.constant(a).multiply(tableau.parameter(b).negate());
-        var right = tableau.constant(b).multiply(tableau.parameter(a).negate());
-        int order = left.compareTo(right);
-        return order < 0 || (order == 0 && tableau.basic(a) < tableau.basic(b));
+    /** The parameter at which a limiting line is zero. */
+    public static BigFraction limit(Dictionary dictionary, int line) {
+        return dictionary
+                .constants()
+                .value(line)
+                .divide(dictionary.parameters().value(line).negate());
     }
 
-    /** Takes a limiting line out of the basis; false when nothing can come in for it. */
-    static boolean tryPivotOut(Tableau tableau, int line) {
-        int place = new ParametricSimplex(tableau).entering(line);
-        if (place >= 0) {
-            tableau.pivot(line, place);
-        }
-        return place >= 0;
+    private static int entering(Dictionary dictionary, int line) {
+        return Ratios.entering(dictionary, line, sign -> sign > 0);
     }
 
-    private int entering(int line) {
-        return Ratios.entering(tableau, line, sign -> sign > 0);
+    /** The line that reaches zero first as the variable at a place grows, or -1. */
+    public static int leaving(Dictionary dictionary, int place) {
+        return Ratios.leaving(dictionary, place);
     }
 
     /**
      * Moves the second objective's weight up from zero until its own value changes, and on to the point that is the
      * best just beyond; null when it never changes.
      */
-    public static @Nullable Breakpoint alongDirection(Tableau optimal) {
+    public static @Nullable Breakpoint alongDirection(Dictionary optimal) {
         return new ParametricSimplex(optimal).turn();
     }
 
     /** Every change of the second objective's own value as its weight goes up from zero without end. */
-    public static List<Breakpoint> allAlongDirection(Tableau optimal) {
+    public static List<Breakpoint> allAlongDirection(Dictionary optimal) {
         var walk = new ParametricSimplex(optimal);
         var turns = new ArrayList<Breakpoint>();
         var turn = walk.turn();
@@ -137,73 +127,46 @@ public final class ParametricSimplex {
     /**
      * Where a moving price changes the blend.
      *
-     * @param at how much of the second objective had been added, in cells
+     * @param at how much of the second objective had been added
      * @param after the dictionary that is optimal just beyond, and from there to the next turn
      */
-    public record Breakpoint(BigFraction at, Tableau after) {}
+    public record Breakpoint(BigFraction at, Dictionary after) {}
 
     private @Nullable Breakpoint turn() {
-        var before = tableau.value(tableau.constant(tableau.direction()));
-        int place = limitingPlace();
+        var before = dictionary.directionNow();
+        int place = Ratios.turning(dictionary);
         while (place >= 0) {
             var at = weightAt(place);
             if (!tryPivotThrough(at)) {
                 return null;
             }
-            if (!tableau.value(tableau.constant(tableau.direction())).equals(before)) {
-                return new Breakpoint(at, tableau);
+            if (!dictionary.directionNow().equals(before)) {
+                return new Breakpoint(at, dictionary);
             }
-            place = limitingPlace();
+            place = Ratios.turning(dictionary);
         }
         return null;
     }
 
     /** Pivots through everything that is tied at a weight; false when something grows there without end. */
     private boolean tryPivotThrough(BigFraction at) {
-        int place = limitingPlace();
+        int place = Ratios.turning(dictionary);
         while (place >= 0 && weightAt(place).equals(at)) {
-            int line = leaving(tableau, place);
+            int line = leaving(dictionary, place);
             if (line < 0) {
                 return false;
             }
-            tableau.pivot(line, place);
-            place = limitingPlace();
+            dictionary.pivot(line, place);
+            place = Ratios.turning(dictionary);
         }
         return true;
     }
 
     /** The weight of the second objective at which a place costs nothing. */
     private BigFraction weightAt(int place) {
-        return BigFraction.of(
-                tableau.at(tableau.objective(), place),
-                tableau.at(tableau.direction(), place).negate());
-    }
-
-    private int limitingPlace() {
-        int best = -1;
-        for (int j = 0; j < tableau.columns(); j++) {
-            boolean falls = tableau.at(tableau.direction(), j).signum() < 0 && !tableau.locked(tableau.nonbasic(j));
-            best = falls && (best < 0 || turnsSooner(j, best)) ? j : best;
-        }
-        return best;
-    }
-
-    private boolean turnsSooner(int a, int b) {
-        var left = tableau.at(tableau.objective(), a)
-                .multiply(tableau.at(tableau.direction(), b).negate());
-        var right = tableau.at(tableau.objective(), b)
-                .multiply(tableau.at(tableau.direction(), a).negate());
-        int order = left.compareTo(right);
-        return order < 0 || (order == 0 && tableau.nonbasic(a) < tableau.nonbasic(b));
-    }
-
-    /** The line that reaches zero first as the variable at a place grows, or -1. */
-    public static int leaving(Tableau tableau, int place) {
-        int best = -1;
-        for (int i = 0; i < tableau.rows(); i++) {
-            boolean falls = tableau.at(i, place).signum() < 0;
-            best = falls && (best < 0 || Ratios.sooner(tableau, place, i, best)) ? i : best;
-        }
-        return best;
+        return dictionary
+                .prices()
+                .value(place)
+                .divide(dictionary.directions().value(place).negate());
     }
 }

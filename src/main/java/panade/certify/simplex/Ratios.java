@@ -1,41 +1,59 @@
 package panade.certify.simplex;
 
 import java.util.function.IntPredicate;
+import java.util.function.IntUnaryOperator;
 
 /** Ratio tests of the simplex method, by cross-multiplication so that nothing is divided. */
 final class Ratios {
     private Ratios() {}
 
-    /** Whether line {@code a} reaches zero before line {@code b} as the variable at a place grows; ties by index. */
-    static boolean sooner(Tableau tableau, int place, int a, int b) {
-        var left = tableau.constant(a).multiply(tableau.at(b, place).negate());
-        var right = tableau.constant(b).multiply(tableau.at(a, place).negate());
-        int order = left.compareTo(right);
-        return order < 0 || (order == 0 && tableau.basic(a) < tableau.basic(b));
+    /** The line that reaches zero first as the variable at a place grows, or -1. */
+    static int leaving(Dictionary dictionary, int place) {
+        var column = dictionary.column(place);
+        return least(dictionary.constants(), column, dictionary.rows(), i -> column.sign(i) < 0, dictionary::basic);
     }
 
-    /**
-     * Whether place {@code a} has the smaller price per unit of a line's growth than place {@code b}; ties by index.
-     */
-    static boolean smaller(Tableau tableau, int line, int a, int b) {
-        int objective = tableau.objective();
-        var left = tableau.at(objective, a).multiply(tableau.at(line, b).abs());
-        var right = tableau.at(objective, b).multiply(tableau.at(line, a).abs());
-        int order = left.compareTo(right);
-        return order < 0 || (order == 0 && tableau.nonbasic(a) < tableau.nonbasic(b));
+    /** The line that reaches zero first as the parameter grows, or -1. */
+    static int limiting(Dictionary dictionary) {
+        var parameters = dictionary.parameters();
+        IntPredicate falls = i -> parameters.sign(i) < 0 && !dictionary.locked(dictionary.basic(i));
+        return least(dictionary.constants(), parameters, dictionary.rows(), falls, dictionary::basic);
     }
 
     /**
      * The place whose price reaches zero first as the variable of a line grows, among those that are free and whose
      * entry has a usable sign; below zero when there is none.
      */
-    static int entering(Tableau tableau, int line, IntPredicate usableSign) {
+    static int entering(Dictionary dictionary, int line, IntPredicate usableSign) {
+        var cells = dictionary.line(line);
+        IntPredicate usable = j -> !dictionary.locked(dictionary.nonbasic(j)) && usableSign.test(cells.sign(j));
+        return least(dictionary.prices(), cells, dictionary.columns(), usable, dictionary::nonbasic);
+    }
+
+    /** The place whose price reaches zero first as the second objective is added to the costs, or -1. */
+    static int turning(Dictionary dictionary) {
+        var directions = dictionary.directions();
+        IntPredicate falls = j -> directions.sign(j) < 0 && !dictionary.locked(dictionary.nonbasic(j));
+        return least(dictionary.prices(), directions, dictionary.columns(), falls, dictionary::nonbasic);
+    }
+
+    /** Where the upper cell is the least part of the lower one's size; the lowest variable among equals. */
+    private static int least(Cells upper, Cells lower, int size, IntPredicate usable, IntUnaryOperator variable) {
         int best = -1;
-        for (int j = 0; j < tableau.columns(); j++) {
-            boolean usable = !tableau.locked(tableau.nonbasic(j))
-                    && usableSign.test(tableau.at(line, j).signum());
-            best = usable && (best < 0 || smaller(tableau, line, j, best)) ? j : best;
+        for (int k = 0; k < size; k++) {
+            if (!usable.test(k)) {
+                continue;
+            }
+            int order = best < 0 ? -1 : compare(upper, lower, k, best);
+            boolean less = order < 0 || (order == 0 && variable.applyAsInt(k) < variable.applyAsInt(best));
+            best = less ? k : best;
         }
         return best;
+    }
+
+    private static int compare(Cells upper, Cells lower, int a, int b) {
+        var left = upper.number(a).multiply(lower.number(b).abs());
+        var right = upper.number(b).multiply(lower.number(a).abs());
+        return left.compareTo(right);
     }
 }

@@ -3,10 +3,10 @@ package panade.certify.simplex;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.Basis;
+import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
@@ -19,7 +19,7 @@ import panade.model.LinearModel.Sense;
  * <p>Columns of the model are variables 0 to n-1; the slack of row i is variable n+i, scaled by {@link #slackScale}.
  * Mutable, and therefore confined to this package.
  */
-public final class Tableau {
+public final class Tableau implements Dictionary {
     private final int columnCount;
     private final int rowCount;
     private final boolean[] locked;
@@ -34,6 +34,10 @@ public final class Tableau {
     private final BigInteger[][] cell;
 
     private BigInteger denominator = BigInteger.ONE;
+    /** What the second objective was multiplied by to be whole, and what one unit of the parameter is in its column. */
+    private BigFraction directionScale = BigFraction.ONE;
+
+    private BigFraction parameterScale = BigFraction.ONE;
 
     /** The dictionary in which every slack is basic. */
     public Tableau(LinearModel model) {
@@ -69,9 +73,11 @@ public final class Tableau {
             cell[i] = other.cell[i].clone();
         }
         denominator = other.denominator;
+        directionScale = other.directionScale;
+        parameterScale = other.parameterScale;
     }
 
-    /** An independent copy to pivot on. */
+    @Override
     public Tableau copy() {
         return new Tableau(this);
     }
@@ -89,8 +95,7 @@ public final class Tableau {
     }
 
     private BigFraction enterCosts(LinearModel model) {
-        var line = new ArrayList<BigFraction>();
-        model.columns().forEach(column -> line.add(column.cost()));
+        var line = new ArrayList<>(model.costs().dense(columnCount));
         line.add(BigFraction.ZERO);
         var factor = Integers.scaleOf(line);
         cell[rowCount] = whole(line, factor);
@@ -109,23 +114,27 @@ public final class Tableau {
         return cells;
     }
 
+    @Override
     public int rows() {
         return rowCount;
     }
 
+    @Override
     public int columns() {
         return columnCount;
     }
 
+    @Override
     public int basic(int i) {
         return basic[i];
     }
 
+    @Override
     public int nonbasic(int j) {
         return nonbasic[j];
     }
 
-    /** Whether the variable must be zero, such as the slack of an equation. */
+    @Override
     public boolean locked(int variable) {
         return locked[variable];
     }
@@ -143,25 +152,12 @@ public final class Tableau {
         return cell[i][columnCount];
     }
 
-    public BigInteger parameter(int i) {
-        return cell[i][columnCount + 1];
-    }
-
     /** The line number of the objective. */
     public int objective() {
         return rowCount;
     }
 
-    /** The line number of the second objective. */
-    public int direction() {
-        return rowCount + 1;
-    }
-
-    BigInteger denominator() {
-        return denominator;
-    }
-
-    /** How many of its scaled slacks one unit of a row's own slack is. */
+    @Override
     public BigFraction slackScale(int row) {
         return scale[row];
     }
@@ -183,25 +179,24 @@ public final class Tableau {
 
     /** The line in which a variable is basic, or -1. */
     int lineOf(int variable) {
-        for (int i = 0; i < rowCount; i++) {
-            if (basic[i] == variable) {
-                return i;
-            }
-        }
-        return -1;
+        return indexOf(basic, variable);
     }
 
-    /** The place of a nonbasic variable, or -1. */
+    @Override
     public int placeOf(int variable) {
-        for (int j = 0; j < columnCount; j++) {
-            if (nonbasic[j] == variable) {
-                return j;
+        return indexOf(nonbasic, variable);
+    }
+
+    private static int indexOf(int[] variables, int variable) {
+        for (int k = 0; k < variables.length; k++) {
+            if (variables[k] == variable) {
+                return k;
             }
         }
         return -1;
     }
 
-    /** Exchanges the basic variable of line r with the nonbasic variable at place c. */
+    @Override
     public void pivot(int r, int c) {
         var pivot = cell[r][c];
         var row = cell[r];
@@ -262,8 +257,9 @@ public final class Tableau {
         }
     }
 
-    /** Sets the parameter: how each constant changes when the scaled slack of a row is moved up by one. */
+    @Override
     public void moveSlack(int row, int sign) {
+        parameterScale = scale[row];
         int variable = columnCount + row;
         int place = placeOf(variable);
         int line = lineOf(variable);
@@ -276,15 +272,81 @@ public final class Tableau {
         }
     }
 
-    /** Sets the second objective: whole weights on the model's columns. */
-    public void setDirection(BigInteger[] weights) {
+    @Override
+    public Cells line(int line) {
+        return new Cells(cell[line], denominator);
+    }
+
+    @Override
+    public Cells constants() {
+        return column(columnCount);
+    }
+
+    @Override
+    public Cells parameters() {
+        return column(columnCount + 1).times(parameterScale);
+    }
+
+    @Override
+    public Cells column(int j) {
+        var cells = new BigInteger[rowCount];
+        for (int i = 0; i < rowCount; i++) {
+            cells[i] = cell[i][j];
+        }
+        return new Cells(cells, denominator);
+    }
+
+    @Override
+    public Cells prices() {
+        return line(objective()).times(costScale.reciprocal());
+    }
+
+    @Override
+    public Cells directions() {
+        return line(rowCount + 1).times(directionScale.reciprocal());
+    }
+
+    @Override
+    public BigFraction parameterOfCost() {
+        return money(cell[rowCount][columnCount + 1]).multiply(parameterScale);
+    }
+
+    @Override
+    public BigFraction directionNow() {
+        return value(constant(rowCount + 1)).divide(directionScale);
+    }
+
+    @Override
+    public BigFraction parameterOfDirection() {
+        return value(cell[rowCount + 1][columnCount + 1]).divide(directionScale).multiply(parameterScale);
+    }
+
+    @Override
+    public void setDirection(LinearForm weights) {
+        var values = weights.dense(columnCount);
+        directionScale = Integers.scaleOf(values);
+        cell[rowCount + 1] = written(Integers.whole(values, directionScale));
+    }
+
+    @Override
+    public List<BigFraction> slackPrices(List<BigFraction> costs) {
+        var other = copy();
+        var factor = Integers.scaleOf(costs);
+        other.setObjective(Integers.whole(costs, factor));
+        return other.multipliers(objective()).stream()
+                .map(price -> price.divide(factor))
+                .toList();
+    }
+
+    /** Whole weights on the model's columns over the nonbasic variables. */
+    private BigInteger[] written(BigInteger[] weights) {
         var line = zeros();
         for (int variable = 0; variable < columnCount; variable++) {
             if (weights[variable].signum() != 0) {
                 addWeighted(line, variable, weights[variable]);
             }
         }
-        cell[rowCount + 1] = line;
+        return line;
     }
 
     private void addWeighted(BigInteger[] line, int variable, BigInteger weight) {
@@ -301,20 +363,18 @@ public final class Tableau {
 
     /** Makes whole weights on the model's columns the objective, in place of the costs. */
     public void setObjective(BigInteger[] weights) {
-        var second = cell[rowCount + 1];
-        setDirection(weights);
-        cell[rowCount] = cell[rowCount + 1];
-        cell[rowCount + 1] = second;
+        cell[rowCount] = written(weights);
     }
 
-    /** Sets the second objective to minus one nonbasic variable. */
+    @Override
     public void setDirectionToVariable(int variable) {
+        directionScale = BigFraction.ONE;
         var line = zeros();
         line[placeOf(variable)] = denominator.negate();
         cell[rowCount + 1] = line;
     }
 
-    /** The values of the model's columns at this dictionary. */
+    @Override
     public List<BigFraction> point() {
         var point = new ArrayList<BigFraction>();
         for (int j = 0; j < columnCount; j++) {
@@ -335,19 +395,5 @@ public final class Tableau {
                     place < 0 ? BigFraction.ZERO : value(cell[line][place]).multiply(scale[i]));
         }
         return multipliers;
-    }
-
-    /** The basis of this dictionary. */
-    public Basis basis() {
-        var columns = new HashSet<Integer>();
-        var rows = new HashSet<Integer>();
-        for (int variable : basic) {
-            if (variable < columnCount) {
-                columns.add(variable);
-            } else {
-                rows.add(variable - columnCount);
-            }
-        }
-        return new Basis(columns, rows);
     }
 }
