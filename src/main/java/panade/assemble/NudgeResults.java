@@ -65,10 +65,19 @@ public final class NudgeResults {
                 title,
                 brief.batch().text(),
                 brief.batch().base(),
-                brief.bounds().stream()
-                        .filter(bound -> madeResults.isKnown(bound) && !madeResults.isMet(bound))
-                        .map(Bound::title)
-                        .toList());
+                mended(),
+                otherFaults());
+    }
+
+    /** What else keeps the formula from being a blend of the brief; nothing where a bound's value is not known. */
+    private List<String> otherFaults() {
+        return brief.bounds().stream().allMatch(madeResults::isKnown)
+                        && made.homeless().isEmpty()
+                ? new Audit(brief, from)
+                        .faults().stream()
+                                .filter(fault -> !fault.startsWith("breaks \""))
+                                .toList()
+                : List.of();
     }
 
     private List<String> names(Set<String> ids) {

@@ -123,6 +123,24 @@ class NudgeCommandTest {
                 .contains("2 changed: ", "- 1000 g more cooked rice in the mix\n- 1000 g less truffle in the mix");
     }
 
+    /**
+     * Only two of the three may be used: with the least moved the 2 kg of rice become lentils, half peas and half
+     * lentils at 4 a kilogram.
+     */
+    @Test
+    void a_rule_that_the_formula_breaks_is_told_and_kept() throws IOException {
+        Files.writeString(
+                folder.resolve("brief.json"), BRIEF.replace("\"currency\"", "\"maxIngredients\": 2, \"currency\""));
+        var file = formula("\"rice\": \"2 kg\", \"peas\": \"5 kg\", \"lentils\": \"3 kg\"");
+        assertThat(run("nudge", file)).as(run.messages()).isZero();
+        assertThat(run.output())
+                .contains("As made, 10000 g cost 36.00 USD", "It shows 3 names on the label, 2 allowed.")
+                .contains("To keep every bound, 2000 g must be moved at least; that costs 0.1814 USD/lb more than now.")
+                .contains("The rules leave\na choice of ingredients")
+                .contains("as made, breaks the brief");
+        assertThat(json(file).get("straight").asBoolean()).isFalse();
+    }
+
     @Test
     void a_cost_per_cooked_weight_is_refused() throws IOException {
         Files.writeString(

@@ -50,6 +50,9 @@ public final class NudgeReport {
         if (!nudge.broken().isEmpty()) {
             blocks.add(new Paragraph("It breaks: " + String.join("; ", nudge.broken()) + "."));
         }
+        if (!nudge.otherFaults().isEmpty()) {
+            blocks.add(new Paragraph("It " + String.join("; it ", nudge.otherFaults()) + "."));
+        }
         if (!nudge.from().unsold().isEmpty()) {
             blocks.add(new Paragraph(
                     "Nobody sells " + String.join(", ", nudge.from().unsold())
@@ -222,7 +225,7 @@ public final class NudgeReport {
                 Figures.percent(point.moved()),
                 perLb(point.costPerKg()),
                 (change.signum() > 0 ? "+" : "") + perLb(change),
-                point.moved().signum() == 0 ? (point.met() ? "as made" : "as made, breaks a bound") : "");
+                point.moved().signum() == 0 ? (point.met() ? "as made" : "as made, breaks the brief") : "");
     }
 
     private String grams(Point point) {

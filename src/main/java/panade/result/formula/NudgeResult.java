@@ -23,7 +23,8 @@ import panade.result.ShareLine;
  * @param title of the formula
  * @param batch what is made at once, as text
  * @param kilograms the same
- * @param broken titles of what the formula breaks
+ * @param broken titles of bounds that the formula breaks
+ * @param otherFaults what else is wrong with it, in words that go on from "it"
  * @param remarks on the documents
  */
 public record NudgeResult(
@@ -37,7 +38,8 @@ public record NudgeResult(
         @JsonIgnore String title,
         @JsonIgnore String batch,
         @JsonIgnore BigFraction kilograms,
-        @JsonIgnore List<String> broken) {
+        @JsonIgnore List<String> broken,
+        @JsonIgnore List<String> otherFaults) {
     public NudgeResult {
         path = List.copyOf(path);
         few = List.copyOf(few);
@@ -45,6 +47,7 @@ public record NudgeResult(
         kept = List.copyOf(kept);
         homeless = List.copyOf(homeless);
         broken = List.copyOf(broken);
+        otherFaults = List.copyOf(otherFaults);
     }
 
     /**
