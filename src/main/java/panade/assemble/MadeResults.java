@@ -1,5 +1,8 @@
 package panade.assemble;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -8,10 +11,16 @@ import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
+import panade.domain.Stage;
 import panade.explain.Explanation;
 import panade.nudge.Start;
+import panade.plan.Outcome;
 import panade.quantity.Quantity;
 import panade.quantity.Unit;
+import panade.result.formula.MadeNow;
+import panade.result.formula.MadeNow.Broken;
+import panade.result.formula.MadeNow.Difference;
+import panade.result.formula.MadeNow.Named;
 import panade.result.formula.MadeResult;
 import panade.result.formula.MadeResult.Cheapest;
 import panade.result.formula.MadeResult.Cost;
@@ -20,7 +29,7 @@ import panade.result.formula.MadeResult.Property;
 import panade.result.formula.MadeResult.Status;
 
 /** Makes the result of a formula as it is made. */
-final class MadeResults {
+public final class MadeResults {
     private final Start start;
     private final Brief brief;
     private final Blend blend;
@@ -31,6 +40,109 @@ final class MadeResults {
         this.brief = start.brief();
         this.blend = start.blend();
         this.audit = new Audit(brief, blend);
+    }
+
+    /**
+     * What is told of a formula alone.
+     *
+     * @param title what it is called
+     * @param cheapest what came of its brief
+     */
+    public static MadeNow of(String title, Start start, Outcome cheapest) {
+        return new MadeResults(start).now(title, cheapest);
+    }
+
+    private MadeNow now(String title, Outcome cheapest) {
+        var best = cheapest instanceof Outcome.Blended blended ? blended.blend() : null;
+        return new MadeNow(
+                result(best == null ? null : best.costPerKg()),
+                FullCosts.of(brief, blend, null),
+                audit.brokenRules(),
+                cheapest.fold(
+                        found -> null,
+                        none -> "no blend keeps every bound and rule of the brief",
+                        open -> open.reason()),
+                best == null ? List.of() : differences(best),
+                RemarkLines.of(brief.remarks()),
+                title,
+                brief.batch().text(),
+                blend.lines().stream().map(this::named).toList(),
+                brief.bounds().stream()
+                        .filter(this::isKnown)
+                        .flatMap(this::broken)
+                        .toList(),
+                (int) brief.bounds().stream()
+                        .filter(this::isKnown)
+                        .filter(this::isMet)
+                        .count(),
+                brief.bounds().stream()
+                        .filter(bound -> !isKnown(bound))
+                        .map(Bound::title)
+                        .toList(),
+                start.homeless().stream().map(this::name).toList());
+    }
+
+    private String name(String id) {
+        return brief.set().ingredient(id).name();
+    }
+
+    private Named named(Blend.Line line) {
+        var paid = blend.costPerKg();
+        return new Named(
+                brief.stages().stream()
+                        .filter(stage -> stage.id().equals(line.use().stage()))
+                        .map(Stage::title)
+                        .findFirst()
+                        .orElse(line.use().stage()),
+                name(line.use().ingredient()),
+                line.offer().supplier(),
+                line.share().multiply(brief.batch().base()),
+                line.share(),
+                paid.signum() == 0 ? BigFraction.ZERO : line.costPerKg().divide(paid));
+    }
+
+    private Stream<Broken> broken(Bound bound) {
+        var value = audit.value(bound);
+        var min = bound.min();
+        var max = bound.max();
+        if (isMet(bound) || value.isEmpty()) {
+            return Stream.empty();
+        }
+        boolean low = min != null && audit.slack(bound, min, true).signum() < 0;
+        var limit = Optional.ofNullable(low ? min : max).flatMap(number -> audit.number(bound, number));
+        return limit.stream()
+                .map(number -> new Broken(
+                        bound.title(), value.get(), number, low, bound.unit().symbol()));
+    }
+
+    private List<Difference> differences(Blend best) {
+        return Stream.concat(blend.lines().stream(), best.lines().stream())
+                .map(line -> line.use().ingredient())
+                .distinct()
+                .map(id -> difference(id, best))
+                .filter(each -> each.grams().compareTo(each.cheapestGrams()) != 0
+                        || each.costPerKg().signum() != 0)
+                .sorted(Comparator.comparing(
+                                (Difference each) -> each.costPerKg().abs())
+                        .reversed())
+                .toList();
+    }
+
+    private Difference difference(String id, Blend best) {
+        var grams = brief.batch().base().multiply(1000);
+        return new Difference(
+                id,
+                blend.shareOf(id).multiply(grams),
+                best.shareOf(id).multiply(grams),
+                paid(best, id).subtract(paid(blend, id)),
+                name(id));
+    }
+
+    private static BigFraction paid(Blend blend, String id) {
+        return blend.lines().stream()
+                .filter(line -> line.use().ingredient().equals(id))
+                .map(Blend.Line::costPerKg)
+                .reduce(BigFraction.ZERO, BigFraction::add);
     }
 
     MadeResult result(@Nullable BigFraction least) {

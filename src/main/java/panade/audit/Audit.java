@@ -115,8 +115,13 @@ public final class Audit {
         var faults = new ArrayList<String>();
         broken().forEach(name -> faults.add("breaks \"" + name + "\""));
         faults.addAll(new LineCheck(brief, blend, ledger).faults());
-        faults.addAll(new RuleCheck(brief, ledger).faults());
+        faults.addAll(brokenRules());
         return List.copyOf(faults);
+    }
+
+    /** Every rule that the blend breaks, in words that go on from "the blend". */
+    public List<String> brokenRules() {
+        return new RuleCheck(brief, ledger).faults();
     }
 
     /** Names of every bound and every offer that the blend breaks; empty when it keeps them all. */

@@ -27,6 +27,7 @@ import panade.cli.command.ReportCommand;
 import panade.cli.command.StudyCommand;
 import panade.cli.command.SwapCommand;
 import panade.cli.command.TraceCommand;
+import panade.cli.formula.MadeCommand;
 import panade.cli.formula.NudgeCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
@@ -215,6 +216,7 @@ public final class Main implements Callable<Integer> {
         commands.put("buy", () -> new BuyCommand(console));
         commands.put("study", () -> new StudyCommand(console));
         commands.put("fit", () -> new FitCommand(console));
+        commands.put("made", () -> new MadeCommand(console));
         commands.put("nudge", () -> new NudgeCommand(console));
         commands.put("export", () -> new ExportCommand(console));
         commands.put("import", () -> new ImportCommand(console));

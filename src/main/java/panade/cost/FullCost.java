@@ -11,6 +11,7 @@ import panade.domain.Brief;
 import panade.domain.purchase.Costs;
 import panade.domain.purchase.Shelf;
 import panade.quantity.Quantity;
+import panade.quantity.Unit;
 
 /**
  * What a kilogram costs with all that the brief states beside the ingredients.
@@ -72,7 +73,10 @@ public record FullCost(
     }
 
     private static List<Size> sizes(Brief brief, Costs costs, BigFraction ingredients) {
-        var unit = brief.batch().unit();
+        // nobody makes a few grams at once: what is weighed in grams is told by kilograms
+        var unit = brief.batch().unit().equals(Unit.GRAM)
+                ? Unit.of("kg")
+                : brief.batch().unit();
         var batches = new TreeMap<BigFraction, Quantity>();
         batches.put(brief.batch().base(), brief.batch());
         for (int number : TOLD) {

@@ -167,10 +167,11 @@ public final class Documents {
                     node -> new ScheduleReader(folder, OptionalInt.empty(), setBeside(file), problems).read(node));
             return Checked.of(problems);
         }
-        if (root.filter(node -> node instanceof ObjectNode object
-                        && object.field("responses").isPresent())
-                .isPresent()) {
+        if (root.filter(node -> holdsField(node, "responses")).isPresent()) {
             return TrialDocuments.checked(readTrials(file));
+        }
+        if (root.filter(node -> holdsField(node, "made")).isPresent()) {
+            return TrialDocuments.checkedFormula(readFormula(file, Overrides.NONE));
         }
         return root.isEmpty() ? Checked.of(problems) : checkBrief(file);
     }
@@ -207,6 +208,10 @@ public final class Documents {
         new StoreRoomReader(LocalDate.MIN, problems).terms(SupplierRemarks.termFiles(brief.offers()));
         return new Checked(
                 problems.inOrder(), brief.remarks(), Optional.of(brief).filter(found -> problems.none()));
+    }
+
+    private static boolean holdsField(Node root, String name) {
+        return root instanceof ObjectNode object && object.field(name).isPresent();
     }
 
     private static boolean holdsList(Node root, String name) {

@@ -3,6 +3,7 @@ package panade.document;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import panade.document.syntax.Checked;
 import panade.document.syntax.Expect;
 import panade.document.syntax.Fields;
@@ -16,6 +17,7 @@ import panade.document.syntax.Reading;
 import panade.document.syntax.References;
 import panade.document.trial.TrialsReader;
 import panade.domain.Brief;
+import panade.domain.origin.Remark;
 import panade.domain.trial.Formula;
 import panade.domain.trial.TrialSet;
 import panade.domain.trial.Weighed;
@@ -116,8 +118,17 @@ final class TrialDocuments {
 
     /** The same as something that was looked over. */
     static Checked checked(Reading<TrialSet> reading) {
-        return reading instanceof Reading.Accepted<TrialSet> accepted
-                ? new Checked(List.of(), accepted.value().remarks(), Optional.empty())
-                : new Checked(((Reading.Rejected<TrialSet>) reading).problems(), List.of(), Optional.empty());
+        return checked(reading, TrialSet::remarks);
+    }
+
+    /** A formula as something that was looked over, with its brief. */
+    static Checked checkedFormula(Reading<Formula> reading) {
+        return checked(reading, formula -> formula.brief().remarks());
+    }
+
+    private static <T> Checked checked(Reading<T> reading, Function<T, List<Remark>> remarks) {
+        return reading instanceof Reading.Accepted<T> accepted
+                ? new Checked(List.of(), remarks.apply(accepted.value()), Optional.empty())
+                : new Checked(((Reading.Rejected<T>) reading).problems(), List.of(), Optional.empty());
     }
 }

@@ -1,7 +1,10 @@
 package panade.domain.trial;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Brief;
+import panade.domain.Use;
 
 /**
  * What is made of a brief's product.
@@ -20,5 +23,16 @@ public record Formula(String title, Brief brief, Weighed weighed) {
     /** What one kilogram weighed is of the whole. */
     public BigFraction perKg() {
         return BigFraction.ONE.divide(weighed.total());
+    }
+
+    /** The share of each line that weighs anything; they sum to one. */
+    public Map<Use, BigFraction> shares() {
+        var shares = new LinkedHashMap<Use, BigFraction>();
+        weighed.kilograms().forEach((use, kilograms) -> {
+            if (kilograms.signum() > 0) {
+                shares.put(use, kilograms.multiply(perKg()));
+            }
+        });
+        return shares;
     }
 }

@@ -1,0 +1,195 @@
+package panade.report.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.apache.commons.numbers.fraction.BigFraction;
+import panade.report.Block;
+import panade.report.Block.Column;
+import panade.report.Block.Heading;
+import panade.report.Block.Paragraph;
+import panade.report.Block.Points;
+import panade.report.Block.Table;
+import panade.report.Figures;
+import panade.report.Remarks;
+import panade.report.ReportDocument;
+import panade.report.blend.FullCostTable;
+import panade.result.formula.MadeNow;
+import panade.result.formula.MadeNow.Broken;
+import panade.result.formula.MadeNow.Difference;
+import panade.result.formula.MadeNow.Named;
+import panade.result.formula.MadeResult;
+
+/** Words what a formula costs, holds and breaks, and where its distance from the cheapest blend comes from. */
+public final class MadeReport {
+    /** Differences that are shown one by one. */
+    private static final int ROWS = 10;
+
+    private static final int DIGITS = 4;
+
+    private final MadeNow now;
+    private final MadeResult made;
+    private final String currency;
+
+    private MadeReport(MadeNow now) {
+        this.now = now;
+        this.made = now.made();
+        this.currency = made.cost().currency() == null ? "" : " " + made.cost().currency();
+    }
+
+    /** The report. */
+    public static ReportDocument of(MadeNow now) {
+        return new MadeReport(now).document();
+    }
+
+    private ReportDocument document() {
+        var blocks = new ArrayList<Block>();
+        blocks.add(new Paragraph(paid()));
+        addIf(
+                blocks,
+                "Nobody sells ",
+                made.unsold(),
+                ": that is counted as costing nothing, so what is paid is not all told.");
+        addIf(blocks, "The brief has no place for ", now.homeless(), " where it is weighed in.");
+        addBroken(blocks);
+        addLines(blocks);
+        var full = now.fullCost();
+        if (full != null) {
+            blocks.addAll(FullCostTable.of(full, currency.strip()));
+        }
+        addDifferences(blocks);
+        addHoldings(blocks);
+        return Remarks.on(new ReportDocument(now.title(), blocks), now.remarks());
+    }
+
+    private static void addIf(List<Block> blocks, String before, List<String> names, String after) {
+        if (!names.isEmpty()) {
+            blocks.add(new Paragraph(before + String.join(", ", names) + after));
+        }
+    }
+
+    private static String perLb(BigFraction perKg) {
+        return Figures.money(Figures.perPound(perKg));
+    }
+
+    private String paid() {
+        var paid =
+                "As made, " + now.batch() + " cost " + Figures.cash(made.cost().batch()) + currency + ", "
+                        + perLb(made.cost().perKg()) + currency + "/lb. Ingredients only. ";
+        var cheapest = made.cheapest();
+        if (cheapest == null) {
+            return paid + "There is nothing to compare it with: " + now.noCheapest() + ".";
+        }
+        var change = cheapest.changePerKg();
+        var best = "The cheapest blend that keeps every bound costs " + perLb(cheapest.perKg()) + currency + "/lb";
+        return paid
+                + (change.signum() == 0
+                        ? best + ", the same."
+                        : best + ", " + perLb(change.abs()) + (change.signum() < 0 ? " less." : " more."));
+    }
+
+    private void addBroken(List<Block> blocks) {
+        if (now.broken().isEmpty() && now.rulesBroken().isEmpty()) {
+            blocks.add(new Paragraph("It keeps all " + now.kept() + " bounds that could be measured."));
+        } else {
+            blocks.add(new Heading("What it breaks"));
+            var points = new ArrayList<String>();
+            now.broken().forEach(broken -> points.add(words(broken)));
+            now.rulesBroken().forEach(rule -> points.add("It " + rule + "."));
+            blocks.add(new Points(points));
+            blocks.add(new Paragraph("It keeps " + now.kept() + " other bound" + (now.kept() == 1 ? "." : "s.")));
+        }
+        addIf(blocks, "Not known, since something in it does not state what they measure: ", now.unknown(), ".");
+    }
+
+    private static String words(Broken broken) {
+        var off = broken.value().subtract(broken.limit()).abs();
+        int digits = Figures.digitsApart(broken.value(), broken.limit(), DIGITS);
+        return broken.title() + ": " + Figures.significant(broken.value(), digits) + ", "
+                + (broken.least() ? "at least " : "at most ") + Figures.exactly(broken.limit(), broken.unit())
+                + " is asked: " + Figures.significant(off, 3) + (broken.least() ? " too little." : " too much.");
+    }
+
+    private void addLines(List<Block> blocks) {
+        blocks.add(new Heading("What goes in: " + now.batch() + ", stage by stage"));
+        var rows = new ArrayList<List<String>>();
+        var stage = "";
+        for (var line : now.lines()) {
+            rows.add(row(line, line.stage().equals(stage) ? "" : line.stage()));
+            stage = line.stage();
+        }
+        blocks.add(new Table(
+                List.of(
+                        new Column("Stage", false),
+                        new Column("Ingredient", false),
+                        new Column("Supplier", false),
+                        new Column("Grams", true),
+                        new Column("Share %", true),
+                        new Column("Cost %", true)),
+                rows));
+        blocks.add(new Paragraph("Each is reckoned at its cheapest offer."));
+    }
+
+    private static List<String> row(Named line, String stage) {
+        return List.of(
+                stage,
+                line.name(),
+                line.supplier(),
+                Figures.grams(line.kilograms()),
+                Figures.percent(line.share()),
+                Figures.percent(line.costShare()));
+    }
+
+    private void addDifferences(List<Block> blocks) {
+        if (now.differences().isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("Where the distance to the cheapest comes from"));
+        var rows = new ArrayList<List<String>>();
+        now.differences().stream().limit(ROWS).map(MadeReport::row).forEach(rows::add);
+        var rest = now.differences().stream()
+                .skip(ROWS)
+                .map(Difference::costPerKg)
+                .reduce(BigFraction.ZERO, BigFraction::add);
+        if (now.differences().size() > ROWS) {
+            rows.add(List.of((now.differences().size() - ROWS) + " others", "", "", signed(rest)));
+        }
+        var all = now.differences().stream().map(Difference::costPerKg).reduce(BigFraction.ZERO, BigFraction::add);
+        rows.add(List.of("all", "", "", signed(all)));
+        blocks.add(new Table(
+                List.of(
+                        new Column("Ingredient", false),
+                        new Column("g as made", true),
+                        new Column("g cheapest", true),
+                        new Column("cost /lb", true)),
+                rows));
+    }
+
+    private static String signed(BigFraction perKg) {
+        return (perKg.signum() > 0 ? "+" : "") + perLb(perKg);
+    }
+
+    private static List<String> row(Difference each) {
+        return List.of(
+                each.name(),
+                Figures.grams(each.grams().divide(1000)),
+                Figures.grams(each.cheapestGrams().divide(1000)),
+                signed(each.costPerKg()));
+    }
+
+    private void addHoldings(List<Block> blocks) {
+        var rows = made.properties().stream()
+                .filter(each -> each.value() != null)
+                .map(each -> List.of(
+                        each.property(),
+                        Figures.significant(Objects.requireNonNull(each.value()), DIGITS),
+                        each.unit()))
+                .toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Heading("What it holds"));
+            blocks.add(new Table(
+                    List.of(new Column("Property", false), new Column("value", true), new Column("unit", false)),
+                    rows));
+        }
+    }
+}
