@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import panade.document.kitchen.BriefSheets;
+import panade.document.kitchen.Workbook;
 import panade.document.syntax.Expect;
 import panade.document.syntax.JsonDocument;
 import panade.document.syntax.Node;
@@ -35,9 +37,12 @@ final class BriefChain {
     Optional<ObjectNode> read(Path file, String shownAs) {
         problems.opened(shownAs);
         open.add(identity(file));
-        return JsonDocument.read(file, shownAs, problems)
-                .flatMap(root -> expect.object(root, "a brief, such as {\"batch\": \"10 kg\", \"bounds\": []}"))
-                .map(this::onItsBasis);
+        var brief = Workbook.isNamed(file)
+                ? BriefSheets.read(file, shownAs, problems)
+                : JsonDocument.read(file, shownAs, problems)
+                        .flatMap(
+                                root -> expect.object(root, "a brief, such as {\"batch\": \"10 kg\", \"bounds\": []}"));
+        return brief.map(this::onItsBasis);
     }
 
     /** Whether every brief of the chain could be read. */

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.document.brief.BriefReader;
+import panade.document.kitchen.Workbook;
 import panade.document.offer.PriceListReader;
 import panade.document.pantry.SetReader;
 import panade.document.purchase.ScheduleReader;
@@ -80,6 +81,11 @@ public final class Documents {
         var problems = new Problems();
         var room = new StoreRoomReader(today, problems).read(terms, stock, set);
         return problems.none() ? new Reading.Accepted<>(room) : new Reading.Rejected<>(problems.inOrder());
+    }
+
+    /** Where the terms of offers would stand, whether there is such a file or not. */
+    public static List<Path> termFiles(List<Offer> offers) {
+        return SupplierRemarks.termFiles(offers);
     }
 
     /**
@@ -151,6 +157,9 @@ public final class Documents {
 
     /** What there is to say of a brief, an ingredient set, periods, or one of the lists kept as CSV. */
     public static Checked check(Path file) {
+        if (Workbook.isNamed(file)) {
+            return checkBrief(file);
+        }
         var problems = new Problems();
         if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
             checkTable(file, problems);

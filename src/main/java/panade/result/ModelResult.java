@@ -12,4 +12,18 @@ public record ModelResult(int columns, int rows, int whole, List<RemarkLine> rem
     public ModelResult {
         remarks = List.copyOf(remarks);
     }
+
+    /**
+     * A kitchen that was written as a workbook instead.
+     *
+     * @param file where
+     * @param notes what the workbook does not keep of the documents, in whole sentences
+     * @param remarks on the brief
+     */
+    public record Kitchen(String file, List<String> notes, List<RemarkLine> remarks) {
+        public Kitchen {
+            notes = List.copyOf(notes);
+            remarks = List.copyOf(remarks);
+        }
+    }
 }

@@ -31,6 +31,8 @@ public sealed interface Cell {
         HEADING,
         /** A number that is the reader's to change. */
         INPUT,
+        /** Words that are the reader's to change, and stay as they are typed whatever a spreadsheet makes of such. */
+        TYPED,
         /** Sentences, which go on in the next line where their column ends. */
         PROSE,
         TOTAL

@@ -203,9 +203,7 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
 
     /** A file of order terms beside each price list. */
     private static Stream<Path> termFiles(Brief brief) {
-        return brief.offers().stream()
-                .map(offer -> Path.of(offer.origin().file()).resolveSibling("suppliers.csv"))
-                .distinct();
+        return Documents.termFiles(brief.offers()).stream();
     }
 
     private int plan(Schedule schedule, List<List<Brief>> briefs, StoreRoom room, LeftoverWorth worth) {

@@ -8,7 +8,11 @@ import panade.assemble.RemarkLines;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.KitchenFile;
 import panade.cli.frame.Version;
+import panade.document.KitchenWorkbooks;
+import panade.document.syntax.Overrides;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.export.ModelExport;
 import panade.export.ResultJson;
@@ -19,10 +23,11 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Hands the model to another solver. */
+/** Hands the model to another solver, or the whole kitchen to a spreadsheet program. */
 @Command(
         name = "export",
-        description = "Give the model to another solver, under the brief's own names.",
+        description =
+                "Give the model to another solver, under the brief's own names, or write the kitchen as a workbook.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {
@@ -59,10 +64,43 @@ public final class ExportCommand extends BriefCommand {
                 paramLabel = "FILE",
                 description = "Write the LP format, which people can read.")
         private @Nullable String lp;
+
+        @Option(
+                names = "--xlsx",
+                paramLabel = "FILE",
+                description = "Write the whole kitchen as a workbook, which every command reads as a brief.")
+        private @Nullable Path xlsx;
     }
 
     public ExportCommand(Console console) {
         super(console);
+    }
+
+    @Override
+    protected int work() {
+        return format.xlsx == null ? super.work() : kitchen(new KitchenFile(format.xlsx, spec()));
+    }
+
+    private int kitchen(KitchenFile file) {
+        if (output != null || !overrides().equals(Overrides.NONE)) {
+            throw usage("--xlsx writes the kitchen as it stands: expected no other file and nothing that changes it.");
+        }
+        file.check();
+        var reading = KitchenWorkbooks.of(file());
+        if (reading instanceof Reading.Rejected<KitchenWorkbooks.Written> rejected) {
+            return refuse(rejected.problems());
+        }
+        var written = ((Reading.Accepted<KitchenWorkbooks.Written>) reading).value();
+        file.write(written.book());
+        if (json()) {
+            out().print(ResultJson.text(new ModelResult.Kitchen(
+                    file.file().toString(), written.notes(), RemarkLines.of(written.remarks()))));
+            return ExitStatus.DONE;
+        }
+        out().println(PlainText.line("Wrote " + file.file() + ". Every command reads it as a brief."));
+        written.notes().forEach(note -> out().println("Not kept: " + note));
+        written.remarks().forEach(remark -> out().println("Remark: " + remark.line()));
+        return ExitStatus.DONE;
     }
 
     @Override

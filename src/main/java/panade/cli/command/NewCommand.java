@@ -14,6 +14,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.KitchenFile;
 import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
@@ -22,6 +23,7 @@ import panade.cli.interview.Dialogue;
 import panade.cli.interview.Dialogue.Answer;
 import panade.cli.interview.Interview;
 import panade.document.Documents;
+import panade.document.KitchenWorkbooks;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
@@ -32,6 +34,7 @@ import panade.intake.table.Slug;
 import panade.render.PlainText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -41,7 +44,7 @@ import picocli.CommandLine.Spec;
         description = "Start a set and a brief by answering questions.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = {"", "Example: panade new"})
+        footer = {"", "Example: panade new", "         panade new --xlsx kitchen.xlsx"})
 public final class NewCommand implements Callable<Integer> {
     private final Supplier<BufferedReader> in;
     private final PrintWriter out;
@@ -56,6 +59,12 @@ public final class NewCommand implements Callable<Integer> {
             description = "Where constraints and ingredient-sets are or are to be; this folder unless given.")
     private final Path folder = Path.of("");
 
+    @Option(
+            names = "--xlsx",
+            paramLabel = "FILE",
+            description = "Ask nothing: write a small example kitchen as a workbook, to be changed into your own.")
+    private @Nullable Path workbook;
+
     public NewCommand(Supplier<BufferedReader> in, Console console) {
         this.in = in;
         this.out = console.out();
@@ -64,6 +73,19 @@ public final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        return workbook == null ? ask() : write(new KitchenFile(workbook, spec));
+    }
+
+    private int write(KitchenFile file) {
+        file.check();
+        file.write(KitchenWorkbooks.example());
+        out.println(PlainText.line("Written: " + file.file()));
+        out.println("Put your own figures in the place of the example's; rows can be deleted. Each head has a note.");
+        out.println(PlainText.line("Next: panade blend " + file.file()));
+        return ExitStatus.DONE;
+    }
+
+    private int ask() {
         var reader = in.get();
         var draft = new AnswerDraft(folder);
         try {

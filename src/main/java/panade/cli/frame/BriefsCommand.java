@@ -27,7 +27,7 @@ public abstract class BriefsCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BRIEF", description = "The brief, a JSON document.")
+    @Parameters(paramLabel = "BRIEF", description = "The brief: a JSON document, or a kitchen's workbook (.xlsx).")
     private @Nullable Path brief;
 
     @Mixin

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import panade.document.kitchen.Workbook;
 import panade.document.syntax.CsvText;
 import panade.document.syntax.CsvText.Cell;
 import panade.document.syntax.Problems;
@@ -19,10 +20,16 @@ public final class CsvTable {
      * A kind of document.
      *
      * @param name with its article, such as {@code a price list}
+     * @param sheet what it is called in a workbook; empty where none holds it
      * @param columns in their usual order
      * @param required those that must be there
      */
-    public record Kind(String name, List<String> columns, List<String> required) {
+    public record Kind(String name, String sheet, List<String> columns, List<String> required) {
+        /** One that is kept as a file alone. */
+        public Kind(String name, List<String> columns, List<String> required) {
+            this(name, "", columns, required);
+        }
+
         private String header() {
             return "Expected a first line such as: " + String.join(",", columns) + ".";
         }
@@ -45,11 +52,24 @@ public final class CsvTable {
 
     /** The rows that can be read; empty when the columns cannot. */
     public static Optional<List<Row>> read(Path file, String shownAs, Kind kind, Problems problems) {
-        return TextFile.read(file, shownAs, problems).flatMap(text -> parse(text, shownAs, kind, problems));
+        return Workbook.isNamed(file) && !kind.sheet().isEmpty()
+                ? SheetTable.read(file, shownAs, kind, problems)
+                : TextFile.read(file, shownAs, problems).flatMap(text -> parse(text, shownAs, kind, problems));
+    }
+
+    /** The cells of the rows that can be read, as they are written, by column. */
+    public static List<Map<String, String>> written(Optional<List<Row>> read) {
+        var rows = new ArrayList<Map<String, String>>();
+        for (var row : read.orElse(List.of())) {
+            var cells = new TreeMap<String, String>();
+            row.cells().forEach((name, cell) -> cells.put(name, cell.content()));
+            rows.add(cells);
+        }
+        return rows;
     }
 
     /** The same of a text that is not in a file yet. */
-    static Optional<List<Row>> parse(String text, String shownAs, Kind kind, Problems problems) {
+    public static Optional<List<Row>> parse(String text, String shownAs, Kind kind, Problems problems) {
         return new CsvTable(new CsvText(text), shownAs, kind, problems).rows();
     }
 

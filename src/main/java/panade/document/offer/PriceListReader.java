@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import panade.document.syntax.Problems;
 import panade.domain.origin.Origin;
@@ -15,6 +16,7 @@ import panade.domain.purchase.OfferId;
 public final class PriceListReader {
     private static final CsvTable.Kind KIND = new CsvTable.Kind(
             "a price list",
+            "Prices",
             List.of("ingredient", "supplier", "price", "per", "pack", "minimum", "available", "currency", "note"),
             List.of("ingredient", "supplier", "price", "per"));
 
@@ -41,6 +43,16 @@ public final class PriceListReader {
     public static Optional<PriceList> parse(String text, String shownAs, IngredientSet set, Problems problems) {
         return CsvTable.parse(text, shownAs, KIND, problems)
                 .map(rows -> new PriceListReader(shownAs, Optional.of(set), Optional.empty(), problems).list(rows));
+    }
+
+    /** The rows of a list as they are written, by column. */
+    public static List<Map<String, String>> written(Path file, Problems problems) {
+        return CsvTable.written(CsvTable.read(file, file.toString(), KIND, problems));
+    }
+
+    /** The same of a text that is not in a file. */
+    public static List<Map<String, String>> written(String text, Problems problems) {
+        return CsvTable.written(CsvTable.parse(text, "", KIND, problems));
     }
 
     /** Names of a list's suppliers; none where it is no price list. */

@@ -134,8 +134,8 @@ public record SupplyRemarks(IngredientSet set, List<Offer> offers, Problems prob
         return String.join(
                 ", ",
                 same.stream()
-                        .map(offer -> Path.of(offer.origin().file()).getFileName() + " line "
-                                + offer.origin().line())
+                        .map(offer -> Path.of(offer.origin().file()).getFileName() + " "
+                                + offer.origin().spot())
                         .toList());
     }
 

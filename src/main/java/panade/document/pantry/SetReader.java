@@ -71,8 +71,8 @@ public final class SetReader {
         if (first != null) {
             problems.add(
                     draft.idOrigin(),
-                    "The id \"" + id + "\" is already taken in line "
-                            + first.idOrigin().line(),
+                    "The id \"" + id + "\" is already taken in "
+                            + first.idOrigin().spot(),
                     "Expected an id of its own for each ingredient, such as \"" + id + "-2\".");
         }
     }

@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import panade.document.kitchen.PantrySheetsReader;
+import panade.document.kitchen.Workbook;
 import panade.document.offer.PriceList;
 import panade.document.offer.PriceListReader;
 import panade.document.syntax.Expect;
@@ -78,8 +80,14 @@ public final class SupplyReader {
         var file = expect.text(node, "the path of an ingredient set").flatMap(references::file);
         return file.flatMap(path -> {
             problems.opened(path.toString());
-            return JsonDocument.read(path, path.toString(), problems).flatMap(root -> SetReader.read(root, problems));
+            return root(path).flatMap(root -> SetReader.read(root, problems));
         });
+    }
+
+    private Optional<? extends Node> root(Path file) {
+        return Workbook.isNamed(file)
+                ? PantrySheetsReader.read(file, file.toString(), problems)
+                : JsonDocument.read(file, file.toString(), problems);
     }
 
     private List<TextNode> lists(ObjectNode brief) {

@@ -28,9 +28,12 @@ import panade.quantity.Quantity;
 /** Reads suppliers' order terms and what is on hand. */
 public final class StoreRoomReader {
     private static final CsvTable.Kind TERMS = new CsvTable.Kind(
-            "a list of suppliers", List.of("supplier", "minimumOrder", "delivery", "leadDays"), List.of("supplier"));
+            "a list of suppliers",
+            "Suppliers",
+            List.of("supplier", "minimumOrder", "delivery", "leadDays"),
+            List.of("supplier"));
     private static final CsvTable.Kind STOCK = new CsvTable.Kind(
-            "a stock list", List.of("ingredient", "amount", "bestBefore"), List.of("ingredient", "amount"));
+            "a stock list", "Stock", List.of("ingredient", "amount", "bestBefore"), List.of("ingredient", "amount"));
 
     private static final BigFraction LONGEST_WAIT = BigFraction.of(3650);
 
@@ -57,6 +60,16 @@ public final class StoreRoomReader {
             }
         }
         return terms;
+    }
+
+    /** The rows of a file of terms as they are written, by column. */
+    public static List<Map<String, String>> written(Path file, Problems problems) {
+        return CsvTable.written(CsvTable.read(file, file.toString(), TERMS, problems));
+    }
+
+    /** The same of a text that is not in a file. */
+    public static List<Map<String, String>> written(String text, Problems problems) {
+        return CsvTable.written(CsvTable.parse(text, "", TERMS, problems));
     }
 
     /** Names of a file's suppliers, each with its place; none where it cannot be read. */

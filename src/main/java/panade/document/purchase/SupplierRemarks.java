@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import panade.document.kitchen.Workbook;
 import panade.document.offer.PriceListReader;
 import panade.document.syntax.Problems;
 import panade.domain.origin.Origin;
@@ -22,12 +23,14 @@ public record SupplierRemarks(List<Offer> offers, Problems problems) {
         termFiles(offers).stream().filter(Files::isReadable).forEach(this::check);
     }
 
-    /** Where the terms of offers would stand: beside each price list. */
+    /** Where the terms of offers would stand: beside each price list, or in the same workbook. */
     public static List<Path> termFiles(List<Offer> offers) {
-        return offers.stream()
-                .map(offer -> folder(offer).resolve(TERMS))
-                .distinct()
-                .toList();
+        return offers.stream().map(SupplierRemarks::termFile).distinct().toList();
+    }
+
+    private static Path termFile(Offer offer) {
+        var list = Path.of(offer.origin().file());
+        return Workbook.isNamed(list) ? list : folder(offer).resolve(TERMS);
     }
 
     private static Path folder(Offer offer) {
@@ -41,9 +44,9 @@ public record SupplierRemarks(List<Offer> offers, Problems problems) {
         Map<String, Origin> selling = new LinkedHashMap<>();
         offers.stream()
                 .filter(offer ->
-                        folder(offer).equals(folder) && offer.pricePerKg().signum() > 0)
+                        termFile(offer).equals(file) && offer.pricePerKg().signum() > 0)
                 .forEach(offer -> selling.putIfAbsent(offer.supplier(), offer.origin()));
-        var anywhere = sellers(folder);
+        var anywhere = Workbook.isNamed(file) ? selling.keySet() : sellers(folder);
         selling.forEach((name, origin) -> {
             if (!terms.isEmpty() && !terms.containsKey(name)) {
                 problems.remark(

@@ -85,6 +85,7 @@ public final class Problems {
 
     private Comparator<Origin> asWritten() {
         return Comparator.comparing((Origin origin) -> fileOrder.getOrDefault(origin.file(), Integer.MAX_VALUE))
+                .thenComparing(Origin::sheet)
                 .thenComparing(Origin::line)
                 .thenComparing(Origin::column);
     }

@@ -108,6 +108,7 @@ final class BookWriter {
                 row.setHeightInPoints(lines * sheet.getDefaultRowHeightInPoints());
             }
         }
+        content.help().forEach(help -> HelpWriter.write(help, sheet));
     }
 
     private void put(Cell content, XSSFCell cell) {

@@ -45,6 +45,11 @@ final class Looks {
                 style.setFillForegroundColor(new XSSFColor(SHADE, null));
                 style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
             }
+            case TYPED -> {
+                style.setFillForegroundColor(new XSSFColor(SHADE, null));
+                style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+                style.setDataFormat(workbook.createDataFormat().getFormat("@"));
+            }
             case PROSE -> {
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.TOP);
