@@ -8,6 +8,7 @@ import panade.certify.simplex.Integers;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
+import panade.model.WholeForm;
 import panade.model.WholePoint;
 
 /**
@@ -66,7 +67,7 @@ public final class Certificate {
      * for fractions of a hundred digits are slow to add.
      */
     private static boolean noColumnGains(LinearModel model, List<BigFraction> multipliers, BigFraction weight) {
-        var common = Integers.commonDenominator(multipliers);
+        var common = WholeForm.commonDenominator(multipliers);
         var gained = new BigInteger[model.columns().size()];
         Arrays.fill(gained, BigInteger.ZERO);
         var rowScale = commonDenominator(model, multipliers);

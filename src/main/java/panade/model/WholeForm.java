@@ -1,6 +1,7 @@
 package panade.model;
 
 import java.math.BigInteger;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -22,20 +23,25 @@ public final class WholeForm {
 
     /** The form of coefficients, none zero, in ascending order of columns. */
     static WholeForm of(Map<Integer, BigFraction> coefficients) {
-        var common = BigInteger.ONE;
-        for (var value : coefficients.values()) {
-            var own = value.getDenominator().abs();
-            if (!own.equals(BigInteger.ONE) && common.mod(own).signum() != 0) {
-                common = common.divide(common.gcd(own)).multiply(own);
-            }
-        }
-        var multiple = common;
+        var multiple = commonDenominator(coefficients.values());
         return new WholeForm(
                 coefficients.keySet().stream().mapToInt(Integer::intValue).toArray(),
                 coefficients.values().stream()
                         .map(value -> value.getNumerator().multiply(multiple.divide(value.getDenominator())))
                         .toList(),
                 multiple);
+    }
+
+    /** The least positive number that makes all values whole. */
+    public static BigInteger commonDenominator(Collection<BigFraction> values) {
+        var common = BigInteger.ONE;
+        for (var value : values) {
+            var own = value.getDenominator().abs();
+            if (!own.equals(BigInteger.ONE) && common.mod(own).signum() != 0) {
+                common = common.divide(common.gcd(own)).multiply(own);
+            }
+        }
+        return common;
     }
 
     /** How many terms there are. */

@@ -16,14 +16,7 @@ public final class WholePoint {
 
     /** The point of amounts by column. */
     public static WholePoint of(List<BigFraction> point) {
-        var common = BigInteger.ONE;
-        for (var amount : point) {
-            var own = amount.getDenominator().abs();
-            if (!own.equals(BigInteger.ONE) && common.mod(own).signum() != 0) {
-                common = common.divide(common.gcd(own)).multiply(own);
-            }
-        }
-        var multiple = common;
+        var multiple = WholeForm.commonDenominator(point);
         return new WholePoint(
                 point.stream()
                         .map(amount -> amount.signum() == 0

@@ -155,7 +155,7 @@ public final class BasisSystem {
      * @param multipliers by row
      */
     public static List<BigFraction> combined(LinearModel model, List<BigFraction> multipliers) {
-        var common = Integers.commonDenominator(multipliers);
+        var common = WholeForm.commonDenominator(multipliers);
         var forms = new ArrayList<WholeForm>();
         var shared = BigInteger.ONE;
         for (int i = 0; i < multipliers.size(); i++) {

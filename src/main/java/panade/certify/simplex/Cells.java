@@ -3,6 +3,7 @@ package panade.certify.simplex;
 import java.math.BigInteger;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.model.WholeForm;
 
 /**
  * A line or a column of a dictionary: whole numbers over one positive denominator of its own. Ratio tests compare two
@@ -19,7 +20,7 @@ public final class Cells {
     }
 
     static Cells of(List<BigFraction> values) {
-        var common = Integers.commonDenominator(values);
+        var common = WholeForm.commonDenominator(values);
         return new Cells(
                 values.stream().map(value -> Integers.times(value, common)).toArray(BigInteger[]::new), common);
     }

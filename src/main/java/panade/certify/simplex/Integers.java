@@ -1,7 +1,6 @@
 package panade.certify.simplex;
 
 import java.math.BigInteger;
-import java.util.Collection;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -21,18 +20,6 @@ public final class Integers {
             divisor = divisor.gcd(value.multiply(multiple).getNumerator());
         }
         return BigFraction.of(multiple, divisor.signum() == 0 ? BigInteger.ONE : divisor);
-    }
-
-    /** The smallest positive number that makes all values whole. */
-    public static BigInteger commonDenominator(Collection<BigFraction> values) {
-        var multiple = BigInteger.ONE;
-        for (var value : values) {
-            var denominator = value.getDenominator().abs();
-            if (!denominator.equals(BigInteger.ONE) && multiple.mod(denominator).signum() != 0) {
-                multiple = multiple.divide(multiple.gcd(denominator)).multiply(denominator);
-            }
-        }
-        return multiple;
     }
 
     /** A value times a multiple of its denominator. */

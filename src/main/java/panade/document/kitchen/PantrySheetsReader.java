@@ -17,18 +17,16 @@ import panade.domain.origin.Origin;
 /** Reads the sheets Ingredients and Traits as an ingredient set would be written. */
 public final class PantrySheetsReader {
     private final Workbook book;
-    private final Problems problems;
     private final CellValues values;
 
-    private PantrySheetsReader(Workbook book, Problems problems) {
+    private PantrySheetsReader(Workbook book) {
         this.book = book;
-        this.problems = problems;
-        this.values = new CellValues(problems);
+        this.values = new CellValues(book.problems());
     }
 
     /** The ingredient set of a workbook. */
     public static Optional<ObjectNode> read(Path file, String shownAs, Problems problems) {
-        return Workbook.open(file, shownAs, problems).flatMap(book -> new PantrySheetsReader(book, problems).set());
+        return Workbook.open(file, shownAs, problems).flatMap(book -> new PantrySheetsReader(book).set());
     }
 
     private Optional<ObjectNode> set() {
@@ -38,7 +36,7 @@ public final class PantrySheetsReader {
             return Optional.empty();
         }
         var origin = table.get().origin();
-        var tree = new FieldTree(problems);
+        var tree = new FieldTree(book.problems());
         book.table(Sheets.BRIEF).ifPresent(brief -> pantryFields(brief, tree));
         var fields = new ArrayList<>(tree.fields(origin).values());
         book.table(Sheets.TRAITS).ifPresent(traits -> fields.add(new Field("traits", traits.origin(), traits(traits))));
@@ -67,11 +65,12 @@ public final class PantrySheetsReader {
         for (var row : table.rows()) {
             var name = row.cell(Sheets.TRAIT);
             if (name.isEmpty()) {
-                problems.add(row.origin(), "The trait has no name", "Expected one in the column trait.");
+                book.problems().add(row.origin(), "The trait has no name", "Expected one in the column trait.");
                 continue;
             }
             if (traits.stream().anyMatch(field -> field.name().equals(name.get().text()))) {
-                problems.add(name.get().origin(), "The trait is there twice", "Expected one row for each trait.");
+                book.problems()
+                        .add(name.get().origin(), "The trait is there twice", "Expected one row for each trait.");
                 continue;
             }
             var pointer = "/traits/" + name.get().text();

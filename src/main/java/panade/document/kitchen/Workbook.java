@@ -44,6 +44,11 @@ public final class Workbook {
         this.problems = problems;
     }
 
+    /** Where what is wrong with it is told. */
+    Problems problems() {
+        return problems;
+    }
+
     /** Whether a file is a workbook by its name. */
     public static boolean isNamed(Path file) {
         return file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
