@@ -123,9 +123,9 @@ class FitCommandTest {
         var measured = new StringBuilder("trial,response,value,by\n");
         int n = 0;
         for (int i = 0; i < YARN.size(); i += 2) {
-            for (var value : YARN.get(i + 1).split(" ")) {
+            for (var value : YARN.get(i + 1).split(" ", 0)) {
                 n++;
-                for (var id : YARN.get(i).split("")) {
+                for (var id : YARN.get(i).split("", 0)) {
                     weighed.append("T" + n + ",mix," + id + ",50 g\n");
                 }
                 measured.append("T" + n + ",y," + value + ",\n");
@@ -289,10 +289,10 @@ class FitCommandTest {
     private static List<String> yarn() {
         var all = new ArrayList<String>();
         for (int i = 0; i < YARN.size(); i += 2) {
-            for (var value : YARN.get(i + 1).split(" ")) {
+            for (var value : YARN.get(i + 1).split(" ", 0)) {
                 var weights = String.join(
                         ": \"50 g\", ",
-                        YARN.get(i).replaceAll("(.)", "\"$1\" ").strip().split(" "));
+                        YARN.get(i).replaceAll("(.)", "\"$1\" ").strip().split(" ", 0));
                 all.add("{\"weighed\": {\"mix\": {" + weights + ": \"50 g\"}}, \"measured\": {\"y\": " + value + "}, ");
             }
         }

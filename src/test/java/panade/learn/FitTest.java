@@ -124,8 +124,10 @@ class FitTest {
         var all = PublishedFits.observations(PublishedFits.check("polvoron"));
         var terms = Form.QUADRATIC.terms(3, false, Set.of());
         var sum = BigFraction.ZERO;
-        for (var left : all) {
-            var others = all.stream().filter(each -> each != left).toList();
+        for (int i = 0; i < all.size(); i++) {
+            var left = all.get(i);
+            var others = new ArrayList<>(all);
+            others.remove(i);
             var fit = (Fit) Fit.of(terms, others, Prior.none(terms.size()));
             var error = left.response().subtract(fit.at(left.levers()).mean());
             sum = sum.add(error.multiply(error));
@@ -141,8 +143,10 @@ class FitTest {
         var sure = BigFraction.of(8, 10);
         var all = PublishedFits.observations(PublishedFits.check("polvoron"));
         int held = 0;
-        for (var left : all) {
-            var others = all.stream().filter(each -> each != left).toList();
+        for (int i = 0; i < all.size(); i++) {
+            var left = all.get(i);
+            var others = new ArrayList<>(all);
+            others.remove(i);
             var at = fit(LINE_OF_SHARES, others.stream()).at(left.levers());
             var bound = at.mean()
                     .subtract(Decimal.of(at.below(sure, Prediction.Of.BATCH).orElseThrow()));
@@ -276,7 +280,7 @@ class FitTest {
     }
 
     private static BigFraction number(String numbers, int i) {
-        return Decimal.of(numbers.split(" ")[i]);
+        return Decimal.of(numbers.split(" ", 0)[i]);
     }
 
     private static TasterMeans.Score score(String trial, String taster, int value) {
