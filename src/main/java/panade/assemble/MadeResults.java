@@ -56,7 +56,7 @@ public final class MadeResults {
         var best = cheapest instanceof Outcome.Blended blended ? blended.blend() : null;
         return new MadeNow(
                 result(best == null ? null : best.costPerKg()),
-                FullCosts.of(brief, blend, null),
+                isKnown() ? FullCosts.of(brief, blend, null) : null,
                 audit.brokenRules(),
                 cheapest.fold(
                         found -> null,
@@ -78,8 +78,12 @@ public final class MadeResults {
                 brief.bounds().stream()
                         .filter(bound -> !isKnown(bound))
                         .map(Bound::title)
-                        .toList(),
-                start.homeless().stream().map(this::name).toList());
+                        .toList());
+    }
+
+    /** Whether what is paid in all is known. */
+    private boolean isKnown() {
+        return start.unsold().isEmpty();
     }
 
     private String name(String id) {
@@ -98,7 +102,7 @@ public final class MadeResults {
                 line.offer().supplier(),
                 line.share().multiply(brief.batch().base()),
                 line.share(),
-                paid.signum() == 0 ? BigFraction.ZERO : line.costPerKg().divide(paid));
+                !isKnown() || paid.signum() == 0 ? null : line.costPerKg().divide(paid));
     }
 
     private Stream<Broken> broken(Bound bound) {
@@ -120,12 +124,19 @@ public final class MadeResults {
                 .map(line -> line.use().ingredient())
                 .distinct()
                 .map(id -> difference(id, best))
-                .filter(each -> each.grams().compareTo(each.cheapestGrams()) != 0
-                        || each.costPerKg().signum() != 0)
-                .sorted(Comparator.comparing(
-                                (Difference each) -> each.costPerKg().abs())
-                        .reversed())
+                .filter(each -> each.grams().compareTo(each.cheapestGrams()) != 0 || isSomething(each.costPerKg()))
+                .sorted(Comparator.comparing(MadeResults::size).reversed())
                 .toList();
+    }
+
+    private static boolean isSomething(@Nullable BigFraction cost) {
+        return cost == null || cost.signum() != 0;
+    }
+
+    /** How much a difference makes in money; what is not known comes last. */
+    private static BigFraction size(Difference each) {
+        var cost = each.costPerKg();
+        return cost == null ? BigFraction.ZERO : cost.abs();
     }
 
     private Difference difference(String id, Blend best) {
@@ -134,7 +145,7 @@ public final class MadeResults {
                 id,
                 blend.shareOf(id).multiply(grams),
                 best.shareOf(id).multiply(grams),
-                paid(best, id).subtract(paid(blend, id)),
+                start.unsold().contains(id) ? null : paid(best, id).subtract(paid(blend, id)),
                 name(id));
     }
 
@@ -149,21 +160,29 @@ public final class MadeResults {
         var cost = blend.costPerKg();
         return new MadeResult(
                 Status.MADE,
-                new Cost(
-                        brief.currency().isEmpty() ? null : brief.currency(),
-                        cost,
-                        cost.multiply(Unit.POUND.factor()),
-                        cost.multiply(brief.batch().base())),
+                cost(cost),
                 blend.lines().stream().map(this::line).toList(),
                 brief.bounds().stream().map(this::bound).toList(),
                 Explanation.holdings(brief, blend).stream()
                         .map(each -> new Property(
                                 each.property(), each.value(), each.unit().symbol()))
                         .toList(),
-                least == null ? null : new Cheapest(least, least.subtract(cost)),
+                least == null ? null : new Cheapest(least, isKnown() ? least.subtract(cost) : null),
                 start.unsold().stream()
                         .map(id -> brief.set().ingredient(id).name())
                         .toList());
+    }
+
+    private Cost cost(BigFraction sold) {
+        var all = isKnown() ? sold : null;
+        var batch = sold.multiply(brief.batch().base());
+        return new Cost(
+                brief.currency().isEmpty() ? null : brief.currency(),
+                all,
+                all == null ? null : all.multiply(Unit.POUND.factor()),
+                all == null ? null : batch,
+                sold,
+                batch);
     }
 
     private Line line(Blend.Line line) {
@@ -174,7 +193,9 @@ public final class MadeResults {
                 line.offer().supplier(),
                 line.share(),
                 kilograms.multiply(1000),
-                line.costPerKg().multiply(brief.batch().base()));
+                start.unsold().contains(line.use().ingredient())
+                        ? null
+                        : line.costPerKg().multiply(brief.batch().base()));
     }
 
     private MadeResult.Bound bound(Bound bound) {

@@ -66,7 +66,8 @@ public final class NudgeResults {
                 brief.batch().text(),
                 brief.batch().base(),
                 mended(),
-                otherFaults());
+                otherFaults(),
+                made.boughtCheapest().blend().costPerKg());
     }
 
     /** What else keeps the formula from being a blend of the brief; nothing where a bound's value is not known. */

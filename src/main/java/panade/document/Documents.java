@@ -119,9 +119,13 @@ public final class Documents {
         return new TrialDocuments(file).read();
     }
 
-    /** Reads a formula with the brief that it names, or everything that is wrong with any of it. */
-    public static Reading<Formula> readFormula(Path file, Overrides overrides) {
-        return new TrialDocuments(file).readFormula(overrides);
+    /**
+     * Reads a formula with its brief, or everything that is wrong with any of it.
+     *
+     * @param brief in place of the one that it names; null to take that
+     */
+    public static Reading<Formula> readFormula(Path file, @Nullable Path brief, Overrides overrides) {
+        return new FormulaDocuments(file, brief, overrides).read();
     }
 
     /** Reads what a formula of the product of some trials weighs, or everything that is wrong with it. */
@@ -180,7 +184,7 @@ public final class Documents {
             return TrialDocuments.checked(readTrials(file));
         }
         if (root.filter(node -> holdsField(node, "made")).isPresent()) {
-            return TrialDocuments.checkedFormula(readFormula(file, Overrides.NONE));
+            return FormulaDocuments.checked(readFormula(file, null, Overrides.NONE));
         }
         return root.isEmpty() ? Checked.of(problems) : checkBrief(file);
     }

@@ -27,6 +27,7 @@ import panade.quantity.Quantity;
  * @param batch the weight made at once
  * @param candidates ids of ingredients that can be bought, are not avoided and are allowed
  * @param offers offers for candidates only, in the order of the price lists
+ * @param otherOffers offers of the lists for what may not be used, or that cannot be had today
  * @param bounds the brief's bounds, then the stages' shares and bounds, then ceilings on use from the set
  * @param stages in order; the last is {@link Stage#MIX}
  * @param target the price per kilogram hoped for, as written; null when there is none
@@ -44,6 +45,7 @@ public record Brief(
         Quantity batch,
         Set<String> candidates,
         List<Offer> offers,
+        List<Offer> otherOffers,
         List<Bound> bounds,
         List<Stage> stages,
         @Nullable TargetPrice target,
@@ -85,6 +87,16 @@ public record Brief(
         return offers.stream()
                 .filter(offer -> offer.ingredient().equals(ingredient))
                 .toList();
+    }
+
+    /** Every offer of the lists for an ingredient, whether it may be used or not; what can be had comes alone. */
+    public List<Offer> listedFor(String ingredient) {
+        var some = offersFor(ingredient);
+        return some.isEmpty()
+                ? otherOffers.stream()
+                        .filter(offer -> offer.ingredient().equals(ingredient))
+                        .toList()
+                : some;
     }
 
     /** The offers of every ingredient that has one, each in the order of the price lists. */
@@ -188,6 +200,7 @@ public record Brief(
                 batch,
                 candidates,
                 offers,
+                otherOffers,
                 bounds,
                 stages,
                 target,
@@ -205,13 +218,13 @@ public record Brief(
                                 && (bound.per() == null || bound.per().isKnown(use, composition))));
     }
 
-    private Brief with(Set<String> others, List<Offer> otherOffers, List<Bound> otherBounds) {
-        return with(others, otherOffers, otherBounds, batch, practice);
+    private Brief with(Set<String> others, List<Offer> fresh, List<Bound> otherBounds) {
+        return with(others, fresh, otherBounds, batch, practice);
     }
 
     private Brief with(
             Set<String> others,
-            List<Offer> otherOffers,
+            List<Offer> fresh,
             List<Bound> otherBounds,
             Quantity otherBatch,
             Practice otherPractice) {
@@ -223,6 +236,7 @@ public record Brief(
                 currency,
                 otherBatch,
                 others,
+                fresh,
                 otherOffers,
                 otherBounds,
                 stages,

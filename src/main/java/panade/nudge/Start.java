@@ -25,16 +25,24 @@ import panade.quantity.Unit;
  *
  * @param brief with the batch that is made now
  * @param shares of the batch by line of the formula; they sum to one and none is zero
+ * @param suppliers what part of a line is whose goods, together one; a line that is not there, a part without a name,
+ *     and one whose supplier does not sell it to this brief are bought from the cheapest
  */
-public record Start(Brief brief, Map<Use, BigFraction> shares) {
+public record Start(Brief brief, Map<Use, BigFraction> shares, Map<Use, Map<String, BigFraction>> suppliers) {
     private static final Origin KEPT = new Origin("--keep", 0, 0, "");
 
     public Start {
         shares = Map.copyOf(shares);
+        suppliers = Map.copyOf(suppliers);
         var whole = shares.values().stream().reduce(BigFraction.ZERO, BigFraction::add);
         if (!whole.equals(BigFraction.ONE)) {
             throw new IllegalArgumentException("shares sum to " + whole);
         }
+    }
+
+    /** A formula that is bought from the cheapest. */
+    public Start(Brief brief, Map<Use, BigFraction> shares) {
+        this(brief, shares, Map.of());
     }
 
     /** The share of a line; zero where the formula has none. */
@@ -42,9 +50,7 @@ public record Start(Brief brief, Map<Use, BigFraction> shares) {
         return shares.getOrDefault(use, BigFraction.ZERO);
     }
 
-    /**
-     * The formula, bought from the cheapest; what nobody sells to this brief costs nothing there, and is told apart.
-     */
+    /** The formula as it is bought; what nobody sells costs nothing there, and is told apart. */
     public Blend blend() {
         var lines = new ArrayList<Blend.Line>();
         for (var stage : brief.stages()) {
@@ -53,28 +59,45 @@ public record Start(Brief brief, Map<Use, BigFraction> shares) {
                     .sorted(Comparator.comparing((Map.Entry<Use, BigFraction> each) -> each.getValue())
                             .reversed()
                             .thenComparing(each -> each.getKey().ingredient()))
-                    .forEach(each -> lines.add(line(each.getKey(), each.getValue())));
+                    .forEach(each -> lines.addAll(lines(each.getKey(), each.getValue())));
         }
         return new Blend(List.copyOf(lines), BigFraction.ONE);
     }
 
-    private Blend.Line line(Use use, BigFraction share) {
-        return brief.offersFor(use.ingredient()).stream()
-                .min(Comparator.comparing(Offer::pricePerKg))
-                .map(offer -> new Blend.Line(use, offer, share, share.multiply(brief.costPerKg(offer))))
-                .orElseGet(() -> new Blend.Line(use, unsold(use.ingredient()), share, BigFraction.ZERO));
+    private List<Blend.Line> lines(Use use, BigFraction share) {
+        return suppliers.getOrDefault(use, Map.of("", BigFraction.ONE)).entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(part -> line(use, part.getKey(), share.multiply(part.getValue())))
+                .toList();
+    }
+
+    private Blend.Line line(Use use, String supplier, BigFraction share) {
+        var listed = brief.listedFor(use.ingredient());
+        var named = listed.stream()
+                .filter(offer -> offer.supplier().equals(supplier))
+                .toList();
+        return (named.isEmpty() ? listed : named)
+                .stream()
+                        .min(Comparator.comparing(Offer::pricePerKg))
+                        .map(offer -> new Blend.Line(use, offer, share, share.multiply(brief.costPerKg(offer))))
+                        .orElseGet(() -> new Blend.Line(use, unsold(use.ingredient()), share, BigFraction.ZERO));
     }
 
     private static Offer unsold(String id) {
         return new Offer(OfferId.unlisted(id), id, "", BigFraction.ZERO, null, null, null, "", KEPT);
     }
 
-    /** Ids of what the formula holds and no list sells to this brief. */
+    /** The same bought from the cheapest. */
+    public Start boughtCheapest() {
+        return new Start(brief, shares);
+    }
+
+    /** Ids of what the formula holds and no list sells. */
     public Set<String> unsold() {
         var ids = new TreeSet<String>();
         shares.keySet().stream()
                 .map(Use::ingredient)
-                .filter(id -> brief.offersFor(id).isEmpty())
+                .filter(id -> brief.listedFor(id).isEmpty())
                 .forEach(ids::add);
         return ids;
     }
@@ -134,7 +157,7 @@ public record Start(Brief brief, Map<Use, BigFraction> shares) {
                 .filter(use -> ids.contains(use.ingredient()))
                 .map(this::kept)
                 .forEach(bounds::add);
-        return new Start(brief.withBounds(bounds), shares);
+        return new Start(brief.withBounds(bounds), shares, suppliers);
     }
 
     private Bound kept(Use use) {

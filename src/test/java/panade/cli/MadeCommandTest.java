@@ -106,9 +106,65 @@ class MadeCommandTest {
         brief("10 %", "\"rules\": [{\"neverTogether\": [\"peas\", \"lentils\"]}],");
         var run = made(FORMULA + ", \"truffle\": \"10 g\"");
         assertThat(words(run))
-                .contains("Nobody sells truffle: that is counted as costing nothing")
+                .contains("What 10010 g cost as made is not known: nobody sells truffle. All the rest costs 24.00 USD.")
+                .contains("No list sells truffle, so what the formula costs is not known.")
                 .contains("What it breaks")
                 .containsPattern("It uses together what .rules.0 keeps apart");
+    }
+
+    @Test
+    void whatNobodySellsHasNoCost() throws IOException {
+        var answer = JsonMapper.shared()
+                .readTree(made(FORMULA + ", \"truffle\": \"10 g\"", "--json").output());
+        assertThat(answer.get("cost").get("perKg").isNull()).isTrue();
+        assertThat(answer.get("cost").get("batch").isNull()).isTrue();
+        assertThat(answer.get("cheapest").get("perKg").asDouble()).isCloseTo(7 / 3.0, within(1e-12));
+        assertThat(answer.get("cheapest").get("changePerKg").isNull()).isTrue();
+    }
+
+    /** The peas at 6 instead of 5 are 2 dearer in all: 26. One of the two kilograms at 6 makes 25. */
+    @Test
+    void aNamedSupplierIsPaidHisPrice() throws IOException {
+        Files.writeString(
+                folder.resolve("prices.csv"),
+                "ingredient,supplier,price,per\nrice,s,1,kg\npeas,s,5,kg\nlentils,s,3,kg\npeas,Tarn Pulses,6,kg\n");
+        var dearer = made(FORMULA.replace("\"2 kg\"", "{\"amount\": \"2 kg\", \"supplier\": \"Tarn Pulses\"}"));
+        assertThat(words(dearer)).contains("As made, 10000 g cost 26.00 USD").containsPattern("peas Tarn Pulses 2000");
+        var both =
+                made(FORMULA.replace("\"2 kg\"", "[{\"amount\": \"1 kg\", \"supplier\": \"Tarn Pulses\"}, \"1 kg\"]"));
+        assertThat(words(both))
+                .contains("cost 25.00 USD")
+                .containsPattern("peas s 1000 10.00 20.00 peas Tarn Pulses 1000");
+    }
+
+    @Test
+    void aSupplierThatNoListKnowsIsRefusedAndOneThatSellsOtherThingsIsTold() throws IOException {
+        var slip = made(FORMULA.replace("\"2 kg\"", "{\"amount\": \"2 kg\", \"supplier\": \"t\"}"));
+        assertThat(slip.status()).isEqualTo(3);
+        assertThat(slip.messages())
+                .contains("/made/mix/peas/supplier", "No list has a supplier called \"t\"", "one that sells it: \"s\"");
+        Files.writeString(
+                folder.resolve("prices.csv"),
+                "ingredient,supplier,price,per\nrice,Tarn Mill,1,kg\npeas,s,5,kg\nlentils,s,3,kg\n");
+        var other = made(FORMULA.replace("\"2 kg\"", "{\"amount\": \"2 kg\", \"supplier\": \"Tarn Mill\"}"));
+        assertThat(other.status()).isZero();
+        assertThat(words(other))
+                .contains("24.00 USD", "peas from Tarn Mill cannot be had on these lists: it counts at the cheapest");
+    }
+
+    /** What the brief leaves out has its price all the same: it is paid today. */
+    @Test
+    void whatTheBriefLeavesOutIsPaidFor() throws IOException {
+        brief("10 %", "\"avoid\": {\"ingredients\": [\"peas\"]},");
+        var run = made(FORMULA);
+        assertThat(words(run)).contains("cost 24.00 USD", "The brief leaves peas out");
+    }
+
+    @Test
+    void aStageThatHasNoPlaceForAnIngredientIsTold() throws IOException {
+        brief("10 %", "\"stages\": [{\"id\": \"soak\", \"ingredients\": [\"lentils\"]}],");
+        assertThat(words(made(FORMULA)))
+                .contains("The brief has no place for lentils in \"mix\", only in \"soak\": no blend");
     }
 
     @Test

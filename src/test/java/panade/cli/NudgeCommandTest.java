@@ -57,6 +57,20 @@ class NudgeCommandTest {
         assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
     }
 
+    /** Peas at 6 instead of 5 make 41; a kilogram bought from the cheapest is 0.5 less, 0.2268 a pound. */
+    @Test
+    void what_a_dearer_supplier_costs_is_told_apart_from_changes() throws IOException {
+        Files.writeString(folder.resolve("prices.csv"), PRICES + "peas,Tarn Pulses,6,kg\n");
+        var file = formula("\"rice\": \"2 kg\", \"peas\": {\"amount\": \"5 kg\", \"supplier\": \"Tarn Pulses\"},"
+                + " \"lentils\": \"3000 g\"");
+        assertThat(run("nudge", file)).as(run.messages()).isZero();
+        assertThat(run.output().replaceAll("\\s+", " "))
+                .contains("As made, 10000 g cost 41.00 USD, 1.8597 USD/lb.")
+                .contains("The same bought from the cheapest costs 1.6329 USD/lb, 0.2268 less.")
+                .contains("1 changed: nothing costs less than the same bought from the cheapest.")
+                .contains("2 changed: 1.1793 USD/lb, 0.6804 less than now");
+    }
+
     @Test
     void the_result_for_machines_has_the_curve_and_the_few_changes() throws IOException {
         var answer = json(formula("\"rice\": \"5 kg\", \"peas\": \"2 kg\", \"lentils\": \"3 kg\""), "--changes", "2");

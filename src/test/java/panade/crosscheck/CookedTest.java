@@ -121,6 +121,7 @@ class CookedTest {
                 brief.batch(),
                 brief.candidates(),
                 brief.offers(),
+                brief.otherOffers(),
                 brief.bounds(),
                 brief.stages(),
                 brief.target(),

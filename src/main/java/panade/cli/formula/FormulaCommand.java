@@ -67,14 +67,14 @@ abstract class FormulaCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         check();
-        var reading = Documents.readFormula(Objects.requireNonNull(formula), options.overrides());
+        var reading = Documents.readFormula(Objects.requireNonNull(formula), null, options.overrides());
         if (reading instanceof Reading.Rejected<Formula> rejected) {
             return refuse(rejected.problems());
         }
         var read = ((Reading.Accepted<Formula>) reading).value();
         var brief = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
         var problems = new ArrayList<>(UnsupportedFeatures.perCooked(brief));
-        return answer(read, new Start(brief, read.shares()), problems);
+        return answer(read, new Start(brief, read.shares(), read.suppliers()), problems);
     }
 
     final Planner planner() {

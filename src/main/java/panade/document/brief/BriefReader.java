@@ -98,6 +98,7 @@ public final class BriefReader {
                         batch == null ? SOME_BATCH : batch,
                         candidates,
                         usable(supply.offers(), candidates),
+                        unusable(supply.offers(), candidates),
                         allBounds(bounds, set, candidates),
                         stages.stages(),
                         target,
@@ -162,9 +163,15 @@ public final class BriefReader {
     }
 
     private static List<Offer> usable(List<Offer> offers, Set<String> candidates) {
-        return offers.stream()
-                .filter(offer -> candidates.contains(offer.ingredient()) && CandidateReader.isToBeHad(offer))
-                .toList();
+        return offers.stream().filter(offer -> isUsable(offer, candidates)).toList();
+    }
+
+    private static List<Offer> unusable(List<Offer> offers, Set<String> candidates) {
+        return offers.stream().filter(offer -> !isUsable(offer, candidates)).toList();
+    }
+
+    private static boolean isUsable(Offer offer, Set<String> candidates) {
+        return candidates.contains(offer.ingredient()) && CandidateReader.isToBeHad(offer);
     }
 
     private static List<Bound> allBounds(List<BoundReader.Draft> drafts, IngredientSet set, Set<String> candidates) {

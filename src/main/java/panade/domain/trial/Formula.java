@@ -12,9 +12,11 @@ import panade.domain.Use;
  * @param title what the document calls it, or else its file
  * @param brief in the batch that is made
  * @param weighed what goes in; more than nothing in all
+ * @param suppliers what part of each line is whose goods, together one; no name stands for whoever is cheapest
  */
-public record Formula(String title, Brief brief, Weighed weighed) {
+public record Formula(String title, Brief brief, Weighed weighed, Map<Use, Map<String, BigFraction>> suppliers) {
     public Formula {
+        suppliers = Map.copyOf(suppliers);
         if (weighed.total().signum() <= 0) {
             throw new IllegalArgumentException("a formula weighs something");
         }

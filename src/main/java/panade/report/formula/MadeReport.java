@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -45,12 +46,6 @@ public final class MadeReport {
     private ReportDocument document() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(paid()));
-        addIf(
-                blocks,
-                "Nobody sells ",
-                made.unsold(),
-                ": that is counted as costing nothing, so what is paid is not all told.");
-        addIf(blocks, "The brief has no place for ", now.homeless(), " where it is weighed in.");
         addBroken(blocks);
         addLines(blocks);
         var full = now.fullCost();
@@ -72,16 +67,26 @@ public final class MadeReport {
         return Figures.money(Figures.perPound(perKg));
     }
 
+    private String spent() {
+        var sold = Figures.cash(made.cost().soldBatch()) + currency;
+        return made.unsold().isEmpty()
+                ? "As made, " + now.batch() + " cost " + sold + ", "
+                        + perLb(made.cost().soldPerKg()) + currency + "/lb. Ingredients only. "
+                : "What " + now.batch() + " cost as made is not known: nobody sells " + String.join(", ", made.unsold())
+                        + ". All the rest costs " + sold + ". ";
+    }
+
     private String paid() {
-        var paid =
-                "As made, " + now.batch() + " cost " + Figures.cash(made.cost().batch()) + currency + ", "
-                        + perLb(made.cost().perKg()) + currency + "/lb. Ingredients only. ";
+        var paid = spent();
         var cheapest = made.cheapest();
         if (cheapest == null) {
             return paid + "There is nothing to compare it with: " + now.noCheapest() + ".";
         }
         var change = cheapest.changePerKg();
         var best = "The cheapest blend that keeps every bound costs " + perLb(cheapest.perKg()) + currency + "/lb";
+        if (change == null) {
+            return paid + best + ".";
+        }
         return paid
                 + (change.signum() == 0
                         ? best + ", the same."
@@ -127,7 +132,7 @@ public final class MadeReport {
                         new Column("Share %", true),
                         new Column("Cost %", true)),
                 rows));
-        blocks.add(new Paragraph("Each is reckoned at its cheapest offer."));
+        blocks.add(new Paragraph("Where the formula names no supplier, the cheapest offer counts."));
     }
 
     private static List<String> row(Named line, String stage) {
@@ -137,7 +142,7 @@ public final class MadeReport {
                 line.supplier(),
                 Figures.grams(line.kilograms()),
                 Figures.percent(line.share()),
-                Figures.percent(line.costShare()));
+                line.costShare() == null ? "" : Figures.percent(line.costShare()));
     }
 
     private void addDifferences(List<Block> blocks) {
@@ -147,15 +152,11 @@ public final class MadeReport {
         blocks.add(new Heading("Where the distance to the cheapest comes from"));
         var rows = new ArrayList<List<String>>();
         now.differences().stream().limit(ROWS).map(MadeReport::row).forEach(rows::add);
-        var rest = now.differences().stream()
-                .skip(ROWS)
-                .map(Difference::costPerKg)
-                .reduce(BigFraction.ZERO, BigFraction::add);
-        if (now.differences().size() > ROWS) {
-            rows.add(List.of((now.differences().size() - ROWS) + " others", "", "", signed(rest)));
+        var rest = now.differences().stream().skip(ROWS).toList();
+        if (!rest.isEmpty()) {
+            rows.add(List.of(rest.size() + " others", "", "", sum(rest)));
         }
-        var all = now.differences().stream().map(Difference::costPerKg).reduce(BigFraction.ZERO, BigFraction::add);
-        rows.add(List.of("all", "", "", signed(all)));
+        rows.add(List.of("all", "", "", sum(now.differences())));
         blocks.add(new Table(
                 List.of(
                         new Column("Ingredient", false),
@@ -165,7 +166,21 @@ public final class MadeReport {
                 rows));
     }
 
-    private static String signed(BigFraction perKg) {
+    private static String sum(List<Difference> some) {
+        boolean known = some.stream().allMatch(each -> each.costPerKg() != null);
+        return known
+                ? signed(some.stream()
+                        .map(Difference::costPerKg)
+                        .filter(Objects::nonNull)
+                        .reduce(BigFraction.ZERO, BigFraction::add))
+                : signed(null);
+    }
+
+    /** Money more or less; what is not known has words instead. */
+    private static String signed(@Nullable BigFraction perKg) {
+        if (perKg == null) {
+            return "not known";
+        }
         return (perKg.signum() > 0 ? "+" : "") + perLb(perKg);
     }
 

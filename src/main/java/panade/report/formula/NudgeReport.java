@@ -35,7 +35,7 @@ public final class NudgeReport {
         this.nudge = nudge;
         var code = nudge.from().cost().currency();
         this.currency = code == null ? "" : " " + code;
-        this.made = nudge.from().cost().perKg();
+        this.made = nudge.from().cost().soldPerKg();
         this.cheapest = Objects.requireNonNull(nudge.from().cheapest());
     }
 
@@ -65,15 +65,21 @@ public final class NudgeReport {
         if (!nudge.kept().isEmpty()) {
             blocks.add(new Paragraph("Kept as made: " + String.join(", ", nudge.kept()) + "."));
         }
+        if (nudge.boughtCheapest().compareTo(made) < 0) {
+            blocks.add(
+                    new Paragraph("The same bought from the cheapest costs " + perLb(nudge.boughtCheapest()) + currency
+                            + "/lb, " + perLb(made.subtract(nudge.boughtCheapest()))
+                            + " less. All that follows is bought from the cheapest."));
+        }
         addFew(blocks);
         addPath(blocks);
         return Remarks.on(new ReportDocument(nudge.title(), blocks), nudge.remarks());
     }
 
     private String now() {
-        var change = cheapest.changePerKg();
+        var change = cheapest.perKg().subtract(made);
         var paid = "As made, " + nudge.batch() + " cost "
-                + Figures.cash(nudge.from().cost().batch()) + currency + ", " + perLb(made) + currency + "/lb. ";
+                + Figures.cash(nudge.from().cost().soldBatch()) + currency + ", " + perLb(made) + currency + "/lb. ";
         var best = "The cheapest blend of all" + (nudge.kept().isEmpty() ? "" : " that keeps them") + " costs "
                 + perLb(cheapest.perKg()) + currency + "/lb";
         if (change.signum() == 0) {
@@ -112,7 +118,10 @@ public final class NudgeReport {
         var cost = Objects.requireNonNull(few.costPerKg());
         if (few.changed().isEmpty()) {
             blocks.add(new Paragraph((few.changes() == 1 ? "1 changed: " : "At most " + few.changes() + " changed: ")
-                    + "nothing costs less than what is made."));
+                    + "nothing costs less than "
+                    + (nudge.boughtCheapest().compareTo(made) < 0
+                            ? "the same bought from the cheapest."
+                            : "what is made.")));
             return;
         }
         if (before != null && cost.compareTo(before) >= 0) {
@@ -151,7 +160,7 @@ public final class NudgeReport {
 
     private String saving(BigFraction cost) {
         var saved = made.subtract(cost);
-        var whole = cheapest.changePerKg().negate();
+        var whole = made.subtract(cheapest.perKg());
         if (saved.signum() <= 0) {
             return perLb(saved.abs()) + " more than now";
         }

@@ -14,7 +14,7 @@ import panade.result.RemarkLine;
  * What a formula costs, holds and breaks, and where its distance from the cheapest blend comes from.
  *
  * @param made the formula
- * @param fullCost null when the brief states nothing beside the ingredients
+ * @param fullCost null when the brief states nothing beside the ingredients, or what they cost is not known
  * @param rulesBroken each rule that it breaks, in words
  * @param noCheapest why there is no cheapest blend to compare with; null where there is one
  * @param differences what is weighed more or less in the cheapest blend, what makes most of the difference first
@@ -25,7 +25,6 @@ import panade.result.RemarkLine;
  * @param broken every bound that it breaks
  * @param kept how many bounds it keeps
  * @param unknown titles of the bounds of which that is not known
- * @param homeless names of what has no place in the brief where it is put
  */
 public record MadeNow(
         @JsonUnwrapped MadeResult made,
@@ -39,8 +38,7 @@ public record MadeNow(
         @JsonIgnore List<Named> lines,
         @JsonIgnore List<Broken> broken,
         @JsonIgnore int kept,
-        @JsonIgnore List<String> unknown,
-        @JsonIgnore List<String> homeless) {
+        @JsonIgnore List<String> unknown) {
     public MadeNow {
         rulesBroken = List.copyOf(rulesBroken);
         differences = List.copyOf(differences);
@@ -48,7 +46,6 @@ public record MadeNow(
         lines = List.copyOf(lines);
         broken = List.copyOf(broken);
         unknown = List.copyOf(unknown);
-        homeless = List.copyOf(homeless);
     }
 
     /**
@@ -56,23 +53,24 @@ public record MadeNow(
      *
      * @param grams in the batch as it is made
      * @param cheapestGrams in as much of the cheapest blend
-     * @param costPerKg how much more is paid for it in the cheapest blend, in money per kilogram of batch
+     * @param costPerKg how much more is paid for it in the cheapest blend, in money per kilogram of batch; null where
+     *     nobody sells it
      */
     public record Difference(
             String ingredient,
             BigFraction grams,
             BigFraction cheapestGrams,
-            BigFraction costPerKg,
+            @Nullable BigFraction costPerKg,
             @JsonIgnore String name) {}
 
-    /** A line as people read it; {@code costShare} of all that is paid. */
+    /** A line as people read it; {@code costShare} of all that is paid, null where that is not known. */
     public record Named(
             String stage,
             String name,
             String supplier,
             BigFraction kilograms,
             BigFraction share,
-            BigFraction costShare) {}
+            @Nullable BigFraction costShare) {}
 
     /**
      * A bound that is broken, in its unit.

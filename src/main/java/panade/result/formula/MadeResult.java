@@ -1,5 +1,6 @@
 package panade.result.formula;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param bounds every bound of the brief
  * @param properties what it holds
  * @param cheapest the least cost of the brief
- * @param unsold names of what no list sells; nothing is counted for it
+ * @param unsold names of what no list sells; what is paid in all is not known where there are any
  */
 public record MadeResult(
         Status status,
@@ -33,17 +34,34 @@ public record MadeResult(
         MADE
     }
 
-    /** Money; the currency is null when no document states one. */
-    public record Cost(@Nullable String currency, BigFraction perKg, BigFraction perLb, BigFraction batch) {}
+    /**
+     * Money; the amounts are null where something is sold by nobody.
+     *
+     * @param currency null when no document states one
+     * @param soldPerKg what is paid per kilogram of batch for all that is sold
+     * @param soldBatch the same for the batch
+     */
+    public record Cost(
+            @Nullable String currency,
+            @Nullable BigFraction perKg,
+            @Nullable BigFraction perLb,
+            @Nullable BigFraction batch,
+            @JsonIgnore BigFraction soldPerKg,
+            @JsonIgnore BigFraction soldBatch) {}
 
     /**
      * A line as it is made.
      *
-     * @param supplier the cheapest; empty where nobody sells it
-     * @param cost money in the batch
+     * @param supplier as the formula names it, or else the cheapest; empty where nobody sells it
+     * @param cost money in the batch; null where nobody sells it
      */
     public record Line(
-            String ingredient, String stage, String supplier, BigFraction share, BigFraction grams, BigFraction cost) {}
+            String ingredient,
+            String stage,
+            String supplier,
+            BigFraction share,
+            BigFraction grams,
+            @Nullable BigFraction cost) {}
 
     /**
      * A bound, in its unit.
@@ -63,6 +81,6 @@ public record MadeResult(
     /** What is held of a property; null where it is not known. */
     public record Property(String property, @Nullable BigFraction value, String unit) {}
 
-    /** The least cost, and how much more that is than is paid now. */
-    public record Cheapest(BigFraction perKg, BigFraction changePerKg) {}
+    /** The least cost, and how much more that is than is paid now; null where that is not known. */
+    public record Cheapest(BigFraction perKg, @Nullable BigFraction changePerKg) {}
 }

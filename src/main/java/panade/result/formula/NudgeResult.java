@@ -26,6 +26,7 @@ import panade.result.ShareLine;
  * @param broken titles of bounds that the formula breaks
  * @param otherFaults what else is wrong with it, in words that go on from "it"
  * @param remarks on the documents
+ * @param boughtCheapest what a kilogram of it costs where every ingredient is bought from the cheapest
  */
 public record NudgeResult(
         MadeResult from,
@@ -39,7 +40,8 @@ public record NudgeResult(
         @JsonIgnore String batch,
         @JsonIgnore BigFraction kilograms,
         @JsonIgnore List<String> broken,
-        @JsonIgnore List<String> otherFaults) {
+        @JsonIgnore List<String> otherFaults,
+        @JsonIgnore BigFraction boughtCheapest) {
     public NudgeResult {
         path = List.copyOf(path);
         few = List.copyOf(few);
