@@ -30,6 +30,12 @@ import panade.result.formula.MadeResult.Status;
 
 /** Makes the result of a formula as it is made. */
 public final class MadeResults {
+    /**
+     * A number that is off by less than this part of it counts as kept: no scale shows it, and the weights of a past
+     * result are rounded.
+     */
+    private static final int FINEST = 1_000_000_000;
+
     private final Start start;
     private final Brief brief;
     private final Blend blend;
@@ -124,13 +130,14 @@ public final class MadeResults {
                 .map(line -> line.use().ingredient())
                 .distinct()
                 .map(id -> difference(id, best))
-                .filter(each -> each.grams().compareTo(each.cheapestGrams()) != 0 || isSomething(each.costPerKg()))
+                .filter(each -> !isAsGoodAs(each.grams(), each.cheapestGrams()) || isSomething(each.costPerKg()))
                 .sorted(Comparator.comparing(MadeResults::size).reversed())
                 .toList();
     }
 
-    private static boolean isSomething(@Nullable BigFraction cost) {
-        return cost == null || cost.signum() != 0;
+    private boolean isSomething(@Nullable BigFraction cost) {
+        var all = blend.costPerKg();
+        return cost == null || !isAsGoodAs(all.add(cost), all);
     }
 
     /** How much a difference makes in money; what is not known comes last. */
@@ -167,10 +174,14 @@ public final class MadeResults {
                         .map(each -> new Property(
                                 each.property(), each.value(), each.unit().symbol()))
                         .toList(),
-                least == null ? null : new Cheapest(least, isKnown() ? least.subtract(cost) : null),
+                least == null ? null : new Cheapest(least, isKnown() ? change(least, cost) : null),
                 start.unsold().stream()
                         .map(id -> brief.set().ingredient(id).name())
                         .toList());
+    }
+
+    private static BigFraction change(BigFraction least, BigFraction cost) {
+        return isAsGoodAs(least, cost) ? BigFraction.ZERO : least.subtract(cost);
     }
 
     private Cost cost(BigFraction sold) {
@@ -224,7 +235,17 @@ public final class MadeResults {
     boolean isMet(Bound bound) {
         var min = bound.min();
         var max = bound.max();
-        return (min == null || audit.slack(bound, min, true).signum() >= 0)
-                && (max == null || audit.slack(bound, max, false).signum() >= 0);
+        return (min == null || audit.slack(bound, min, true).signum() >= 0 || isAsGoodAsAt(bound, min))
+                && (max == null || audit.slack(bound, max, false).signum() >= 0 || isAsGoodAsAt(bound, max));
+    }
+
+    private boolean isAsGoodAsAt(Bound bound, Quantity limit) {
+        var value = audit.value(bound);
+        var number = audit.number(bound, limit);
+        return value.isPresent() && number.isPresent() && isAsGoodAs(value.get(), number.get());
+    }
+
+    private static boolean isAsGoodAs(BigFraction value, BigFraction number) {
+        return value.subtract(number).abs().multiply(FINEST).compareTo(number.abs()) <= 0;
     }
 }

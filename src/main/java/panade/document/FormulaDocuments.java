@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import panade.document.kitchen.Workbook;
 import panade.document.syntax.Checked;
 import panade.document.syntax.Expect;
 import panade.document.syntax.JsonDocument;
@@ -13,6 +14,8 @@ import panade.document.syntax.Problems;
 import panade.document.syntax.Reading;
 import panade.document.syntax.References;
 import panade.document.trial.FormulaReader;
+import panade.document.trial.FormulaTable;
+import panade.document.trial.ResultFormula;
 import panade.domain.Brief;
 import panade.domain.trial.Formula;
 
@@ -61,20 +64,28 @@ final class FormulaDocuments {
     }
 
     private Optional<ObjectNode> root() {
+        return FormulaTable.isNamed(file) ? FormulaTable.read(file, file.toString(), problems) : json();
+    }
+
+    private Optional<ObjectNode> json() {
         return JsonDocument.read(file, file.toString(), problems)
-                .flatMap(node -> expect.object(node, "a formula, such as {\"made\": {\"mix\": {\"salt\": \"45 g\"}}}"));
+                .flatMap(node -> expect.object(node, "a formula, such as {\"made\": {\"mix\": {\"salt\": \"45 g\"}}}"))
+                .map(root -> ResultFormula.is(root) ? ResultFormula.of(root, problems) : root);
     }
 
     private Optional<Path> brief(ObjectNode root) {
         if (brief != null) {
             return Optional.of(brief);
         }
+        if (Workbook.isNamed(file)) {
+            return Optional.of(file);
+        }
         var field = root.field("brief");
         if (field.isEmpty()) {
             problems.add(
                     root.origin(),
-                    "\"brief\" is missing",
-                    "Expected the path of the brief, such as \"filling.json\", or --brief with it.");
+                    "It names no brief",
+                    "Expected --brief with the path of one, or \"brief\": \"filling.json\" in a JSON document.");
         }
         return field.flatMap(found -> expect.text(found.value(), "the path of the brief"))
                 .flatMap(new References(problems)::file);

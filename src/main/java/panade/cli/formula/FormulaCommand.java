@@ -38,8 +38,15 @@ abstract class FormulaCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "FORMULA",
-            description = "What is made now, a JSON document that names its brief and says what is weighed.")
+            description = "What is made now: a JSON document that names its brief, or, with --brief, a table"
+                    + " (stage,ingredient,amount,supplier; CSV or the sheet Formula) or a result of --json.")
     private @Nullable Path formula;
+
+    @Option(
+            names = "--brief",
+            paramLabel = "BRIEF",
+            description = "Look at it under this brief; needed where the formula names none.")
+    private @Nullable Path brief;
 
     @Mixin
     private final BriefOptions options = new BriefOptions();
@@ -67,14 +74,14 @@ abstract class FormulaCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         check();
-        var reading = Documents.readFormula(Objects.requireNonNull(formula), null, options.overrides());
+        var reading = Documents.readFormula(Objects.requireNonNull(formula), brief, options.overrides());
         if (reading instanceof Reading.Rejected<Formula> rejected) {
             return refuse(rejected.problems());
         }
         var read = ((Reading.Accepted<Formula>) reading).value();
-        var brief = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
-        var problems = new ArrayList<>(UnsupportedFeatures.perCooked(brief));
-        return answer(read, new Start(brief, read.shares(), read.suppliers()), problems);
+        var looked = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
+        var problems = new ArrayList<>(UnsupportedFeatures.perCooked(looked));
+        return answer(read, new Start(looked, read.shares(), read.suppliers()), problems);
     }
 
     final Planner planner() {

@@ -58,7 +58,7 @@ public final class FormulaReader {
         var fields = new Fields(root, problems, "title", "brief", "made", "note");
         var title = fields.get("title").flatMap(node -> expect.text(node, "a text"));
         var lines = fields.required("made", "what is weighed, such as {\"mix\": {\"salt\": \"45 g\"}}")
-                .flatMap(node -> new WeighedReader(names).lines(node));
+                .map(node -> new WeighedReader(names).lines(node));
         lines.ifPresent(found -> found.forEach(this::check));
         return lines.filter(found -> problems.none())
                 .map(found -> formula(title.map(TextNode::text).orElse(shownAs), found));

@@ -46,7 +46,9 @@ final class WeighedReader {
 
     /** What was weighed; empty when some of it was not understood. */
     Optional<Weighed> read(Node node) {
-        return lines(node).map(WeighedReader::weighed);
+        int before = names.problems().count();
+        var lines = lines(node);
+        return names.problems().count() > before ? Optional.empty() : Optional.of(weighed(lines));
     }
 
     /** What some lines weigh. */
@@ -56,8 +58,8 @@ final class WeighedReader {
         return new Weighed(kilograms);
     }
 
-    /** The same line by line. */
-    Optional<Map<Use, Line>> lines(Node node) {
+    /** The same line by line, as far as it was understood. */
+    Map<Use, Line> lines(Node node) {
         int before = names.problems().count();
         var lines = new LinkedHashMap<Use, Line>();
         var stages = expect.object(node, FORM);
@@ -65,7 +67,7 @@ final class WeighedReader {
         if (stages.isPresent() && lines.isEmpty() && names.problems().count() == before) {
             names.problems().add(node.origin(), "Nothing was weighed", "Expected " + FORM + ".");
         }
-        return names.problems().count() > before ? Optional.empty() : Optional.of(lines);
+        return lines;
     }
 
     private void readStage(Field stage, Map<Use, Line> lines) {

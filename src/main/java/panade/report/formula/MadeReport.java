@@ -95,7 +95,10 @@ public final class MadeReport {
 
     private void addBroken(List<Block> blocks) {
         if (now.broken().isEmpty() && now.rulesBroken().isEmpty()) {
-            blocks.add(new Paragraph("It keeps all " + now.kept() + " bounds that could be measured."));
+            blocks.add(new Paragraph(
+                    now.kept() == 1
+                            ? "It keeps the one bound that could be measured."
+                            : "It keeps all " + now.kept() + " bounds that could be measured."));
         } else {
             blocks.add(new Heading("What it breaks"));
             var points = new ArrayList<String>();
