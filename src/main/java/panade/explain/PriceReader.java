@@ -91,20 +91,10 @@ final class PriceReader {
     private Entry entry(Offer offer, Entrance entrance) {
         var at = offer.pricePerKg().subtract(entrance.by());
         var cost = blend.costPerKg();
-        var saving = saving(offer, entrance, at);
+        var saving = cost.subtract(leastCostAt(costsWith(offer, lowered(at))));
         boolean worthwhile =
                 saving.compareTo(CENT_PER_LB) >= 0 || saving.compareTo(cost.multiply(HALF_A_PER_CENT)) >= 0;
         return new Entry(at, shareOf(offer.ingredient(), entrance.after()), saving, worthwhile);
-    }
-
-    /** What the blend would save at a price somewhat lower than that at which the offer comes in. */
-    private BigFraction saving(Offer offer, Entrance entrance, BigFraction at) {
-        var lower = lowered(at);
-        boolean stays =
-                perCooked.isEmpty() && entrance.stays().test(offer.pricePerKg().subtract(lower));
-        return stays
-                ? weights(offer).dot(entrance.after()).multiply(at.subtract(lower))
-                : blend.costPerKg().subtract(leastCostAt(costsWith(offer, lower)));
     }
 
     /** The least cost at other prices; per cooked weight it is found as the first was, cost by cost. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Certificate;
 import panade.certify.Certifier;
@@ -74,17 +75,11 @@ final class Entering {
 
     /** Whether more might come in at the same price: something else costs nothing and would make room. */
     private boolean goesOn() {
-        boolean several = drivenOut() > 1;
-        var cells = dictionary.line(line);
-        for (int k = 0; k < dictionary.columns(); k++) {
-            boolean free = k != place
-                    && !dictionary.locked(dictionary.nonbasic(k))
-                    && dictionary.prices().sign(k) == 0;
-            if (free && (several || cells.sign(k) > 0)) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, dictionary.columns())
+                .filter(k -> k != place
+                        && !dictionary.locked(dictionary.nonbasic(k))
+                        && dictionary.prices().sign(k) == 0)
+                .anyMatch(k -> drivenOut() > 1 || dictionary.line(line).sign(k) > 0);
     }
 
     /** How many lines reach zero together. */
@@ -132,27 +127,6 @@ final class Entering {
         }
         point.set(dictionary.nonbasic(place), amount);
         return point;
-    }
-
-    /** Whether that point is still the best when the price has fallen so far in all. */
-    boolean stays(BigFraction fallen) {
-        var gain = fallen.multiply(weight(place)).subtract(reducedCost(place));
-        var cells = dictionary.line(line);
-        var pivot = cells.value(place);
-        for (int k = 0; k < dictionary.columns(); k++) {
-            int side = cells.sign(k) * pivot.signum();
-            boolean own = weight(k).signum() != 0;
-            if (k == place || dictionary.locked(dictionary.nonbasic(k)) || (side >= 0 && !own)) {
-                continue;
-            }
-            var price = reducedCost(k)
-                    .add(gain.multiply(cells.value(k).divide(pivot)))
-                    .subtract(fallen.multiply(weight(k)));
-            if (price.signum() < 0) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /**

@@ -3,7 +3,6 @@ package panade.certify.sensitivity;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Extremes;
@@ -21,8 +20,6 @@ import panade.model.Unproved;
 public final class Sensitivity {
     private final Verdict.Optimum optimum;
     private @Nullable WalkedOptima walked;
-    private Optional<SparseOptimum> sparse = Optional.empty();
-    private boolean looked;
 
     /** The sensitivity of a proved optimum. */
     public Sensitivity(Verdict.Optimum optimum) {
@@ -48,20 +45,6 @@ public final class Sensitivity {
     }
 
     private Optional<Rate> moving(int row, int sign) {
-        var quick = sparse().flatMap(optimal -> optimal.moving(row, sign));
-        return quick.isPresent() ? quick : pivoted(row, sign);
-    }
-
-    /** The optimum without its dictionary; empty where its basis is not known. */
-    private synchronized Optional<SparseOptimum> sparse() {
-        if (!looked) {
-            sparse = SparseOptimum.of(optimum);
-            looked = true;
-        }
-        return sparse;
-    }
-
-    private Optional<Rate> pivoted(int row, int sign) {
         boolean most = optimum.model().rows().get(row).sense() == Sense.AT_MOST;
         return optimum.pivoting(dictionary -> ParametricSimplex.alongRow(dictionary, row, most ? -sign : sign)
                 .map(slope -> new Rate(slope.rate(), slope.reach())));
@@ -101,10 +84,7 @@ public final class Sensitivity {
      * @param sign 1 to raise, -1 to lower
      */
     public Optional<BigFraction> priceLimit(LinearForm weights, int sign) {
-        var quick = sparse().flatMap(optimal -> optimal.movingPrice(sign < 0 ? weights.negated() : weights));
-        return quick.isPresent()
-                ? Optional.ofNullable(quick.get().by())
-                : movingPrice(weights, sign).map(Breakpoint::by);
+        return movingPrice(weights, sign).map(Breakpoint::by);
     }
 
     /**
@@ -138,9 +118,8 @@ public final class Sensitivity {
      *
      * @param by how far the price falls before it does
      * @param after the point just below
-     * @param stays whether that point is known to be the best still when the price has fallen so far in all
      */
-    public record Entrance(BigFraction by, List<BigFraction> after, Predicate<BigFraction> stays) {}
+    public record Entrance(BigFraction by, List<BigFraction> after) {}
 
     /**
      * Where some unused columns come in as their costs are lowered together, proved from the model; empty where they
@@ -150,15 +129,10 @@ public final class Sensitivity {
      * @param own all columns of what comes in
      */
     public Optional<Entrance> entering(LinearForm weights, Set<Integer> own) {
-        var sparse = sparse().flatMap(optimal -> optimal.entering(weights, own))
-                .filter(found -> Entering.provesEntrance(optimum, weights, found.by(), found.after()));
-        if (sparse.isPresent()) {
-            return sparse.map(found -> new Entrance(found.by(), found.after(), fallen -> false));
-        }
         var quick = Entering.of(optimum, weights, own).flatMap(found -> {
             var after = found.after();
             return Entering.provesEntrance(optimum, weights, found.by(), after)
-                    ? Optional.of(new Entrance(found.by(), after, found::stays))
+                    ? Optional.of(new Entrance(found.by(), after))
                     : Optional.empty();
         });
         return quick.isPresent() ? quick : followed(weights);
@@ -178,7 +152,7 @@ public final class Sensitivity {
         if (!Entering.provesEntrance(optimum, weights, turn.by(), turn.after(), walked.after())) {
             throw new Unproved("the price at which something comes in was not proved");
         }
-        return Optional.of(new Entrance(turn.by(), turn.after(), fallen -> false));
+        return Optional.of(new Entrance(turn.by(), turn.after()));
     }
 
     /** A point of least cost under other costs of the same columns, proved like the first. */
@@ -237,9 +211,6 @@ public final class Sensitivity {
 
     /** Whether no other point costs as little. */
     public boolean isUnique() {
-        if (sparse().filter(SparseOptimum::isUnique).isPresent()) {
-            return true;
-        }
         var tied = optimum.pivoting(Dictionary::tied);
         return tied.isEmpty() || !Extremes.canGrow(optimum, tied);
     }

@@ -1,7 +1,9 @@
 package panade.certify.simplex;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -11,6 +13,7 @@ import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
+import panade.model.WholePoint;
 
 /**
  * A dictionary of which nothing is kept but its basis: what is asked of it is solved for, exactly, in the sparse system
@@ -39,6 +42,8 @@ public final class SparseDictionary implements Dictionary {
     private @Nullable Cells directions;
     private @Nullable List<BigFraction> point;
     private @Nullable List<BigFraction> shift;
+    private final Map<Integer, Cells> lines = new HashMap<>();
+    private final Map<Integer, Cells> columns = new HashMap<>();
 
     private SparseDictionary(LinearModel model, int[] basic, int[] nonbasic, BasisSystem system) {
         this.model = model;
@@ -146,6 +151,15 @@ public final class SparseDictionary implements Dictionary {
 
     @Override
     public Cells line(int line) {
+        var known = lines.get(line);
+        if (known == null) {
+            known = solvedLine(line);
+            lines.put(line, known);
+        }
+        return known;
+    }
+
+    private Cells solvedLine(int line) {
         int variable = basic[line];
         if (variable < columnCount) {
             return over(LinearForm.of(variable, BigFraction.ONE));
@@ -177,6 +191,15 @@ public final class SparseDictionary implements Dictionary {
 
     @Override
     public Cells column(int place) {
+        var known = columns.get(place);
+        if (known == null) {
+            known = solvedColumn(place);
+            columns.put(place, known);
+        }
+        return known;
+    }
+
+    private Cells solvedColumn(int place) {
         int variable = nonbasic[place];
         if (variable >= columnCount) {
             var unit = isMost(row(variable)) ? BigFraction.ONE.negate() : BigFraction.ONE;
@@ -203,11 +226,12 @@ public final class SparseDictionary implements Dictionary {
     /** Amounts of the columns, and what they leave to spare in each row where the right sides are so much, by line. */
     private Cells byLine(List<BigFraction> amounts, IntFunction<BigFraction> right) {
         var cells = new ArrayList<BigFraction>();
+        var whole = WholePoint.of(amounts);
         for (int variable : basic) {
             if (variable < columnCount) {
                 cells.add(amounts.get(variable));
             } else {
-                var over = row(variable).activity(amounts).subtract(right.apply(variable - columnCount));
+                var over = whole.dot(row(variable).form()).subtract(right.apply(variable - columnCount));
                 cells.add(isMost(row(variable)) ? over.negate() : over);
             }
         }
@@ -302,6 +326,8 @@ public final class SparseDictionary implements Dictionary {
         point = null;
         forgetParameter();
         directions = null;
+        lines.clear();
+        columns.clear();
     }
 
     private void forgetParameter() {
