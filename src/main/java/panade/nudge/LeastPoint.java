@@ -2,10 +2,13 @@ package panade.nudge;
 
 import java.math.BigInteger;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import panade.certify.Branching;
 import panade.certify.Decision;
-import panade.certify.SwitchSearch;
 import panade.certify.Verdict;
 import panade.certify.Verdict.Optimum;
 import panade.model.LinearModel;
@@ -49,25 +52,38 @@ record LeastPoint(Optimum optimum, Map<Integer, BigInteger> switches, BigFractio
         }
         return verdict instanceof Verdict.Impossible
                 ? new Decision.Impossible<>()
-                : new Decision.Undecided<>(reason(verdict));
-    }
-
-    private static String reason(Verdict verdict) {
-        return verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end";
+                : new Decision.Undecided<>(Planner.reason(verdict));
     }
 
     private static Decision<LeastPoint> branched(Planner planner, MixedModel model) {
         var deadline = Deadline.in(TIME);
-        var known = planner.search(model, SEARCH_TIME) instanceof MixedAnswer.Found found ? found.values() : null;
-        var ending = SwitchSearch.run(model, known, planner::verdict, deadline);
-        var bound = ending.bound();
+        var found = planner.search(model, SEARCH_TIME);
+        var known = held(planner, model, found);
+        var proof = Branching.prove(model, known, planner::verdict, Integer.MAX_VALUE, deadline);
+        var bound = proof.bound();
         if (bound == null) {
             return new Decision.Impossible<>();
         }
-        return ending.best()
-                .<Decision<LeastPoint>>map(
-                        optimum -> new Decision.Found<>(new LeastPoint(optimum, ending.switches(), bound)))
-                .orElseGet(() -> new Decision.Undecided<>("within " + TIME.toSeconds() + " s, after " + ending.looked()
-                        + " sets of choices, no blend was found, nor all were ruled out"));
+        if (proof.best().isEmpty()) {
+            return new Decision.Undecided<>("within " + TIME.toSeconds() + " s, after " + proof.looked()
+                    + " sets of choices, no blend was found, nor all were ruled out");
+        }
+        var switches = model.rounded(proof.best().get());
+        return proved(planner, model, switches)
+                .<Decision<LeastPoint>>map(optimum -> new Decision.Found<>(new LeastPoint(optimum, switches, bound)))
+                .orElseGet(() -> new Decision.Undecided<>("the best choice could not be proved"));
+    }
+
+    /** The optimum with every switch held; empty where it is not proved. */
+    private static Optional<Optimum> proved(Planner planner, MixedModel model, Map<Integer, BigInteger> switches) {
+        return planner.verdict(model.holding(switches)) instanceof Optimum optimum
+                ? Optional.of(optimum)
+                : Optional.empty();
+    }
+
+    private static @Nullable List<BigFraction> held(Planner planner, MixedModel model, MixedAnswer answer) {
+        return answer instanceof MixedAnswer.Found found
+                ? proved(planner, model, found.values()).map(Optimum::point).orElse(null)
+                : null;
     }
 }

@@ -254,7 +254,7 @@ public final class Planner {
     }
 
     /** Why a model that is neither solved nor proved impossible is not decided. */
-    static String reason(Verdict verdict) {
+    public static String reason(Verdict verdict) {
         return verdict instanceof Verdict.Unproven unproven ? unproven.reason() : "the cost falls without end";
     }
 
