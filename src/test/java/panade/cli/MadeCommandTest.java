@@ -92,6 +92,17 @@ class MadeCommandTest {
     }
 
     @Test
+    void aMostThatIsExceededIsBrokenAndOneThatIsJustReachedIsNot() throws IOException {
+        Files.writeString(folder.resolve("brief.json"), """
+                {"title": "loaf", "ingredients": "set.json", "prices": ["prices.csv"], "batch": "1 kg",
+                 "bounds": [{"name": "not too rich", "property": "PROCNT", "max": "16.5 %"},
+                            {"name": "not only rice", "ingredient": "rice", "max": "50 %"}]}
+                """);
+        assertThat(words(made(FORMULA)))
+                .contains("- not too rich: 17, at most 16.5 % is asked: 0.5 too much.", "It keeps 1 other bound.");
+    }
+
+    @Test
     void aFormulaIsLookedAtWhereNoBlendExistsAtAll() throws IOException {
         brief("50 %", "");
         var run = made(FORMULA);

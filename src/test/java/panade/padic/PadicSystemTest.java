@@ -15,6 +15,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Square systems solved exactly, in both directions. */
 class PadicSystemTest {
@@ -64,6 +66,33 @@ class PadicSystemTest {
                 assertThat(inverse.get(i)).isEqualTo(BigFraction.of(hilbertInverse(n, i + 1, column + 1)));
             }
         }
+    }
+
+    /** What is carried from digit to digit would not fit in 64 bits where a line's entries add up to much more. */
+    @ParameterizedTest
+    @ValueSource(ints = {20, 40, 58, 60, 61, 62, 63, 64, 80})
+    void entries_of_any_size_are_solved_with(int bits) {
+        var random = new Random(bits);
+        var rows = new ArrayList<Map<Integer, BigInteger>>();
+        for (int i = 0; i < 6; i++) {
+            var row = new HashMap<Integer, BigInteger>();
+            for (int j = 0; j < 6; j++) {
+                row.put(j, BigInteger.ONE.shiftLeft(bits).subtract(BigInteger.valueOf(1 + random.nextInt(1_000_000))));
+            }
+            rows.add(row);
+        }
+        var solution = IntStream.range(0, 6)
+                .mapToObj(i -> BigInteger.valueOf(random.nextInt(2001) - 1000))
+                .toList();
+        var system = PadicSystem.of(new SquareMatrix(rows)).orElseThrow();
+        assertThat(system.solve(times(rows, solution)).orElseThrow()).isEqualTo(fractions(solution));
+        assertThat(system.solve(times(rows, unit())).orElseThrow()).isEqualTo(fractions(unit()));
+    }
+
+    private static List<BigInteger> unit() {
+        return IntStream.range(0, 6)
+                .mapToObj(i -> i == 0 ? BigInteger.ONE : BigInteger.ZERO)
+                .toList();
     }
 
     @Test
