@@ -5,8 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import panade.document.syntax.Node.TextNode;
 import panade.document.syntax.Problems;
+import panade.domain.Brief;
+import panade.domain.Stage;
 import panade.domain.origin.Origin;
 import panade.domain.pantry.IngredientSet;
 import panade.domain.pantry.PropertyWords;
@@ -16,6 +19,12 @@ public record Names(Optional<IngredientSet> set, Set<String> stages, Problems pr
 
     public Names {
         stages = Set.copyOf(stages);
+    }
+
+    /** What a brief that was read knows by name. */
+    public static Names of(Brief brief, Problems problems) {
+        var stages = brief.stages().stream().map(Stage::id).collect(Collectors.toSet());
+        return new Names(Optional.of(brief.set()), stages, problems);
     }
 
     public boolean knowsIngredient(Origin origin, String id) {

@@ -18,7 +18,6 @@ import panade.document.syntax.Problems;
 import panade.document.trial.WeighedReader.Line;
 import panade.document.trial.WeighedReader.Portion;
 import panade.domain.Brief;
-import panade.domain.Stage;
 import panade.domain.Use;
 import panade.domain.purchase.Offer;
 import panade.domain.trial.Formula;
@@ -47,8 +46,7 @@ public final class FormulaReader {
         this.overrides = overrides;
         this.problems = problems;
         this.expect = new Expect(problems);
-        var stages = brief.stages().stream().map(Stage::id).collect(Collectors.toSet());
-        this.names = new Names(Optional.of(brief.set()), stages, problems);
+        this.names = Names.of(brief, problems);
     }
 
     /**

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import panade.document.selector.NameResolver;
 import panade.document.selector.Names;
@@ -19,7 +18,6 @@ import panade.document.syntax.Node.ObjectNode;
 import panade.document.syntax.Node.TextNode;
 import panade.document.syntax.Problems;
 import panade.domain.Brief;
-import panade.domain.Stage;
 import panade.domain.origin.Origin;
 import panade.domain.trial.Lever;
 import panade.domain.trial.Response;
@@ -42,8 +40,7 @@ public final class TrialsReader {
         this.brief = brief;
         this.problems = problems;
         this.expect = new Expect(problems);
-        var stages = brief.stages().stream().map(Stage::id).collect(Collectors.toSet());
-        this.names = new Names(Optional.of(brief.set()), stages, problems);
+        this.names = Names.of(brief, problems);
     }
 
     /** The trials; empty when something was wrong. */
