@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.domain.Brief;
@@ -32,7 +33,8 @@ final class RuleCheck {
         if (rule instanceof Rule.WhenUsed whenUsed) {
             return whenUsed.ingredients().stream()
                     .filter(id -> isUsed(id) && below(id, whenUsed.min().base()))
-                    .map(id -> "uses less of " + id + " than " + whenUsed.min().text());
+                    .map(id -> "uses less of " + name(id) + " than "
+                            + whenUsed.min().text());
         }
         return told(rule).stream();
     }
@@ -43,11 +45,13 @@ final class RuleCheck {
         }
         if (rule instanceof Rule.IfThen then) {
             boolean broken = used(then.when()) > 0 && ample(then.then()) == 0;
-            return broken ? Optional.of("breaks the rule at " + rule.path()) : Optional.empty();
+            return broken
+                    ? Optional.of("uses " + inUse(then.when()) + " without any of " + named(then.then()))
+                    : Optional.empty();
         }
         if (rule instanceof Rule.NeverTogether never) {
             return used(never.options()) > 1
-                    ? Optional.of("uses together what " + rule.path() + " keeps apart")
+                    ? Optional.of("uses " + inUse(never.options()) + " together, which the brief keeps apart")
                     : Optional.empty();
         }
         int most = ((Rule.MostNames) rule).max();
@@ -60,10 +64,11 @@ final class RuleCheck {
         var min = choose.min();
         var max = choose.max();
         if (max != null && used(choose.options()) > max) {
-            return Optional.of("uses more than " + max + " of those at " + choose.path());
+            return Optional.of(
+                    "uses " + inUse(choose.options()) + ", where the brief allows " + max + " of these at most");
         }
         return min != null && ample(choose.options()) < min
-                ? Optional.of("uses fewer than " + min + " of those at " + choose.path())
+                ? Optional.of("uses fewer than " + min + " of " + named(choose.options()))
                 : Optional.empty();
     }
 
@@ -71,6 +76,26 @@ final class RuleCheck {
         return toBeHad(options)
                 .filter(option -> option.stream().anyMatch(this::isUsed))
                 .count();
+    }
+
+    /** Names of what is used of the options. */
+    private String inUse(List<Set<String>> options) {
+        return toBeHad(options)
+                .flatMap(Set::stream)
+                .distinct()
+                .filter(this::isUsed)
+                .sorted()
+                .map(this::name)
+                .collect(Collectors.joining(" and "));
+    }
+
+    /** Names of the options, each by the ingredient that it was named for. */
+    private String named(List<Set<String>> options) {
+        return options.stream().map(option -> name(option.iterator().next())).collect(Collectors.joining(", "));
+    }
+
+    private String name(String id) {
+        return brief.set().ingredient(id).name();
     }
 
     /** Options as far as they may be used; what comes to the same then counts once. */

@@ -163,17 +163,17 @@ class AuditTest {
     @Test
     void as_many_of_a_kind_are_used_as_asked() throws IOException {
         assertThat(faults(rules("{\"choose\": {\"kind\": \"binder\"}, \"min\": 2}"), right()))
-                .containsExactly("uses fewer than 2 of those at /rules/0");
+                .containsExactly("uses fewer than 2 of gum, starch");
         assertThat(faults(rules("{\"choose\": {\"kind\": \"binder\"}, \"min\": 1, \"max\": 1}"), right()))
                 .isEmpty();
         assertThat(faults(rules("{\"choose\": {\"ingredient\": [\"bean\", \"gum\"]}, \"max\": 1}"), right()))
-                .containsExactly("uses more than 1 of those at /rules/0");
+                .containsExactly("uses bean and gum, where the brief allows 1 of these at most");
     }
 
     @Test
     void what_another_asks_for_is_there() throws IOException {
         assertThat(faults(rules("{\"if\": \"oil\", \"then\": \"starch\"}"), right()))
-                .containsExactly("breaks the rule at /rules/0");
+                .containsExactly("uses oil without any of starch");
         assertThat(faults(rules("{\"if\": \"oil\", \"then\": \"gum\"}"), right()))
                 .isEmpty();
         assertThat(faults(rules("{\"if\": \"starch\", \"then\": \"starch\"}"), right()))
@@ -183,7 +183,7 @@ class AuditTest {
     @Test
     void what_is_kept_apart_is_apart() throws IOException {
         assertThat(faults(rules("{\"neverTogether\": [\"oil\", \"gum\"]}"), right()))
-                .containsExactly("uses together what /rules/0 keeps apart");
+                .containsExactly("uses gum and oil together, which the brief keeps apart");
         assertThat(faults(rules("{\"neverTogether\": [\"oil\", \"starch\"]}"), right()))
                 .isEmpty();
     }
