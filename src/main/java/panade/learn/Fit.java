@@ -131,6 +131,32 @@ public final class Fit implements Estimate {
         return predicted(design.row(levers));
     }
 
+    /**
+     * What would be predicted somewhere if one more usual trial came out as predicted: the same mean, known better.
+     * Nothing more is assumed of the error than is known of it now.
+     *
+     * @param tried the levers of that trial
+     */
+    public Prediction after(List<BigFraction> tried, List<BigFraction> levers) {
+        var now = at(levers);
+        var row = design.row(levers);
+        var trial = design.row(tried);
+        var shared = sweep.form(sum(row, trial))
+                .subtract(sweep.form(row))
+                .subtract(sweep.form(trial))
+                .divide(2);
+        var told = shared.multiply(shared).divide(sweep.form(trial).add(BigFraction.ONE));
+        return new Prediction(now.mean(), now.form().subtract(told), variance().orElse(null), degrees);
+    }
+
+    private static List<BigFraction> sum(List<BigFraction> one, List<BigFraction> other) {
+        var sum = new ArrayList<BigFraction>();
+        for (int i = 0; i < one.size(); i++) {
+            sum.add(one.get(i).add(other.get(i)));
+        }
+        return sum;
+    }
+
     /** How fast the response grows along a direction, from a point. */
     public Prediction slope(List<BigFraction> point, List<BigFraction> direction) {
         var row = new ArrayList<>(Collections.nCopies(design.width(), BigFraction.ZERO));
