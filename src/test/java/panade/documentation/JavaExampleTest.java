@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import panade.api.Panade;
 
-/** The README's Java example, compiled and run as it stands there, prints what the README says it prints. */
+/** The manual's Java example, compiled and run as it stands there, prints what the page says it prints. */
 class JavaExampleTest {
     private static final Pattern EXAMPLE =
             Pattern.compile("```java\\n(.*?)```\\n.*?```text\\n(.*?)```", Pattern.DOTALL);
@@ -32,7 +32,7 @@ class JavaExampleTest {
 
     @Test
     void the_example_prints_what_it_says() throws IOException, ReflectiveOperationException {
-        var example = EXAMPLE.matcher(Files.readString(Path.of("README.md")));
+        var example = EXAMPLE.matcher(Files.readString(Pages.MANUAL.resolve("java.md")));
         assertThat(example.find()).isTrue();
         var source = Files.writeString(folder.resolve("Cheapest.java"), example.group(1));
         var messages = new ByteArrayOutputStream();

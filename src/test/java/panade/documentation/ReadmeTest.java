@@ -3,74 +3,128 @@ package panade.documentation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import panade.cli.Main;
+import org.junit.jupiter.api.TestFactory;
 
 /**
- * What the README shows is what the program prints; a line of three dots stands for lines left out. With
- * {@code -Dreadme.write=true} what it shows is first replaced by what is printed now; then read the sentences around
+ * What the README and the manual show is what the program prints; a line of three dots stands for lines left out. With
+ * {@code -Dreadme.write=true} what they show is first replaced by what is printed now; then read the sentences around
  * it.
  */
 class ReadmeTest {
-    private static final Pattern BLOCK = Pattern.compile("```text\\n\\$ panade (.*)\\n((?:.*\\n)*?)```");
-    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-    private static final String DOTS = ShownOutput.DOTS;
+    private static final Pattern TEXT_BLOCK = Pattern.compile("(?m)^```text\\n(?:.*\\n)*?```$");
+
+    /** More than this of one output is not read. */
+    private static final int SHOWN_LINES = 30;
+
+    /** What was printed for the commands so far; some stand on two pages. */
+    private static final Map<String, String> PRINTED = new HashMap<>();
 
     @BeforeAll
     static void rewriteWhereAsked() throws IOException {
         if (Boolean.getBoolean("readme.write")) {
-            Files.writeString(Path.of("README.md"), BLOCK.matcher(readme()).replaceAll(ReadmeTest::rewritten));
+            for (var page : Pages.all()) {
+                Files.writeString(
+                        page,
+                        Pages.COMMAND.matcher(Files.readString(page)).replaceAll(block -> rewritten(page, block)));
+            }
         }
     }
 
-    private static String rewritten(MatchResult block) {
+    private static String rewritten(Path page, MatchResult block) {
         var command = block.group(1);
-        var printed = run(command).strip().lines().toList();
+        var printed = printed(command).strip().lines().toList();
         var now = ShownOutput.of(block.group(2)).of(printed);
         if (now.isEmpty()) {
-            System.err.println("README.md: left as it is, what it shows is no longer found: " + command);
+            System.err.println(page + ": left as it is, what it shows is no longer found: " + command);
         }
         return Matcher.quoteReplacement(now.map(text -> "```text\n$ panade " + command + "\n" + text + "```")
                 .orElse(block.group()));
     }
 
+    @TestFactory
+    List<DynamicTest> every_shown_command_prints_what_is_shown() throws IOException {
+        var tests = new ArrayList<DynamicTest>();
+        for (var page : Pages.all()) {
+            for (var block : Pages.commands(page)) {
+                tests.add(DynamicTest.dynamicTest(
+                        page.getFileName() + ": panade " + block.group(1),
+                        () -> assertShown(block.group(1), block.group(2))));
+            }
+        }
+        assertThat(tests).hasSizeGreaterThanOrEqualTo(30);
+        return tests;
+    }
+
     @Test
-    void every_shown_command_prints_what_is_shown() throws IOException {
-        var blocks = BLOCK.matcher(readme()).results().toList();
-        assertThat(blocks).hasSizeGreaterThanOrEqualTo(6);
-        for (var block : blocks) {
-            assertShown(block.group(1), block.group(2));
+    void no_page_shows_more_of_an_output_than_is_read() throws IOException {
+        for (var page : Pages.all()) {
+            for (var block :
+                    TEXT_BLOCK.matcher(Files.readString(page)).results().toList()) {
+                assertThat(block.group().lines().count())
+                        .as("%s: %s", page, block.group())
+                        .isLessThanOrEqualTo(SHOWN_LINES);
+            }
         }
     }
 
     @Test
-    void it_begins_with_the_job_and_then_the_two_commands() throws IOException {
-        var readme = readme();
+    void the_readme_begins_with_the_job_and_then_the_two_commands() throws IOException {
+        var readme = Files.readString(Pages.README);
         assertThat(readme).startsWith("# panade\n\nYou make a plant-based mince");
         assertThat(readme.indexOf("java -jar target/panade.jar blend")).isLessThan(readme.indexOf("mvn verify"));
         assertThat(Files.readString(Path.of(".ci", "run"))).contains("mvn -B -ntp verify");
     }
 
+    @Test
+    void the_readme_is_short_and_its_tour_begins_with_what_a_cook_makes() throws IOException {
+        var readme = Files.readString(Pages.README);
+        var tour = readme.substring(readme.indexOf("## A first tour"), readme.indexOf("## Commands"));
+        assertThat(readme.lines().count()).isLessThan(300);
+        assertThat(tour.lines().count()).isLessThanOrEqualTo(120);
+        assertThat(Pages.COMMAND.matcher(tour).results().map(block -> block.group(1)))
+                .first()
+                .asString()
+                .startsWith("made ");
+    }
+
+    @Test
+    void every_page_is_linked_from_the_index_and_the_readme_and_every_link_leads_somewhere() throws IOException {
+        var index = Pages.MANUAL.resolve("index.md");
+        var pages = new ArrayList<>(Pages.manual());
+        pages.remove(index);
+        assertThat(Pages.links(index)).containsExactlyInAnyOrderElementsOf(pages);
+        assertThat(Pages.links(Pages.README)).containsAll(pages).contains(index);
+        for (var page : Pages.all()) {
+            assertThat(Pages.links(page)).as(page.toString()).allMatch(Files::isRegularFile);
+        }
+    }
+
+    private static String printed(String command) {
+        return PRINTED.computeIfAbsent(command, Pages::printed);
+    }
+
     private static void assertShown(String command, String shown) {
-        var printed = run(command);
+        var printed = printed(command);
         int from = 0;
         for (var piece : pieces(shown)) {
             int at = printed.indexOf(piece, from);
             assertThat(at).as("%s prints%n%s%nbut%n%s", command, piece, printed).isNotNegative();
             from = at + piece.length();
         }
-        if (!shown.contains("\n" + DOTS + "\n")) {
+        if (!("\n" + shown).contains("\n" + ShownOutput.DOTS + "\n")) {
             assertThat(printed.strip()).isEqualTo(shown.strip());
         }
     }
@@ -80,20 +134,5 @@ class ReadmeTest {
                 .map(String::strip)
                 .filter(piece -> !piece.isEmpty())
                 .toList();
-    }
-
-    private static String run(String command) {
-        var words = new ArrayList<String>();
-        WORD.matcher(command)
-                .results()
-                .forEach(word -> words.add(word.group(1) == null ? word.group(2) : word.group(1)));
-        var text = new StringWriter();
-        var writer = new PrintWriter(text);
-        Main.run(writer, writer, words.toArray(String[]::new));
-        return text.toString().replace(System.lineSeparator(), "\n");
-    }
-
-    private static String readme() throws IOException {
-        return Files.readString(Path.of("README.md"));
     }
 }
