@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +23,7 @@ import panade.intake.Intake.Document;
 import panade.intake.Request.Differing;
 import panade.intake.food.CompositionTable;
 import panade.intake.food.FoodDataCentral;
+import panade.intake.food.IngredientDraft;
 import panade.intake.food.OwnTraits;
 import panade.intake.food.TraitTable;
 import panade.intake.json.Json;
@@ -45,6 +48,7 @@ public final class Importing {
     private final Faults faults = new Faults();
     private final List<String> notes = new ArrayList<>();
     private final List<Problem> untaken = new ArrayList<>();
+    private final Map<String, Origin> drafted = new HashMap<>();
     private final String shown;
     private final Path setFile;
 
@@ -194,7 +198,7 @@ public final class Importing {
         var reader = new FoodDataCentral(shown, request.only(), before.properties(), faults);
         try {
             var drafts = reader.read(request.file());
-            drafts.forEach(merge::add);
+            drafts.forEach(draft -> add(draft, merge));
             if (!reader.notTaken().isEmpty()) {
                 notes.add("Not taken, because panade has no component that means the same: "
                         + String.join("; ", reader.notTaken()) + ".");
@@ -235,8 +239,23 @@ public final class Importing {
                     "Expected INFOODS tagnames such as PROCNT, or --column \"Protein=PROCNT\".");
             return;
         }
-        reader.read("imported from " + request.file().getFileName()).forEach(merge::add);
+        reader.read("imported from " + request.file().getFileName()).forEach(draft -> add(draft, merge));
         reader.notTaken().forEach(column -> notes.add("Column not taken: " + column + "."));
+    }
+
+    /** Two rows for one ingredient may differ, and nothing says which of them is meant. */
+    private void add(IngredientDraft draft, SetMerge merge) {
+        var place = Objects.requireNonNull(draft.origins().get(""));
+        var first = drafted.putIfAbsent(draft.id(), place);
+        if (first == null) {
+            merge.add(draft);
+            return;
+        }
+        faults.add(
+                place,
+                "\"" + draft.id() + "\" stands here a second time, first at " + first.place(),
+                "Expected each ingredient once, with all that is known of it; another supplier's goods need an id of"
+                        + " their own.");
     }
 
     /** The set as it would be; what is wrong with it is told where it came from. */

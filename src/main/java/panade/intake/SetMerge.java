@@ -60,7 +60,7 @@ final class SetMerge {
         return Map.copyOf(origins);
     }
 
-    /** Adds an ingredient, or what is new of one that is there. */
+    /** Adds an ingredient, or what is new of one that is there; each id once. */
     void add(IngredientDraft draft) {
         var at = places.get(draft.id());
         int index = at == null ? count : at;
@@ -69,7 +69,7 @@ final class SetMerge {
         if (at != null) {
             merge(draft.id(), "", pointer, (ObjectNode) root.path("ingredients").path(index), draft.json(), "");
         } else {
-            places.put(draft.id(), count++);
+            count++;
             edits.append(INGREDIENTS, Json.ingredient(draft.json()), ITEM);
             changes.add(new Change(Sort.ADDED, draft.id(), "", "", values(draft)));
         }

@@ -128,6 +128,19 @@ class ImportCommandTest {
     }
 
     @Test
+    void an_ingredient_that_a_table_has_twice_is_told_with_both_places() throws IOException {
+        assertThat(take(write("table.csv", "id,name,FAT\noil,rapeseed oil,100\npea,pea,5\noil,frying oil,99\n")))
+                .isEqualTo(3);
+        assertThat(err)
+                .contains("table.csv:4:1: A4: \"oil\" stands here a second time, first at")
+                .contains("table.csv:2:1: A2");
+        assertThat(set).doesNotExist();
+        keep("{\"ingredients\": [{\"id\": \"oil\", \"values\": {\"FAT\": 98}}]}");
+        assertThat(take(write("again.csv", "id,FAT\noil,100\noil,99\n"), "--update"))
+                .isEqualTo(3);
+    }
+
+    @Test
     void a_date_in_a_workbook_is_told() throws IOException {
         var file = folder.resolve("table.xlsx");
         try (var workbook = new XSSFWorkbook();
