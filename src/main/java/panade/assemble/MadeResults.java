@@ -3,6 +3,7 @@ package panade.assemble;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -36,16 +37,29 @@ public final class MadeResults {
      */
     private static final int FINEST = 1_000_000_000;
 
-    private final Start start;
     private final Brief brief;
     private final Blend blend;
+    private final Set<String> unsold;
     private final Audit audit;
 
     MadeResults(Start start) {
-        this.start = start;
-        this.brief = start.brief();
-        this.blend = start.blend();
+        this(start.brief(), start.blend(), start.unsold());
+    }
+
+    private MadeResults(Brief brief, Blend blend, Set<String> unsold) {
+        this.brief = brief;
+        this.blend = blend;
+        this.unsold = unsold;
         this.audit = new Audit(brief, blend);
+    }
+
+    /**
+     * What any blend costs and holds, measured against a brief as a formula is, with nothing to compare it with.
+     *
+     * @param unsold ids of what it holds and no list sells
+     */
+    public static MadeResult measured(Brief brief, Blend blend, Set<String> unsold) {
+        return new MadeResults(brief, blend, unsold).result(null);
     }
 
     /**
@@ -89,7 +103,7 @@ public final class MadeResults {
 
     /** Whether what is paid in all is known. */
     private boolean isKnown() {
-        return start.unsold().isEmpty();
+        return unsold.isEmpty();
     }
 
     private String name(String id) {
@@ -152,7 +166,7 @@ public final class MadeResults {
                 id,
                 blend.shareOf(id).multiply(grams),
                 best.shareOf(id).multiply(grams),
-                start.unsold().contains(id) ? null : paid(best, id).subtract(paid(blend, id)),
+                unsold.contains(id) ? null : paid(best, id).subtract(paid(blend, id)),
                 name(id));
     }
 
@@ -175,9 +189,7 @@ public final class MadeResults {
                                 each.property(), each.value(), each.unit().symbol()))
                         .toList(),
                 least == null ? null : new Cheapest(least, isKnown() ? change(least, cost) : null),
-                start.unsold().stream()
-                        .map(id -> brief.set().ingredient(id).name())
-                        .toList());
+                unsold.stream().map(id -> brief.set().ingredient(id).name()).toList());
     }
 
     private static BigFraction change(BigFraction least, BigFraction cost) {
@@ -204,7 +216,7 @@ public final class MadeResults {
                 line.offer().supplier(),
                 line.share(),
                 kilograms.multiply(1000),
-                start.unsold().contains(line.use().ingredient())
+                unsold.contains(line.use().ingredient())
                         ? null
                         : line.costPerKg().multiply(brief.batch().base()));
     }

@@ -27,6 +27,7 @@ import panade.cli.command.ReportCommand;
 import panade.cli.command.StudyCommand;
 import panade.cli.command.SwapCommand;
 import panade.cli.command.TraceCommand;
+import panade.cli.formula.CompareCommand;
 import panade.cli.formula.MadeCommand;
 import panade.cli.formula.NudgeCommand;
 import panade.cli.frame.Console;
@@ -218,6 +219,7 @@ public final class Main implements Callable<Integer> {
         commands.put("fit", () -> new FitCommand(console));
         commands.put("made", () -> new MadeCommand(console));
         commands.put("nudge", () -> new NudgeCommand(console));
+        commands.put("compare", () -> new CompareCommand(console));
         commands.put("export", () -> new ExportCommand(console));
         commands.put("import", () -> new ImportCommand(console));
         commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), console));

@@ -128,6 +128,14 @@ public final class Documents {
         return new FormulaDocuments(file, brief, overrides).read();
     }
 
+    /**
+     * Whether a file that may be a brief or a formula is a formula: a table, or a document that says what is made, or
+     * what was printed of a blend. A workbook is a brief. What cannot be read is told by whoever reads it.
+     */
+    public static boolean isFormula(Path file) {
+        return FormulaDocuments.isFormula(file);
+    }
+
     /** Reads what a formula of the product of some trials weighs, or everything that is wrong with it. */
     public static Reading<Weighed> readMade(Path file, TrialSet trials) {
         return new TrialDocuments(file).readMade(trials);

@@ -63,6 +63,17 @@ final class FormulaDocuments {
                 : new Checked(((Reading.Rejected<Formula>) reading).problems(), List.of(), Optional.empty());
     }
 
+    static boolean isFormula(Path file) {
+        if (FormulaTable.isNamed(file)) {
+            return !Workbook.isNamed(file);
+        }
+        return JsonDocument.read(file, file.toString(), new Problems())
+                .filter(ObjectNode.class::isInstance)
+                .map(ObjectNode.class::cast)
+                .filter(root -> root.field("made").isPresent() || ResultFormula.is(root))
+                .isPresent();
+    }
+
     private Optional<ObjectNode> root() {
         return FormulaTable.isNamed(file) ? FormulaTable.read(file, file.toString(), problems) : json();
     }
