@@ -12,9 +12,15 @@ import java.math.RoundingMode;
 final class Typed {
     private static final MathContext SHOWN = new MathContext(BookWriter.DIGITS, RoundingMode.HALF_EVEN);
 
+    /** A spreadsheet's own numbers have fewer digits, before the point and behind it; others are left to the reader. */
+    private static final int LONGEST = 400;
+
     private Typed() {}
 
     static String number(String stored) {
+        if (stored.length() > LONGEST) {
+            return stored;
+        }
         var exact = new BigDecimal(stored);
         var typed = exact.round(SHOWN);
         boolean same = Double.compare(typed.doubleValue(), exact.doubleValue()) == 0;
@@ -24,10 +30,14 @@ final class Typed {
 
     /** A result, to the digits that a spreadsheet computes with. */
     static String computed(String stored) {
-        return plain(new BigDecimal(stored).round(SHOWN));
+        return stored.length() > LONGEST ? stored : plain(new BigDecimal(stored).round(SHOWN));
     }
 
     private static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        if (number.signum() == 0) {
+            return "0";
+        }
+        var shortest = number.stripTrailingZeros();
+        return Math.abs((long) shortest.scale()) > LONGEST ? shortest.toString() : shortest.toPlainString();
     }
 }

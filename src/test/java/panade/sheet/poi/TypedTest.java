@@ -25,7 +25,10 @@ class TypedTest {
         "1E-3, 0.001",
         "850, 850",
         "123456789012345, 123456789012345",
-        "0, 0"
+        "0, 0",
+        // no spreadsheet's number: written out it would fill the memory
+        "1e999999999, 1E+999999999",
+        "-1e-999999999, -1E-999999999"
     })
     void a_number_comes_back_as_it_was_typed(String stored, String typed) {
         assertThat(Typed.number(stored)).isEqualTo(typed);
@@ -45,6 +48,14 @@ class TypedTest {
     void more_digits_than_binary_storage_writes_are_all_kept() {
         assertThat(Typed.number("0.1000000000000000055511151231257827"))
                 .isEqualTo("0.1000000000000000055511151231257827");
+    }
+
+    @Test
+    void whatIsLongerThanAnyNumberIsLeftAsItStands() {
+        var stored = "9".repeat(1_000_000);
+        assertThat(Typed.number(stored)).isSameAs(stored);
+        assertThat(Typed.computed(stored)).isSameAs(stored);
+        assertThat(Typed.computed("1e999999999")).isEqualTo("1E+999999999");
     }
 
     @Property
