@@ -63,7 +63,7 @@ public final class FoodDataCentral {
         try (var parser = Json.MAPPER.createParser(path)) {
             parser.nextToken();
             walk(parser);
-        } catch (JacksonException e) {
+        } catch (JacksonException | NumberFormatException e) { // the latter for a number with too large an exponent
             throw new IOException(e);
         }
         if (foods == 0) {
@@ -194,7 +194,14 @@ public final class FoodDataCentral {
                     "Expected a download of USDA FoodData Central as it is published.");
             return Optional.empty();
         }
+        var exact = Decimal.parse(amount.toString());
+        if (exact.isEmpty()) {
+            faults.add(
+                    here(food),
+                    "\"" + amount + "\" is no amount of " + tag,
+                    "Expected a download of USDA FoodData Central as it is published.");
+        }
         var factor = unit.get().factor().divide(own.unit().factor());
-        return Optional.of(Numbers.decimal(Decimal.of(amount).multiply(factor)));
+        return exact.map(value -> Numbers.decimal(value.multiply(factor)));
     }
 }

@@ -22,6 +22,7 @@ import panade.intake.Request.Differing;
 import panade.intake.table.Columns;
 import panade.quantity.Decimal;
 import panade.sheet.poi.PoiSpreadsheets;
+import panade.testing.CommandRun;
 
 /**
  * Foods as USDA FoodData Central publishes them. The file {@code intake/foods.json} has the layout of its Foundation
@@ -51,6 +52,16 @@ class FoodDataCentralTest {
                         .ingredient("bean-meal-invented-dry")
                         .values())
                 .containsEntry(tagname, Decimal.of(amount));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1e999999999, is no amount of PROCNT", "1e2147483648, This is not a download that can be read"})
+    void an_amount_that_nobody_can_have_measured_is_refused(String amount, String told) throws IOException {
+        var download = Files.readString(FOODS).replaceFirst("\"amount\": 24.1", "\"amount\": " + amount);
+        var file = Files.writeString(folder.resolve("download.json"), download);
+        var run = CommandRun.of("import", file.toString(), "--into", folder.toString());
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.messages()).contains(told);
     }
 
     @Test
