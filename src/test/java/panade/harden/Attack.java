@@ -39,6 +39,9 @@ record Attack(long number, String command, Map<String, byte[]> files) {
         var random = new Random(number * 0x9E3779B97F4A7C15L);
         var kitchen = corpus.get(random.nextInt(3) == 0 ? random.nextInt(corpus.size()) : random.nextInt(2));
         var command = kitchen.commands().get(random.nextInt(kitchen.commands().size()));
+        if (random.nextBoolean() && !kitchen.checked(command).isEmpty()) {
+            command = "check " + kitchen.checked(command);
+        }
         var files = new LinkedHashMap<>(kitchen.files());
         var mutation = new Mutation(random);
         var named = kitchen.named(command);
