@@ -30,6 +30,7 @@ import panade.cli.command.TraceCommand;
 import panade.cli.formula.CompareCommand;
 import panade.cli.formula.MadeCommand;
 import panade.cli.formula.NudgeCommand;
+import panade.cli.formula.TriangleCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.ProblemPrinter;
@@ -217,6 +218,7 @@ public final class Main implements Callable<Integer> {
         commands.put("buy", () -> new BuyCommand(console));
         commands.put("study", () -> new StudyCommand(console));
         commands.put("fit", () -> new FitCommand(console));
+        commands.put("triangle", () -> new TriangleCommand(console));
         commands.put("made", () -> new MadeCommand(console));
         commands.put("nudge", () -> new NudgeCommand(console));
         commands.put("compare", () -> new CompareCommand(console));

@@ -1,6 +1,9 @@
 package panade.design;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -30,9 +33,10 @@ public record DifferenceTest(BigFraction chance) {
      * @param risk of calling alike samples different
      */
     public Optional<Integer> leastRight(int tasters, BigFraction risk) {
+        var tails = tails(tasters, chance);
         return IntStream.rangeClosed(0, tasters)
                 .boxed()
-                .filter(right -> p(right, tasters).compareTo(risk) <= 0)
+                .filter(right -> tails.get(right).compareTo(risk) <= 0)
                 .findFirst();
     }
 
@@ -42,9 +46,8 @@ public record DifferenceTest(BigFraction chance) {
      * @param tellApart the part of people, from 0 to 1
      */
     public BigFraction power(int tasters, BigFraction risk, BigFraction tellApart) {
-        var right = tellApart.add(BigFraction.ONE.subtract(tellApart).multiply(chance));
         return leastRight(tasters, risk)
-                .map(least -> atLeast(least, tasters, right))
+                .map(least -> atLeast(least, tasters, right(tellApart)))
                 .orElse(BigFraction.ZERO);
     }
 
@@ -60,16 +63,49 @@ public record DifferenceTest(BigFraction chance) {
                 .findFirst();
     }
 
-    /** The upper tail of the binomial distribution, in whole numbers over one denominator. */
+    /**
+     * The least whole per cent of people of whom it can be said that no larger part tells the samples apart: if more
+     * did, so few right answers would be rarer than the risk.
+     *
+     * @param risk of saying so wrongly
+     * @return from 0 to 100; 100 where so many are right that nothing less can be said
+     */
+    public int mostTellApart(int right, int tasters, BigFraction risk) {
+        return IntStream.range(0, 100)
+                .filter(part -> {
+                    var each = right(BigFraction.of(part, 100));
+                    return BigFraction.ONE
+                                    .subtract(atLeast(right + 1, tasters, each))
+                                    .compareTo(risk)
+                            <= 0;
+                })
+                .findFirst()
+                .orElse(100);
+    }
+
+    /** How often somebody is right where a part of people tell the samples apart and the others guess. */
+    private BigFraction right(BigFraction tellApart) {
+        return tellApart.add(BigFraction.ONE.subtract(tellApart).multiply(chance));
+    }
+
     private static BigFraction atLeast(int right, int tasters, BigFraction each) {
+        return right > tasters ? BigFraction.ZERO : tails(tasters, each).get(right);
+    }
+
+    /** The upper tails of the binomial distribution by the fewest right, in whole numbers over one denominator. */
+    private static List<BigFraction> tails(int tasters, BigFraction each) {
         var hit = each.getNumerator();
         var miss = each.getDenominator().subtract(hit);
+        var all = each.getDenominator().pow(tasters);
         var ways = BigInteger.ONE;
         var sum = BigInteger.ZERO;
-        for (int k = tasters; k >= right; k--) {
+        var tails = new ArrayList<BigFraction>();
+        for (int k = tasters; k >= 0; k--) {
             sum = sum.add(ways.multiply(hit.pow(k)).multiply(miss.pow(tasters - k)));
+            tails.add(BigFraction.of(sum, all));
             ways = ways.multiply(BigInteger.valueOf(k)).divide(BigInteger.valueOf(tasters - k + 1L));
         }
-        return BigFraction.of(sum, each.getDenominator().pow(tasters));
+        Collections.reverse(tails);
+        return tails;
     }
 }

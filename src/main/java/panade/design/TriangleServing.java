@@ -28,7 +28,7 @@ public record TriangleServing(List<Sample> cups, List<Integer> codes) {
             List.of(Sample.A, Sample.B, Sample.B));
 
     /** How many tasters have codes of their own. */
-    private static final int WITH_OWN_CODES = 300;
+    public static final int MOST_TASTERS = 300;
 
     public TriangleServing {
         cups = List.copyOf(cups);
@@ -41,8 +41,8 @@ public record TriangleServing(List<Sample> cups, List<Integer> codes) {
      * @param tasters at most 300
      */
     public static List<TriangleServing> serve(int tasters, long seed) {
-        if (tasters > WITH_OWN_CODES) {
-            throw new IllegalArgumentException("Codes of three digits are enough for " + WITH_OWN_CODES + " tasters.");
+        if (tasters > MOST_TASTERS) {
+            throw new IllegalArgumentException("Codes of three digits are enough for " + MOST_TASTERS + " tasters.");
         }
         var random = new Random(seed);
         var codes = BlindCodes.draw(3 * tasters, random.nextLong());

@@ -47,6 +47,14 @@ public final class Cautions {
                 "Note lots and real weights as you go. Local codes and your own plan decide.");
     }
 
+    /** The same before anybody tastes. */
+    public static List<String> forTasters(Collection<String> allergens, Collection<String> notKnown) {
+        return List.of(
+                allergens(allergens, notKnown) + " Ask every taster before a cup is filled; who is not sure does not"
+                        + " taste.",
+                "Chill, cook and hold both as the kitchen does what it sells. Local codes and your own plan decide.");
+    }
+
     /** What to mind before a brief is changed so that a blend becomes possible. */
     public static List<String> ofChanges() {
         return List.of(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import panade.quantity.Decimal;
@@ -90,5 +91,23 @@ class DifferenceTestTest {
         assertThat(DifferenceTest.TRIANGLE.power(least - 1, FIVE, part)).isLessThan(power);
         assertThat(DifferenceTest.TRIANGLE.leastTasters(FIVE, part, power, least - 1))
                 .isEmpty();
+    }
+
+    /**
+     * The upper end of the exact interval of a binomial share (Clopper and Pearson 1934) is a quantile of a beta
+     * distribution, here a library's.
+     */
+    @Test
+    void no_larger_part_of_people_tells_the_samples_apart() {
+        for (int tasters : List.of(1, 6, 12, 30)) {
+            for (int right = 0; right < tasters; right++) {
+                double most = BetaDistribution.of(right + 1, tasters - right).inverseCumulativeProbability(0.95);
+                double part = Math.max(0, 1.5 * most - 0.5);
+                assertThat(DifferenceTest.TRIANGLE.mostTellApart(right, tasters, FIVE))
+                        .isEqualTo((int) Math.ceil(100 * part));
+            }
+            assertThat(DifferenceTest.TRIANGLE.mostTellApart(tasters, tasters, FIVE))
+                    .isEqualTo(100);
+        }
     }
 }

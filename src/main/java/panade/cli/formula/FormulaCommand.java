@@ -74,7 +74,7 @@ abstract class FormulaCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         check();
-        var reading = Documents.readFormula(Objects.requireNonNull(formula), brief, options.overrides());
+        var reading = read(Objects.requireNonNull(formula));
         if (reading instanceof Reading.Rejected<Formula> rejected) {
             return refuse(rejected.problems());
         }
@@ -82,6 +82,11 @@ abstract class FormulaCommand implements Callable<Integer> {
         var looked = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
         var problems = new ArrayList<>(UnsupportedFeatures.perCooked(looked));
         return answer(read, new Start(looked, read.shares(), read.suppliers()), problems);
+    }
+
+    /** Reads a formula under the brief and with the options of the command line. */
+    final Reading<Formula> read(Path file) {
+        return Documents.readFormula(file, brief, options.overrides());
     }
 
     final Planner planner() {

@@ -47,4 +47,13 @@ public abstract sealed class ShareConverter implements ITypeConverter<Quantity> 
                     "a share from 50 % to below 100 %, such as \"90 %\".");
         }
     }
+
+    /** How often a test may find what is not there. */
+    public static final class OfRisk extends ShareConverter {
+        public OfRisk() {
+            super(
+                    share -> share.signum() > 0 && share.compareTo(BigFraction.of(1, 2)) < 0,
+                    "a share above 0 and below 50 %, such as \"5 %\".");
+        }
+    }
 }
