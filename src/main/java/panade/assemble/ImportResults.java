@@ -20,6 +20,12 @@ public final class ImportResults {
                 written,
                 intake.isRefused(),
                 intake.files().stream().map(ImportResults::document).toList(),
+                intake.guesses().stream()
+                        .map(guess -> new ImportResult.Guess(guess.sheet(), guess.heading(), guess.words()))
+                        .toList(),
+                intake.previews().stream()
+                        .map(seen -> new ImportResult.Preview(seen.of(), seen.columns(), seen.rows(), seen.more()))
+                        .toList(),
                 intake.untaken(),
                 intake.notes(),
                 intake.unsaid(),

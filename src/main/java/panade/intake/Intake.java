@@ -3,24 +3,31 @@ package panade.intake;
 import java.nio.file.Path;
 import java.util.List;
 import panade.intake.table.Change;
+import panade.intake.table.Guess;
 
 /**
  * What taking a file in would do; nothing is written yet.
  *
  * @param files documents to write
+ * @param guesses what columns were taken for because of their heads
+ * @param previews the first rows as they were understood
  * @param notes what was not taken, and why
- * @param untaken rows of a quote that could not be taken: where, why, and what was expected
+ * @param untaken rows that could not be taken: where, why, and what was expected
  * @param unsaid allergens: names of ingredients for which nobody says what they carry
  * @param differing what becomes of differences
  */
 public record Intake(
         List<Document> files,
+        List<Guess> guesses,
+        List<Preview> previews,
         List<String> notes,
         List<String> untaken,
         List<String> unsaid,
         Request.Differing differing) {
     public Intake {
         files = List.copyOf(files);
+        guesses = List.copyOf(guesses);
+        previews = List.copyOf(previews);
         notes = List.copyOf(notes);
         untaken = List.copyOf(untaken);
         unsaid = List.copyOf(unsaid);

@@ -10,7 +10,9 @@ import java.util.List;
  * @param written whether the documents were written
  * @param refused whether nothing may be written, because something differs and nobody said what to do then
  * @param files the documents of the ingredient set that are concerned
- * @param notTaken rows of a quote that could not be taken: where, why, and what was expected
+ * @param guesses what columns were taken for because of their heads
+ * @param previews the first rows as they were understood
+ * @param notTaken rows that could not be taken: where, why, and what was expected
  * @param notes what was left out, and why
  * @param allergensNotKnown names of ingredients for which nobody says what they carry
  * @param keepsOld whether values that differ stay as they are
@@ -20,6 +22,8 @@ public record ImportResult(
         boolean written,
         boolean refused,
         List<Document> files,
+        List<Guess> guesses,
+        List<Preview> previews,
         List<String> notTaken,
         List<String> notes,
         List<String> allergensNotKnown,
@@ -27,9 +31,35 @@ public record ImportResult(
         @JsonIgnore boolean changesNothing) {
     public ImportResult {
         files = List.copyOf(files);
+        guesses = List.copyOf(guesses);
+        previews = List.copyOf(previews);
         notTaken = List.copyOf(notTaken);
         notes = List.copyOf(notes);
         allergensNotKnown = List.copyOf(allergensNotKnown);
+    }
+
+    /**
+     * What a column was taken for.
+     *
+     * @param sheet the sheet's name; empty where a file has only one table
+     * @param heading as it stands in the table
+     * @param as what it is in ours, such as {@code price per kg in USD}
+     */
+    public record Guess(String sheet, String heading, String as) {}
+
+    /**
+     * The first rows of what was read.
+     *
+     * @param of what they are: ingredients or prices
+     * @param columns headings in plain words
+     * @param rows cells in the same order; empty where nothing is stated
+     * @param more how many rows follow that are not shown
+     */
+    public record Preview(String of, List<String> columns, List<List<String>> rows, int more) {
+        public Preview {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
     }
 
     /**

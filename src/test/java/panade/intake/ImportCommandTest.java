@@ -172,10 +172,10 @@ class ImportCommandTest {
                 .isZero();
         assertThat(set.resolve("prices-autumn-quote.csv")).hasContent("""
                 ingredient,supplier,price,per,pack,minimum,available,currency,note
-                soy,North Mill,1.1,lb,25 kg,,,USD,
+                soy,North Mill,1.1,lb,25 kg,,,USD,fresh
                 water,North Mill,0,lb,,,,USD,
                 """);
-        assertThat(out).contains("Column not taken: \"Remarks\".");
+        assertThat(out).contains("Remarks  note");
     }
 
     @Test

@@ -43,6 +43,7 @@ import picocli.CommandLine.Spec;
         name = "import",
         description = {
             "Take a spreadsheet or an open food-composition download as ingredients or prices.",
+            "What columns are is guessed by their heads and told; where several heads fit, you are asked to say.",
             "A quote replaces the rows of its own suppliers in the price list. Rows that cannot be taken are listed, the"
                     + " rest is taken, and the exit status is 3."
         },
@@ -50,7 +51,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         footer = {
             "",
-            "Examples: panade import quote.xlsx --into ingredient-sets/mine --supplier \"North Mill\" --per kg",
+            "Examples: panade import quote.xlsx --into ingredient-sets/mine --supplier \"North Mill\"",
             "          panade import pantry.csv --into ingredient-sets/mine --column \"Protein=PROCNT\""
         })
 public final class ImportCommand implements Callable<Integer> {

@@ -89,7 +89,8 @@ public final class PriceRows {
         return List.copyOf(rows.values());
     }
 
-    private static String supplier(List<String> row) {
+    /** Whose offer a row is. */
+    public static String supplier(List<String> row) {
         return row.get(COLUMNS.indexOf("supplier"));
     }
 

@@ -1,12 +1,12 @@
 package panade.intake.price;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.apache.commons.numbers.fraction.BigFraction;
 import panade.document.Documents;
 import panade.document.syntax.Problem;
 import panade.document.syntax.Reading;
@@ -15,7 +15,7 @@ import panade.domain.pantry.Ingredient;
 import panade.domain.pantry.IngredientSet;
 import panade.domain.purchase.Offer;
 import panade.intake.table.Faults;
-import panade.intake.table.Numbers;
+import panade.intake.table.Guess;
 import panade.intake.table.Table;
 import panade.intake.table.Table.Row;
 
@@ -23,6 +23,8 @@ import panade.intake.table.Table.Row;
 public final class PriceTable {
     static final List<String> COLUMNS =
             List.of("ingredient", "supplier", "price", "per", "pack", "minimum", "available", "currency", "note");
+
+    private static final String PER = "per";
 
     private final Table table;
     private final Map<String, String> usual;
@@ -38,14 +40,25 @@ public final class PriceTable {
      */
     public PriceTable(Table table, Map<String, String> usual, IngredientSet set, Faults faults) {
         this.table = table;
-        this.usual = usual;
+        this.usual = new HashMap<>(usual);
         this.set = set;
         this.faults = faults;
         this.headings = table.byHeading();
+        table.guesses().forEach(this::take);
         this.byName = set.ingredients().values().stream()
                 .collect(Collectors.groupingBy(
                         ingredient -> ingredient.name().toLowerCase(Locale.ROOT),
                         Collectors.mapping(Ingredient::id, Collectors.toList())));
+    }
+
+    /** What the head of the prices says of all of them, unless somebody said otherwise. */
+    private void take(Guess guess) {
+        if (!guess.per().isEmpty()) {
+            usual.putIfAbsent(PER, guess.per());
+        }
+        if (!guess.currency().isEmpty()) {
+            usual.putIfAbsent("currency", guess.currency());
+        }
     }
 
     /** Columns that mean nothing here. */
@@ -59,17 +72,7 @@ public final class PriceTable {
 
     /** What the table says of each row of a price list, and what is wrong with the rows that cannot be taken. */
     public Quote read() {
-        var needed = List.of("supplier", "per").stream()
-                .filter(name -> !headings.containsKey(name) && !usual.containsKey(name))
-                .toList();
-        if (!needed.isEmpty()) {
-            faults.add(
-                    table.headOrigin(0),
-                    "The table does not say this of the prices: " + String.join(", ", needed),
-                    "Expected a column of that name, or "
-                            + String.join(
-                                    " and ",
-                                    needed.stream().map(PriceTable::option).toList()) + ".");
+        if (!isComplete()) {
             return Quote.EMPTY;
         }
         var rows = new ArrayList<List<String>>();
@@ -77,7 +80,10 @@ public final class PriceTable {
         var doubtful = new LinkedHashSet<String>();
         for (var row : table.rows()) {
             var found = new Faults();
-            var cells = COLUMNS.stream().map(column -> cell(row, column, found)).toList();
+            var price = new QuotedPrice(row, headings, usual, found);
+            var cells = COLUMNS.stream()
+                    .map(column -> cell(row, column, price, found))
+                    .toList();
             if (found.none()) {
                 check(row, cells, found);
             }
@@ -89,6 +95,23 @@ public final class PriceTable {
             }
         }
         return new Quote(rows, untaken, doubtful);
+    }
+
+    private boolean isComplete() {
+        var needed = List.of("supplier", PER).stream()
+                .filter(name -> !headings.containsKey(name) && !usual.containsKey(name))
+                .filter(name -> !name.equals(PER) || !QuotedPrice.stateWeights(table))
+                .toList();
+        if (!needed.isEmpty()) {
+            faults.add(
+                    table.headOrigin(0),
+                    "The table does not say this of the prices: " + String.join(", ", needed),
+                    "Expected a column of that name, or "
+                            + String.join(
+                                    " and ",
+                                    needed.stream().map(PriceTable::option).toList()) + ".");
+        }
+        return needed.isEmpty();
     }
 
     /** Asks the reader of price lists, and tells what it finds at the cell that it came from. */
@@ -105,22 +128,21 @@ public final class PriceTable {
     }
 
     private static String option(String name) {
-        return name.equals("per") ? "--per kg" : "--" + name + " NAME";
+        return name.equals(PER) ? "--per kg" : "--" + name + " NAME";
     }
 
-    private String cell(Row row, String column, Faults found) {
+    private String cell(Row row, String column, QuotedPrice price, Faults found) {
         var at = headings.get(column);
+        if (column.equals("price")) {
+            return price.money();
+        }
+        if (column.equals(PER)) {
+            return price.per();
+        }
         if (at == null) {
             return usual.getOrDefault(column, "");
         }
-        var entry = row.at(at);
-        if (column.equals("price")) {
-            return new Numbers(found)
-                    .read(entry, row.origin(at), BigFraction.ONE)
-                    .map(number -> number.toPlainString())
-                    .orElse("");
-        }
-        var text = entry.text().strip();
+        var text = row.at(at).text().strip();
         return column.equals("ingredient") ? id(text, row.origin(at), found) : text;
     }
 

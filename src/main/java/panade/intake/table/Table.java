@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import panade.domain.origin.Origin;
 import panade.sheet.Grid;
 import panade.sheet.Grid.Entry;
@@ -17,9 +19,15 @@ import panade.sheet.Place;
  *
  * @param headings in order; empty where a column has none
  * @param head how many rows there are above the first that is to be read
+ * @param guesses what some columns were taken for because of their heads
  */
-public record Table(String file, Grid grid, List<String> headings, int head) {
+public record Table(String file, Grid grid, List<String> headings, int head, List<Guess> guesses) {
     private static final int NEAR_THE_TOP = 20;
+
+    public Table {
+        headings = List.copyOf(headings);
+        guesses = List.copyOf(guesses);
+    }
 
     /** A row that has something in it. */
     public record Row(Table table, int number, List<Entry> entries) {
@@ -36,15 +44,27 @@ public record Table(String file, Grid grid, List<String> headings, int head) {
 
     /** The table under the first row that has all of those headings, however they are spelt. */
     public static Optional<Table> under(String file, Grid grid, Set<String> wanted, Columns columns) {
-        for (int i = 0; i < Math.min(NEAR_THE_TOP, grid.rows().size()); i++) {
-            var headings = grid.rows().get(i).stream()
-                    .map(entry -> columns.renamed(entry.text().strip()))
-                    .toList();
-            if (lower(headings).containsAll(wanted)) {
-                return Optional.of(new Table(file, grid, headings, i + 1));
-            }
-        }
-        return Optional.empty();
+        return nearTheTop(file, grid, columns)
+                .filter(table -> lower(table.headings()).containsAll(wanted))
+                .findFirst();
+    }
+
+    /** The table under each row that may be the one with the headings. */
+    static Stream<Table> nearTheTop(String file, Grid grid, Columns columns) {
+        return IntStream.range(0, Math.min(NEAR_THE_TOP, grid.rows().size()))
+                .mapToObj(i -> new Table(
+                        file,
+                        grid,
+                        grid.rows().get(i).stream()
+                                .map(entry -> columns.renamed(entry.text().strip()))
+                                .toList(),
+                        i + 1,
+                        List.of()));
+    }
+
+    /** A heading as it stands in the table. */
+    String original(int column) {
+        return grid.rows().get(head - 1).get(column).text().strip();
     }
 
     private static List<String> lower(List<String> headings) {

@@ -38,7 +38,16 @@ class ImportReportTest {
 
     private static String said(boolean written, boolean refused, boolean keepsOld) {
         var result = new ImportResult(
-                written, refused, FILES, List.of("row 3: no price"), List.of(), List.of("bran"), keepsOld, false);
+                written,
+                refused,
+                FILES,
+                List.of(),
+                List.of(),
+                List.of("row 3: no price"),
+                List.of(),
+                List.of("bran"),
+                keepsOld,
+                false);
         return TextRenderer.render(ImportReport.of(result)).replaceAll("\\s+", " ");
     }
 }
