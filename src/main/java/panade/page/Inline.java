@@ -18,6 +18,9 @@ import java.util.Objects;
  * @param script hands the page's tables to the library
  */
 public record Inline(String style, String library, String script) {
+    /** What every page of ours forbids; what it allows is added. */
+    static final String NOTHING_ELSE = "default-src 'none'; base-uri 'none'; form-action 'none'";
+
     private static final String UPLOT = "/META-INF/resources/webjars/uplot/1.6.30/";
 
     static Inline load() {
@@ -30,11 +33,11 @@ public record Inline(String style, String library, String script) {
 
     /** What a browser may do with the page. */
     public String policy() {
-        return "default-src 'none'; base-uri 'none'; form-action 'none'; style-src " + source(style) + "; script-src "
-                + source(library) + " " + source(script);
+        return NOTHING_ELSE + "; style-src " + source(style) + "; script-src " + source(library) + " " + source(script);
     }
 
-    private static String source(String text) {
+    /** What a policy calls a text that may be used. */
+    static String source(String text) {
         try {
             var digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
             return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
@@ -43,7 +46,8 @@ public record Inline(String style, String library, String script) {
         }
     }
 
-    private static String read(String resource) {
+    /** The text of a resource. */
+    static String read(String resource) {
         try (InputStream stream = Inline.class.getResourceAsStream(resource)) {
             var text = new String(Objects.requireNonNull(stream, resource).readAllBytes(), StandardCharsets.UTF_8);
             return text.replace("\r\n", "\n");

@@ -43,6 +43,9 @@ class ArchitectureTest {
     static final ArchRule only_the_page_knows_templates = onlyIn("panade.page..", "gg.jte..");
 
     @ArchTest
+    static final ArchRule only_the_manual_knows_markdown = onlyIn("panade.manual..", "org.commonmark..");
+
+    @ArchTest
     static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");
 
     @ArchTest

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * What a file that is already there must be so that it may be written over. A name typed wrongly must not cost anybody
@@ -13,8 +14,8 @@ import java.nio.file.Path;
  * @param beginning what every such file begins with
  */
 public record Replaceable(String what, String beginning) {
-    /** A page that {@code report} wrote. */
-    static final Replaceable PAGE = new Replaceable("a page", "<!DOCTYPE html>");
+    /** A page that {@code report} or {@code manual} wrote. */
+    public static final Replaceable PAGE = new Replaceable("a page", "<!DOCTYPE html>");
 
     /** A model in the LP format, which begins with a comment. */
     static final Replaceable LP = new Replaceable("a model in that format", "\\ ");
@@ -33,6 +34,18 @@ public record Replaceable(String what, String beginning) {
         } catch (IOException unreadable) {
             return true;
         }
+    }
+
+    /** Why a new one may not be written there, if it may not: no folder, a folder, or something else that would go. */
+    public Optional<String> objection(Path file) {
+        if (Files.isDirectory(file)) {
+            return Optional.of(file + " is a folder: expected a file in it.");
+        }
+        var folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            return Optional.of(file + ": there is no folder " + folder + ".");
+        }
+        return wouldBeLost(file) ? Optional.of(refusal(file)) : Optional.empty();
     }
 
     /** What to tell then. */

@@ -1,7 +1,6 @@
 package panade.cli.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -111,16 +110,9 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
     /** Refuses, before anything is worked out, a file that cannot or must not be written. */
     @Override
     protected void check() {
-        if (Files.isDirectory(page())) {
-            throw usage("-o " + page() + " is a folder: expected a file in it.");
-        }
-        var folder = page().toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw usage("-o " + page() + ": there is no folder " + folder + ".");
-        }
-        if (Replaceable.PAGE.wouldBeLost(page())) {
-            throw usage("-o " + Replaceable.PAGE.refusal(page()));
-        }
+        Replaceable.PAGE.objection(page()).ifPresent(objection -> {
+            throw usage("-o " + objection);
+        });
     }
 
     private Path page() {
