@@ -233,11 +233,24 @@ public final class BlendResults {
         return new Certificate(
                 proof.isFeasible() ? Check.EXACT : Check.FAILED,
                 proof.isBounded() ? Check.EXACT : Check.FAILED,
-                choice == null ? proof.gap() : choice.gap(blend.costPerKg()),
+                gap(),
                 proof.engine(),
                 choice == null ? null : choice(choice),
+                blended.least(),
                 blended.proof().model().rows().size(),
                 proof.isComplete());
+    }
+
+    /** By what part of itself the cost may be above the least. */
+    private BigFraction gap() {
+        var choice = blended.choice();
+        var least = blended.least();
+        if (choice != null) {
+            return choice.gap(blend.costPerKg());
+        }
+        return least == null || least.signum() == 0
+                ? blended.proof().proof().gap()
+                : blend.costPerKg().subtract(least).divide(least.abs());
     }
 
     private static BlendResult.Choice choice(Choice choice) {

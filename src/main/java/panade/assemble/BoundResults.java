@@ -8,6 +8,7 @@ import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
+import panade.learn.Distributions;
 import panade.plan.NumberSteps;
 import panade.quantity.Decimal;
 import panade.result.BoundResult;
@@ -42,11 +43,28 @@ record BoundResults(@Nullable NumberSteps steps) {
                 limit.max(),
                 limit.touch(),
                 price == null ? UNPRICED : price(price),
+                sure(limit),
                 limit.title(),
                 price != null,
                 stepCost,
                 blocked || stepCost.compareTo(NOTHING) >= 0,
                 steps == null || price == null || limit.touch() == null ? null : moves(steps, limit, price));
+    }
+
+    /** The standard deviation is a root and so the one figure here that is rounded before it is printed. */
+    private static BoundResult.@Nullable Sure sure(Limit limit) {
+        var sure = limit.sure();
+        var value = limit.value();
+        if (sure == null || value == null) {
+            return null;
+        }
+        var deviation = Decimal.of(Distributions.root(sure.variance()));
+        var away = deviation.multiply(sure.asked().quantile());
+        return new BoundResult.Sure(
+                sure.asked().share().base(),
+                deviation,
+                limit.min() == null ? null : value.subtract(away),
+                limit.max() == null ? null : value.add(away));
     }
 
     private static BoundResult.ShadowPrice price(ShadowPrice price) {

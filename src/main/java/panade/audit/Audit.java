@@ -2,7 +2,9 @@ package panade.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -136,7 +138,40 @@ public final class Audit {
     }
 
     private boolean breaks(Bound bound, @Nullable Quantity limit, boolean isMin) {
-        return limit != null && slack(bound, limit, isMin).signum() < 0;
+        if (limit == null) {
+            return false;
+        }
+        var slack = slack(bound, limit, isMin);
+        var sure = bound.sure();
+        return slack.signum() < 0
+                || (sure != null
+                        && slack.multiply(slack)
+                                        .compareTo(sure.quantile()
+                                                .multiply(sure.quantile())
+                                                .multiply(variance(bound)))
+                                < 0);
+    }
+
+    /**
+     * The variance of what a bound counts, in a kilogram of batch and base units squared, where each value that states
+     * a spread varies on its own: the blend is measured again with each a standard deviation higher.
+     */
+    public BigFraction variance(Bound bound) {
+        var mean = of(bound);
+        var variance = BigFraction.ZERO;
+        for (var id : new TreeSet<>(
+                blend.lines().stream().map(line -> line.use().ingredient()).toList())) {
+            for (var spread : brief.set().ingredient(id).spread().entrySet()) {
+                var stated = brief.composition().stated(id, spread.getKey());
+                if (stated.isPresent()) {
+                    var other = Map.of(id, Map.of(spread.getKey(), stated.get().add(spread.getValue())));
+                    var drawn = new Audit(brief.withIngredientSet(brief.set().holding(other)), blend);
+                    var moved = drawn.of(bound).subtract(mean);
+                    variance = variance.add(moved.multiply(moved));
+                }
+            }
+        }
+        return variance;
     }
 
     private boolean breaks(Offer offer) {

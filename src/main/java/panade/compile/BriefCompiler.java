@@ -2,6 +2,8 @@ package panade.compile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.compile.CompiledBrief.Source;
@@ -10,6 +12,7 @@ import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
+import panade.model.Cone;
 import panade.model.LinearForm;
 import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
@@ -19,14 +22,15 @@ import panade.quantity.Quantity;
 
 /**
  * Turns a brief into a model of shares of the batch. Each bound gives one row a side, so that a row's multiplier is
- * that side's price; a fixed bound gives one equation. A pure function: the same brief gives the same model in the same
- * order.
+ * that side's price; a fixed bound gives one equation, and a sure one a cone beside its row. A pure function: the same
+ * brief gives the same model in the same order.
  */
 public final class BriefCompiler {
     private final Brief brief;
     private final List<Source> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
     private final List<Limit> limits = new ArrayList<>();
+    private final List<Cone> cones = new ArrayList<>();
 
     private BriefCompiler(Brief brief) {
         this.brief = brief;
@@ -53,14 +57,19 @@ public final class BriefCompiler {
         brief.bounds().forEach(compiler::addBound);
         brief.offers().forEach(compiler::addAvailability);
         return new CompiledBrief(
-                new LinearModel(compiler.pricedColumns(rate), compiler.rows), compiler.columns, compiler.limits);
+                new LinearModel(compiler.pricedColumns(rate), compiler.rows),
+                compiler.columns,
+                compiler.limits,
+                compiler.cones);
     }
 
     private List<Column> pricedColumns(BigFraction rate) {
-        return columns.stream()
+        var shares = columns.stream()
                 .map(source -> new Column(
-                        columnName(source), brief.costPerKg(source.offer()).subtract(given(source, rate))))
-                .toList();
+                        columnName(source), brief.costPerKg(source.offer()).subtract(given(source, rate))));
+        var clearances = cones.stream()
+                .map(cone -> new Column("clear of " + rows.get(cone.row()).name(), BigFraction.ZERO));
+        return Stream.concat(shares, clearances).toList();
     }
 
     private BigFraction given(Source source, BigFraction rate) {
@@ -95,11 +104,23 @@ public final class BriefCompiler {
         }
         var form = form(bound.of());
         var right = Bound.level(limit, brief.batch());
-        if (bound.per() != null && !Bound.isAmount(limit)) {
-            addRow(bound, side, sense, form.minus(form(bound.per()).scaled(right)), BigFraction.ZERO);
-            return;
+        boolean ratio = bound.per() != null && !Bound.isAmount(limit);
+        if (ratio) {
+            form = form.minus(form(Objects.requireNonNull(bound.per())).scaled(right));
         }
-        addRow(bound, side, sense, form, right);
+        addRow(bound, side, sense, clear(bound, sense, form), ratio ? BigFraction.ZERO : right);
+    }
+
+    /** The left side less (or more) what a sure bound keeps away, for which it gets a cone of its own. */
+    private LinearForm clear(Bound bound, Sense sense, LinearForm form) {
+        var sure = bound.sure();
+        if (sure == null) {
+            return form;
+        }
+        int column = columns.size() + cones.size();
+        cones.add(new Cone(column, rows.size(), new SpreadForms(brief, columns).of(bound.of(), sure.quantile())));
+        var sign = sense == Sense.AT_LEAST ? BigFraction.ONE.negate() : BigFraction.ONE;
+        return form.plus(column, sign);
     }
 
     private void addRow(Bound bound, Side side, Sense sense, LinearForm form, BigFraction right) {

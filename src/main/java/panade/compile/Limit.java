@@ -130,6 +130,14 @@ public sealed interface Limit {
         }
     }
 
+    /** A tangent of what a sure bound must keep away; it follows from the bound, and asks for nothing of its own. */
+    record OfCone(String name) implements Limit {
+        @Override
+        public RowId id() {
+            return new RowId.OfCone(name);
+        }
+    }
+
     /** All shares together make the batch. */
     record OfBatch() implements Limit {
         @Override

@@ -14,4 +14,7 @@ public sealed interface RowId {
 
     /** All shares together make the batch. */
     record OfBatch() implements RowId {}
+
+    /** A tangent of a cone, by its name. */
+    record OfCone(String name) implements RowId {}
 }

@@ -21,6 +21,7 @@ import panade.quantity.Unit;
  * @param state {@code raw}, or {@code cooked} for a bound that holds after the cooking loss
  * @param origin where it was written
  * @param written what a bound on the cooked batch was written on; null for one on the raw batch
+ * @param sure how sure it is to hold although contents vary; null where they are taken as stated
  */
 public record Bound(
         LimitKind kind,
@@ -32,7 +33,8 @@ public record Bound(
         @Nullable Quantity max,
         String state,
         Origin origin,
-        @Nullable Written written) {
+        @Nullable Written written,
+        @Nullable Sureness sure) {
 
     /**
      * What a bound on the cooked batch was written on, before it was put into terms of the raw one.
@@ -52,7 +54,7 @@ public record Bound(
             @Nullable Quantity max,
             String state,
             Origin origin) {
-        this(kind, name, path, of, per, min, max, state, origin, null);
+        this(kind, name, path, of, per, min, max, state, origin, null, null);
     }
 
     /** What people read: the name, but ingredients' names and not their ids where no brief gave one. */
@@ -77,7 +79,12 @@ public record Bound(
 
     /** The same bound with other limits. */
     public Bound withLimits(@Nullable Quantity least, @Nullable Quantity most) {
-        return new Bound(kind, name, path, of, per, least, most, state, origin, written);
+        return new Bound(kind, name, path, of, per, least, most, state, origin, written, sure);
+    }
+
+    /** The same bound, sure to hold; null for one that takes contents as stated. */
+    public Bound withSureness(@Nullable Sureness other) {
+        return new Bound(kind, name, path, of, per, min, max, state, origin, written, other);
     }
 
     /** The same bound with another number on one side, or on both. */
@@ -87,10 +94,10 @@ public record Bound(
 
     /**
      * Whether floor and ceiling are the same amount in a batch, whatever their units. A share of anything but the whole
-     * batch can't be compared with a weight.
+     * batch can't be compared with a weight. What is to be sure keeps away from its numbers, and so is never fixed.
      */
     public boolean isFixed(Quantity batch) {
-        if (min == null || max == null) {
+        if (min == null || max == null || sure != null) {
             return false;
         }
         boolean alike = per == null || isAmount(min) == isAmount(max);

@@ -210,6 +210,16 @@ public record Brief(
                 noted);
     }
 
+    /** Whether some bound is to be sure to hold although contents vary. */
+    public boolean isSure() {
+        return bounds.stream().anyMatch(bound -> bound.sure() != null);
+    }
+
+    /** The brief for contents that are known: no bound keeps away from its numbers. */
+    public Brief asStated() {
+        return withBounds(bounds.stream().map(bound -> bound.withSureness(null)).toList());
+    }
+
     /** Whether every value that the bounds need of the ingredients that may be used is known. */
     public boolean isKnown() {
         return uses().stream()

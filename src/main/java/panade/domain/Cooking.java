@@ -93,6 +93,7 @@ public record Cooking(Map<String, BigFraction> lose, IngredientSet set) {
                 bound.max(),
                 bound.state(),
                 bound.origin(),
-                new Bound.Written(bound.of(), bound.per()));
+                new Bound.Written(bound.of(), bound.per()),
+                bound.sure());
     }
 }

@@ -15,6 +15,7 @@ import panade.domain.BoundId;
 import panade.domain.Brief;
 import panade.domain.LimitKind;
 import panade.domain.Side;
+import panade.domain.Sureness;
 import panade.domain.origin.Origin;
 import panade.model.Unproved;
 import panade.quantity.Unit;
@@ -50,13 +51,16 @@ public final class Explanation {
      */
     public Explanation(Brief brief, CompiledBrief compiled, Blend blend, Optimum optimum, Consumer<Part> watcher) {
         var sensitivity = new Sensitivity(optimum);
-        unique = part(Part.UNIQUE, watcher, sensitivity::isUnique);
-        reader = new LimitReader(brief, compiled, blend, sensitivity, unique::get);
+        // beside the point of a tangent another one counts, so that ranges of prices read off the last ones are not
+        // told
+        boolean bent = !compiled.cones().isEmpty();
+        unique = part(Part.UNIQUE, watcher, () -> compiled.touchesItsCones() && sensitivity.isUnique());
+        reader = new LimitReader(brief, compiled, blend, sensitivity, optimum.multipliers(), sensitivity::isUnique);
         var prices = new PriceReader(brief, compiled, blend, sensitivity);
         bindings = part(Part.BINDINGS, watcher, reader::bindings);
         limits = part(Part.LIMITS, watcher, reader::limits);
-        used = part(Part.USED, watcher, prices::used);
-        unused = part(Part.UNUSED, watcher, prices::unused);
+        used = part(Part.USED, watcher, () -> bent ? List.<Used>of() : prices.used());
+        unused = part(Part.UNUSED, watcher, () -> bent ? List.<Unused>of() : prices.unused());
         properties = part(Part.PROPERTIES, watcher, new PropertyReader(brief, blend)::properties);
     }
 
@@ -131,6 +135,7 @@ public final class Explanation {
      * @param title as people read it
      * @param touch the side that binds; null when the bound is idle
      * @param price null when the bound is idle
+     * @param sure how sure it is to hold; null where contents are taken as stated
      */
     public record Limit(
             LimitKind kind,
@@ -143,12 +148,21 @@ public final class Explanation {
             @Nullable BigFraction max,
             @Nullable Side touch,
             @Nullable ShadowPrice price,
+            @Nullable Clearance sure,
             Origin origin) {
         /** Whether it is read off that bound. */
         public boolean isOf(Bound bound) {
             return kind == bound.kind() && BoundId.of(kind, origin, path, name).equals(bound.id());
         }
     }
+
+    /**
+     * How a blend keeps a bound although contents vary.
+     *
+     * @param asked how surely
+     * @param variance of the value, in the bound's unit squared
+     */
+    public record Clearance(Sureness asked, BigFraction variance) {}
 
     /**
      * What moving a bound's number by one of its own unit does to the least cost, in money per kilogram of batch. The

@@ -20,6 +20,7 @@ import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
 import panade.explain.Explanation.Binding;
+import panade.explain.Explanation.Clearance;
 import panade.explain.Explanation.Limit;
 import panade.explain.Explanation.ShadowPrice;
 import panade.explain.Explanation.SideReading;
@@ -33,8 +34,16 @@ final class LimitReader {
     private final CompiledBrief compiled;
     private final Audit audit;
     private final NumberPrice prices;
+    private final List<BigFraction> multipliers;
 
-    LimitReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity, BooleanSupplier unique) {
+    LimitReader(
+            Brief brief,
+            CompiledBrief compiled,
+            Blend blend,
+            Sensitivity sensitivity,
+            List<BigFraction> multipliers,
+            BooleanSupplier unique) {
+        this.multipliers = multipliers;
         this.brief = brief;
         this.compiled = compiled;
         this.audit = new Audit(brief, blend);
@@ -98,7 +107,20 @@ final class LimitReader {
                 number(bound, bound.max()),
                 touch,
                 touch != null ? price(bound, touch) : value.isEmpty() ? priceOfNothing(bound) : null,
+                clearance(bound, value.isPresent()),
                 bound.origin());
+    }
+
+    private @Nullable Clearance clearance(Bound bound, boolean measured) {
+        var sure = bound.sure();
+        if (sure == null || !measured) {
+            return null;
+        }
+        var unit = bound.unit();
+        var one = unit.dimension() == Dimension.MASS
+                ? perUnit(unit)
+                : unit.factor().multiply(audit.base(bound));
+        return new Clearance(sure, audit.variance(bound).divide(one.multiply(one)));
     }
 
     private Limit read(Offer offer) {
@@ -117,6 +139,7 @@ final class LimitReader {
                 available.number(),
                 touches ? Side.MAX : null,
                 touches ? prices.plain(new NumberPrice.Row(row, available.number(), perUnit(unit))) : null,
+                null,
                 offer.origin());
     }
 
@@ -144,9 +167,13 @@ final class LimitReader {
     }
 
     private boolean touches(Bound bound, @Nullable Quantity limit, boolean isMin) {
-        return limit != null
-                && !measuresNothing(bound, limit)
-                && audit.slack(bound, limit, isMin).signum() == 0;
+        if (limit == null || measuresNothing(bound, limit)) {
+            return false;
+        }
+        // what is to be sure keeps away from its number: it holds the blend back where that has a price
+        return bound.sure() == null
+                ? audit.slack(bound, limit, isMin).signum() == 0
+                : multipliers.get(rowOf(bound, isMin ? Side.MIN : Side.MAX)).signum() != 0;
     }
 
     /** Whether a limit is a ratio to something of which the blend has none. */

@@ -61,11 +61,16 @@ final class NumberPrice {
     private Way plain(Row row, boolean up) {
         var rate = up ? sensitivity.raising(row.index()) : sensitivity.lowering(row.index());
         return rate.map(found -> new Way(
-                        perNumber(found, row, LinearForm.ZERO),
-                        // per cooked weight the cost taken off each cooked kilogram moves along: no exact reach
-                        perCooked.isPresent() ? null : end(row, found.reach(), up),
-                        null))
+                        perNumber(found, row, LinearForm.ZERO), isBent() ? null : end(row, found.reach(), up), null))
                 .orElse(Way.NO_BLEND);
+    }
+
+    /**
+     * Whether a rate holds at the number alone: per cooked weight the cost taken off each cooked kilogram moves along,
+     * and a tangent of a cone is no longer one beside its point.
+     */
+    private boolean isBent() {
+        return perCooked.isPresent() || !compiled.cones().isEmpty();
     }
 
     private static @Nullable BigFraction end(Row row, @Nullable BigFraction reach, boolean up) {
@@ -90,9 +95,7 @@ final class NumberPrice {
         }
         var rate = up ? sensitivity.raising(row.index()) : sensitivity.lowering(row.index());
         return rate.map(found -> new Way(
-                        perNumber(found, row, form),
-                        perCooked.isPresent() ? null : end(row, ratioReach(row, form, up), up),
-                        null))
+                        perNumber(found, row, form), isBent() ? null : end(row, ratioReach(row, form, up), up), null))
                 .orElseGet(() -> beyondTheLast(form));
     }
 

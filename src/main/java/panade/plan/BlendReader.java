@@ -23,7 +23,7 @@ final class BlendReader {
 
     private BlendReader(Brief brief, CompiledBrief compiled, List<BigFraction> point) {
         this.brief = brief;
-        for (int j = 0; j < point.size(); j++) {
+        for (int j = 0; j < compiled.columns().size(); j++) {
             var source = compiled.columns().get(j);
             used.merge(source.use(), point.get(j), BigFraction::add);
             bought.merge(source.offer().id(), point.get(j), BigFraction::add);

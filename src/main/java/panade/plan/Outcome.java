@@ -3,6 +3,7 @@ package panade.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.Verdict;
 import panade.domain.Blend;
@@ -52,6 +53,8 @@ public sealed interface Outcome {
      * @param brief the brief whose linear model was proved: the same, or one with the choice made that rules leave
      * @param choice how good that choice is; null when there are no rules
      * @param alternatives clearly different blends that keep every bound within the room's cost
+     * @param least no blend that keeps every bound costs less per kilogram, proved; null where the blend's own cost is
+     *     that least
      * @param steps what comes of moving a number, solved when it is asked for
      */
     record Blended(
@@ -63,6 +66,7 @@ public sealed interface Outcome {
             Room room,
             List<Blend> alternatives,
             Verdict.Optimum proof,
+            @Nullable BigFraction least,
             NumberSteps steps)
             implements Outcome {}
 

@@ -1,10 +1,13 @@
 package panade.plan;
 
+import java.util.List;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Verdict;
+import panade.cone.CuttingPlanes;
 import panade.domain.Brief;
 import panade.explain.conflict.Trials;
+import panade.model.Cone;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.model.Unproved;
@@ -16,16 +19,23 @@ final class PlannedTrials implements Trials {
     private final Planner planner;
     private final MixedSolver search;
     private final Deadline deadline;
+    private final List<Cone> cones;
 
-    PlannedTrials(Planner planner, MixedSolver search, Deadline deadline) {
+    PlannedTrials(Planner planner, MixedSolver search, Deadline deadline, List<Cone> cones) {
         this.planner = planner;
         this.search = search;
         this.deadline = deadline;
+        this.cones = cones;
+    }
+
+    @Override
+    public Trials under(List<Cone> others) {
+        return new PlannedTrials(planner, search, deadline, others);
     }
 
     @Override
     public Verdict prove(LinearModel model) {
-        return planner.verdict(model);
+        return CuttingPlanes.outer(model, cones, planner::verdict);
     }
 
     @Override

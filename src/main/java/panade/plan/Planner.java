@@ -16,6 +16,9 @@ import panade.compile.BriefCompiler;
 import panade.compile.CompiledBrief;
 import panade.compile.Extent;
 import panade.compile.RuleCompiler;
+import panade.cone.Cut;
+import panade.cone.CuttingPlanes;
+import panade.cone.Tightened;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.explain.Explanation;
@@ -110,12 +113,12 @@ public final class Planner {
 
     private Outcome decided(Brief asked, boolean roomy, int most) {
         var brief = keepingLabel(asked);
-        var compiled = BriefCompiler.compile(brief);
-        var verdict = verdict(compiled);
-        if (!(verdict instanceof Verdict.Optimum optimum)) {
-            return without(brief, compiled, verdict, most);
+        var plain = tightened(brief, BigFraction.ZERO);
+        var compiled = plain.compiled();
+        if (!(plain.verdict() instanceof Verdict.Optimum)) {
+            return without(brief, compiled, plain.verdict(), most);
         }
-        return settled(brief, optimum, Deadline.in(Chooser.TIME))
+        return settled(brief, plain, Deadline.in(Chooser.TIME))
                 .fold(settled -> blended(settled, roomy), proof -> conflicted(brief, compiled, most, proof));
     }
 
@@ -125,10 +128,10 @@ public final class Planner {
      *
      * @param plain the proved optimum of the brief without its rules, at raw cost
      */
-    private OrProof<Settled> settled(Brief brief, Verdict.Optimum plain, Deadline deadline) {
+    private OrProof<Settled> settled(Brief brief, Tightened plain, Deadline deadline) {
         var rate = BigFraction.ZERO;
         var settled = brief.practice().rules().isEmpty()
-                ? new OrProof.Found<>(settled(brief, brief, null, BriefCompiler.compile(brief), plain))
+                ? new OrProof.Found<>(settled(brief, brief, null, plain))
                 : settled(brief, rate, deadline);
         boolean weighed = false;
         for (int step = 0;
@@ -162,18 +165,25 @@ public final class Planner {
     }
 
     private Settled settled(Brief asked, Brief brief, @Nullable Choice choice, BigFraction rate) {
-        var compiled = BriefCompiler.compile(brief, rate);
-        var verdict = verdict(compiled);
-        if (verdict instanceof Verdict.Optimum optimum) {
-            return settled(asked, brief, choice, compiled, optimum);
-        }
-        throw new Unproved(reason(verdict));
+        return settled(asked, brief, choice, tightened(brief, rate));
     }
 
-    private static Settled settled(
-            Brief asked, Brief brief, @Nullable Choice choice, CompiledBrief compiled, Verdict.Optimum optimum) {
-        var blend = BlendReader.blend(brief, compiled, optimum.point());
-        return new Settled(asked, brief, choice, compiled, optimum, blend);
+    private static Settled settled(Brief asked, Brief brief, @Nullable Choice choice, Tightened tightened) {
+        if (!(tightened.verdict() instanceof Verdict.Optimum optimum)) {
+            throw new Unproved(reason(tightened.verdict()));
+        }
+        var blend = BlendReader.blend(brief, tightened.compiled(), optimum.point());
+        return new Settled(
+                asked, brief, choice, tightened.compiled(), optimum, blend, tightened.least(), tightened.cuts());
+    }
+
+    /** What is proved of a brief without its rules; how sure bounds keep away from their numbers is told by cuts. */
+    private Tightened tightened(Brief brief, BigFraction rate) {
+        if (brief.isSure()
+                && (brief.practice().perCooked() || !brief.practice().rules().isEmpty())) {
+            throw new Unproved("bounds that are to be sure are not solved with rules or a cost per cooked weight");
+        }
+        return CuttingPlanes.solve(BriefCompiler.compile(brief, rate), this::verdict, List.of());
     }
 
     /** A brief without rules of its own, and the proof of its least cost. */
@@ -183,7 +193,9 @@ public final class Planner {
             @Nullable Choice choice,
             CompiledBrief compiled,
             Verdict.Optimum optimum,
-            Blend blend) {}
+            Blend blend,
+            @Nullable BigFraction least,
+            List<Cut> cuts) {}
 
     private Chooser chooser(BigFraction rate, Deadline deadline) {
         return new Chooser(this::verdict, engines.mixed(), rate, deadline);
@@ -191,7 +203,7 @@ public final class Planner {
 
     /** Trials of changed briefs, all of them before a deadline. */
     public Trials trials(Deadline deadline) {
-        return new PlannedTrials(this, engines.mixed(), deadline);
+        return new PlannedTrials(this, engines.mixed(), deadline, List.of());
     }
 
     /** What comes of a brief, its cheapest blend measured again. */
@@ -220,14 +232,14 @@ public final class Planner {
     private Decision<Settled> least(Brief asked, Deadline deadline) {
         try {
             var brief = keepingLabel(asked);
-            var verdict = verdict(BriefCompiler.compile(brief));
-            if (verdict instanceof Verdict.Impossible) {
+            var plain = tightened(brief, BigFraction.ZERO);
+            if (plain.verdict() instanceof Verdict.Impossible) {
                 return new Decision.Impossible<>();
             }
-            return verdict instanceof Verdict.Optimum optimum
-                    ? settled(brief, optimum, deadline)
+            return plain.verdict() instanceof Verdict.Optimum
+                    ? settled(brief, plain, deadline)
                             .<Decision<Settled>>fold(Decision.Found::new, proof -> new Decision.Impossible<>())
-                    : new Decision.Undecided<>(reason(verdict));
+                    : new Decision.Undecided<>(reason(plain.verdict()));
         } catch (Unproved open) {
             return new Decision.Undecided<>(open.reason());
         }
@@ -264,7 +276,7 @@ public final class Planner {
      */
     public Optional<BigFraction> cheapestFound(Brief brief) {
         var compiled = BriefCompiler.compile(brief);
-        if (brief.practice().perCooked() || verdict(compiled) instanceof Verdict.Impossible) {
+        if (brief.isSure() || brief.practice().perCooked() || verdict(compiled) instanceof Verdict.Impossible) {
             return cheapest(brief).found().map(Blend::costPerKg);
         }
         var model = RuleCompiler.compile(brief, compiled, Extent.ANY).model();
@@ -341,7 +353,7 @@ public final class Planner {
             return new Outcome.Undecided(brief, fault.get());
         }
         // the two longest pieces of work, each from the proved optimum alone, at the same time
-        var measuring = CompletableFuture.supplyAsync(() -> roomy ? room(settled) : Room.UNMEASURED);
+        var measuring = CompletableFuture.supplyAsync(() -> roomy && !brief.isSure() ? room(settled) : Room.UNMEASURED);
         var explanation = new Explanation(brief, settled.compiled(), blend, optimum, watcher);
         if (roomy) {
             explanation.complete();
@@ -361,8 +373,11 @@ public final class Planner {
                         .filter(other -> fault(settled.asked(), other).isEmpty())
                         .toList(),
                 optimum,
+                settled.least(),
                 new NumberSteps(
-                        brief, blend.costPerKg(), new NearbyCost(this::verdict, this::cheapest, optimum.basis())));
+                        brief,
+                        blend.costPerKg(),
+                        new NearbyCost(this::verdict, this::cheapest, optimum::basis, settled.cuts())));
     }
 
     private static Room joined(CompletableFuture<Room> measuring) {

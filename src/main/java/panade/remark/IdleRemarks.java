@@ -46,7 +46,7 @@ record IdleRemarks(Brief brief, CompiledBrief compiled) {
                                     + " in a blend to measure it per. It is always met. Let something of that in, or drop it."));
         }
         var limit = of.side() == Side.MIN ? bound.min() : bound.max();
-        if (of.side() == Side.FIXED || limit == null || !cannotBeMissed(row)) {
+        if (of.side() == Side.FIXED || limit == null || bound.sure() != null || !cannotBeMissed(row)) {
             return Optional.empty();
         }
         return Optional.of(Words.on(bound, text(bound, of.side(), limit)));

@@ -36,7 +36,7 @@ record Range(Planner planner, CompiledBrief compiled) {
      * Research Logistics Quarterly 9, 1962).
      */
     Ends ofRatio(LinearForm form, LinearForm per, Set<Integer> without) {
-        int scale = compiled.columns().size();
+        int scale = compiled.model().columns().size();
         var columns = new ArrayList<>(compiled.model().columns());
         columns.add(new Column("scale", BigFraction.ZERO));
         var rows = new ArrayList<Row>();

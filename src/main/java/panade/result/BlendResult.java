@@ -202,6 +202,8 @@ public record BlendResult(
      * @param gap by what part of itself the cost may be above the least; zero once that is ruled out
      * @param engine what found the blend
      * @param choice how good the rules' choice of ingredients is; null when there are no rules
+     * @param boundPerKg no blend costs less, proved; null where the blend's own cost is that least, or rules leave a
+     *     choice
      * @param rows how many conditions the blend was put into
      * @param complete whether everything that was checked is exact, and nothing is left open
      */
@@ -211,6 +213,7 @@ public record BlendResult(
             BigFraction gap,
             String engine,
             @JsonInclude(Include.NON_NULL) @Nullable Choice choice,
+            @JsonInclude(Include.NON_NULL) @Nullable BigFraction boundPerKg,
             @JsonIgnore int rows,
             @JsonIgnore boolean complete) {}
 

@@ -24,6 +24,7 @@ import panade.domain.Side;
  * @param priced whether a price was worked out at all
  * @param stepCost money per kilogram that a round step of its number moves the cost by, going by the rate
  * @param holdsCostUp whether a small move of its number is worth telling
+ * @param sure how sure it is to hold although contents vary; null where they are taken as stated
  * @param moves what round steps of the number do; null where they were not asked for, or it is not touched
  */
 public record BoundResult(
@@ -37,11 +38,26 @@ public record BoundResult(
         @Nullable BigFraction max,
         @Nullable Side binding,
         ShadowPrice shadowPrice,
+        @JsonInclude(Include.NON_NULL) @Nullable Sure sure,
         @JsonIgnore String title,
         @JsonIgnore boolean priced,
         @JsonIgnore BigFraction stepCost,
         @JsonIgnore boolean holdsCostUp,
         @JsonIgnore @Nullable Moves moves) {
+
+    /**
+     * How sure a bound is to hold; the value is then a mean, and lots are above and below it.
+     *
+     * @param share of batches in which it holds
+     * @param standardDeviation of the value from batch to batch
+     * @param least in that share of batches there is at least so much; null where there is no floor
+     * @param most in that share of batches there is at most so much; null where there is no ceiling
+     */
+    public record Sure(
+            BigFraction share,
+            BigFraction standardDeviation,
+            @Nullable BigFraction least,
+            @Nullable BigFraction most) {}
 
     /**
      * What moving the number by one of its unit does to the least cost, in money per kilogram of batch.

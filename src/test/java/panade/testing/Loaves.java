@@ -45,7 +45,7 @@ public final class Loaves {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Certificate(Check.EXACT, Check.EXACT, BigFraction.ZERO, "hand", null, 1, true),
+                new Certificate(Check.EXACT, Check.EXACT, BigFraction.ZERO, "hand", null, null, 1, true),
                 null,
                 null,
                 null,

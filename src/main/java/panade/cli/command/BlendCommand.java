@@ -71,6 +71,11 @@ public final class BlendCommand extends BriefCommand {
     }
 
     @Override
+    protected boolean knowsSure() {
+        return true;
+    }
+
+    @Override
     protected void check() {
         workbook.check();
         if (conflicts < 1) {

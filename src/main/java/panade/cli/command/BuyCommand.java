@@ -24,6 +24,7 @@ import panade.cli.frame.ExitStatus;
 import panade.cli.frame.LongRunning;
 import panade.cli.frame.OutcomePrinter;
 import panade.cli.frame.ProblemPrinter;
+import panade.cli.frame.UnsupportedFeatures;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
@@ -185,6 +186,7 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
             var overrides = new Overrides(lists, amount, without, null);
             var brief = accepted(Documents.readBrief(Path.of(product.substring(0, sign)), overrides), problems);
             if (brief != null) {
+                problems.addAll(UnsupportedFeatures.sure(brief));
                 briefs.add(brief);
             }
         }

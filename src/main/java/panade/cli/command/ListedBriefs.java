@@ -39,7 +39,7 @@ public record ListedBriefs(List<String> names, List<Brief> each, Brief pooled) {
             return List.of();
         }
         var accepted = ((Reading.Accepted<Brief>) reading).value();
-        problems.addAll(UnsupportedFeatures.perCooked(accepted));
+        problems.addAll(UnsupportedFeatures.of(accepted));
         return List.of(accepted);
     }
 

@@ -163,7 +163,7 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
                 .filter(name -> InBrief.bound(brief, name).isEmpty())
                 .forEach(name -> problems.add(InBrief.noBound(brief, name)));
         if (isChosen()) {
-            problems.addAll(UnsupportedFeatures.perCooked(brief));
+            problems.addAll(UnsupportedFeatures.of(brief));
         }
         return problems;
     }

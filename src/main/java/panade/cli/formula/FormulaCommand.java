@@ -80,7 +80,7 @@ abstract class FormulaCommand implements Callable<Integer> {
         }
         var read = ((Reading.Accepted<Formula>) reading).value();
         var looked = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
-        var problems = new ArrayList<>(UnsupportedFeatures.perCooked(looked));
+        var problems = new ArrayList<>(UnsupportedFeatures.of(looked));
         return answer(read, new Start(looked, read.shares(), read.suppliers()), problems);
     }
 

@@ -1,5 +1,6 @@
 package panade.cli.frame;
 
+import java.util.ArrayList;
 import java.util.List;
 import panade.document.Documents;
 import panade.document.syntax.Problem;
@@ -23,6 +24,11 @@ public abstract class BriefCommand extends BriefsCommand {
         return true;
     }
 
+    /** Whether the command can keep a bound sure although contents vary; a brief with one is refused elsewhere. */
+    protected boolean knowsSure() {
+        return false;
+    }
+
     @Override
     protected int work() {
         var reading = Documents.readBrief(file(), overrides());
@@ -30,7 +36,9 @@ public abstract class BriefCommand extends BriefsCommand {
             return refuse(rejected.problems());
         }
         var brief = BriefRemarks.on(planner(), ((Reading.Accepted<Brief>) reading).value());
-        var unsupported = knowsCooked() ? List.<Problem>of() : UnsupportedFeatures.perCooked(brief);
+        var unsupported = new ArrayList<Problem>();
+        unsupported.addAll(knowsCooked() ? List.of() : UnsupportedFeatures.perCooked(brief));
+        unsupported.addAll(knowsSure() ? List.of() : UnsupportedFeatures.sure(brief));
         return unsupported.isEmpty() ? answer(brief) : refuse(unsupported);
     }
 }

@@ -1,6 +1,7 @@
 package panade.cli.frame;
 
 import java.util.List;
+import java.util.stream.Stream;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
@@ -17,5 +18,21 @@ public final class UnsupportedFeatures {
                         "this command cannot follow a cost per cooked weight",
                         List.of("Expected \"raw\", or nothing; \"blend\", \"swap\" and \"batch\" know both.")))
                 : List.of();
+    }
+
+    /** Whether a bound is to be sure, as a problem for a command that takes contents as stated. */
+    public static List<Problem> sure(Brief brief) {
+        return brief.bounds().stream()
+                .filter(bound -> bound.sure() != null)
+                .map(bound -> new Problem(
+                        bound.origin(),
+                        "this command cannot keep \"" + bound.name() + "\" sure",
+                        List.of("Expected no \"sure\", which takes contents as they are stated; \"blend\" knows it.")))
+                .toList();
+    }
+
+    /** Everything that a command does not know which follows only a raw cost and stated contents. */
+    public static List<Problem> of(Brief brief) {
+        return Stream.concat(perCooked(brief).stream(), sure(brief).stream()).toList();
     }
 }

@@ -28,7 +28,7 @@ final class BoundReader {
     record Draft(Bound bound, @Nullable Origin perOrigin) {}
 
     private static final String[] FIELDS = {
-        "name", "property", "kind", "ingredient", "stage", "sum", "within", "per", "min", "max", "state"
+        "name", "property", "kind", "ingredient", "stage", "sum", "within", "per", "min", "max", "state", "sure"
     };
     private static final List<String> STATES = List.of("raw", "cooked");
 
@@ -72,6 +72,7 @@ final class BoundReader {
         var read = form(object, of, per.isPresent(), against).map(form -> limits.read(object, form));
         var name = name(object, of, against);
         var state = state(object);
+        var sure = read.flatMap(limits -> new SurenessReader(problems).read(object, of, against, limits));
         var base = per.isPresent() ? against.flatMap(Selection::measure) : wholeStage();
         boolean sound = problems.count() == faultsBefore && (per.isEmpty() || base.isPresent());
         return of.flatMap(Selection::measure)
@@ -86,6 +87,7 @@ final class BoundReader {
                         found.max(),
                         state,
                         object.origin())))
+                .map(bound -> bound.withSureness(sure.orElse(null)))
                 .map(bound -> new Draft(bound, per.map(Node::origin).orElse(null)));
     }
 

@@ -15,6 +15,7 @@ import panade.domain.Brief;
 import panade.domain.Measure;
 import panade.domain.Measure.Part;
 import panade.domain.Use;
+import panade.domain.VaryingValue;
 import panade.domain.pantry.Property;
 
 /** Checks that every value a bound needs is known, and that nothing is measured per something negative. */
@@ -25,6 +26,7 @@ record ValueChecks(Brief brief, Problems problems) {
         if (!missing.isEmpty()) {
             tellMissing(draft.bound(), missing);
         }
+        checkSureness(draft.bound(), missing.isEmpty());
         var per = draft.bound().per();
         var origin = draft.perOrigin();
         if (per != null && origin != null && mayBeNegative(per)) {
@@ -33,6 +35,35 @@ record ValueChecks(Brief brief, Problems problems) {
                     "\"" + per.name() + "\" could be negative",
                     "Expected something to measure against that cannot fall below zero.");
         }
+    }
+
+    private void checkSureness(Bound bound, boolean known) {
+        if (bound.sure() == null) {
+            return;
+        }
+        var practice = brief.practice();
+        if (practice.perCooked() || !practice.rules().isEmpty()) {
+            problems.add(
+                    bound.origin(),
+                    "\"" + bound.name() + "\" cannot be made sure beside "
+                            + (practice.perCooked() ? "a cost per cooked weight" : "rules"),
+                    "Expected no \"sure\" here, or "
+                            + (practice.perCooked()
+                                    ? "\"costBasis\": \"raw\"."
+                                    : "no \"rules\" and no \"maxIngredients\"."));
+        } else if (known && !varies(bound.of())) {
+            problems.add(
+                    bound.origin(),
+                    "\"" + bound.name() + "\" is to be sure, but nothing that may be used says how it varies",
+                    "Expected a standard deviation in the ingredient set, such as \"spread\": {\"PROCNT\": 1.5}.");
+        }
+    }
+
+    private boolean varies(Measure measure) {
+        return VaryingValue.of(brief).stream()
+                .anyMatch(value -> brief.uses().stream()
+                        .anyMatch(use ->
+                                value.gain(measure, use, brief.composition()).signum() != 0));
     }
 
     /** Missing components by ingredient. */

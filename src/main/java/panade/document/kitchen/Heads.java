@@ -54,6 +54,9 @@ final class Heads {
             Map.entry("Bounds min", "At least this, with its unit: 18 %, 420 mg/100g, 2 kg."),
             Map.entry("Bounds max", "At most this, with its unit. The same as min: exactly this."),
             Map.entry("Bounds state", "raw, or cooked where cooking losses are given."),
+            Map.entry(
+                    "Bounds sure",
+                    "How often it is to hold although lots differ: 95 %. Needs spread columns in Ingredients."),
             Map.entry("Stages id", "A short name for the stage. What no stage names goes into the stage mix."),
             Map.entry("Stages kinds", "Kinds of ingredients that go into it: a; b."),
             Map.entry("Stages ingredients", "Ids of ingredients that may go into it: a; b."),

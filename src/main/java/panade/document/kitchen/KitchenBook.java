@@ -40,7 +40,8 @@ public record KitchenBook(
             "per",
             "min",
             "max",
-            "state");
+            "state",
+            "sure");
     private static final List<String> STAGE =
             List.of("id", "title", "kinds", "ingredients", Sheets.SHARE_MIN, Sheets.SHARE_MAX, "method", "weighing");
     private static final List<String> PRICE =

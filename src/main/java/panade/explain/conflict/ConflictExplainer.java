@@ -47,7 +47,7 @@ public final class ConflictExplainer {
      * @param most how many irreducible sets to tell at most; {@link #FIRST} for the first one found
      */
     public static Conflict explain(Brief brief, CompiledBrief compiled, int most, Trials trials) {
-        return new ConflictExplainer(brief, compiled, trials).conflict(most);
+        return new ConflictExplainer(brief, compiled, trials.under(compiled.cones())).conflict(most);
     }
 
     private Conflict conflict(int most) {

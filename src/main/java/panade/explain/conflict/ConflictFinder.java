@@ -157,11 +157,16 @@ final class ConflictFinder {
             }
             var without = new ArrayList<>(kept);
             without.remove(row);
-            if (Prover.EXACT.prove(linear(without)) instanceof Impossible impossible) {
+            if (prover().prove(linear(without)) instanceof Impossible impossible) {
                 kept.retainAll(support(impossible, without));
             }
         }
         return kept;
+    }
+
+    /** Cones are told in cuts as they are needed, which the exact simplex alone knows nothing of. */
+    private Prover prover() {
+        return compiled.cones().isEmpty() ? Prover.EXACT : trials;
     }
 
     /** Costs stay, because they keep the pivots from wandering among ties. */

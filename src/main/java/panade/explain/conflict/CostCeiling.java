@@ -63,7 +63,7 @@ public final class CostCeiling {
                 new Row("cost ceiling", compiled.model().costs(), Sense.AT_MOST, cooked ? BigFraction.ZERO : level);
         var limits = new ArrayList<>(compiled.rows());
         limits.add(new Limit.OfBatch());
-        return new CompiledBrief(compiled.model().with(ceiling), compiled.columns(), limits);
+        return compiled.withRows(compiled.model().with(ceiling).rows(), limits);
     }
 
     /**

@@ -41,9 +41,12 @@ final class DemandModels {
         return List.copyOf(demands);
     }
 
-    /** Rows that no demand can be without: that shares add up to the batch, and a ceiling on the cost. */
+    /**
+     * Rows that no demand can be without: that shares add up to the batch, a ceiling on the cost, and what follows from
+     * a sure bound, which asks for nothing without the bound's own row.
+     */
     boolean isBatch(int row) {
-        return compiled.rows().get(row) instanceof Limit.OfBatch;
+        return !(compiled.rows().get(row) instanceof Limit.OfNumber);
     }
 
     /** The model with those demands. */
@@ -79,8 +82,8 @@ final class DemandModels {
                 limits.add(compiled.rows().get(i));
             }
         }
-        var part = new CompiledBrief(new LinearModel(compiled.model().columns(), rows), compiled.columns(), limits);
-        return RuleCompiler.compile(brief.withRules(rules), part, Extent.ANY).model();
+        return RuleCompiler.compile(brief.withRules(rules), compiled.withRows(rows, limits), Extent.ANY)
+                .model();
     }
 
     /**

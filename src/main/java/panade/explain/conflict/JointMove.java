@@ -111,7 +111,7 @@ final class JointMove {
     }
 
     private static boolean isWritten(Brief rest, CompiledBrief compiled, int row) {
-        return !(compiled.rows().get(row) instanceof Limit.OfBatch) && new NumberMove(rest, compiled, row).isWritten();
+        return compiled.rows().get(row) instanceof Limit.OfNumber && new NumberMove(rest, compiled, row).isWritten();
     }
 
     private static BigFraction weight(NumberMove number) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.certify.Prover;
 import panade.domain.Brief;
+import panade.model.Cone;
 import panade.model.MixedModel;
 
 /**
@@ -11,6 +12,9 @@ import panade.model.MixedModel;
  * exact.
  */
 public interface Trials extends Prover {
+    /** The same of models that have cones over their first columns. */
+    Trials under(List<Cone> cones);
+
     /** What comes of a brief when all of it is solved: bounds, rules, the basis of its cost, and measured again. */
     Trial solve(Brief brief);
 

@@ -54,7 +54,13 @@ public record BindingWords(String currency) {
 
     private static String at(BoundResult bound) {
         var number = bound.binding() == Side.MIN ? bound.min() : bound.max();
-        return number == null ? "" : Figures.with(number, bound.unit());
+        var sure = bound.sure();
+        return number == null
+                ? ""
+                : Figures.with(number, bound.unit())
+                        + (sure == null
+                                ? ""
+                                : " in " + Figures.significant(sure.share().multiply(100), 4) + " % of batches");
     }
 
     /** What a round step of the number does to the cost, either way; empty when there is nothing to tell. */

@@ -43,8 +43,12 @@ public final class BlendReport {
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
         blocks.addAll(LimitTable.of(result.bounds()));
-        blocks.addAll(RoomTable.of(result));
-        blocks.addAll(UnusedTable.of(result.unused()));
+        if (SureTable.isAbout(result)) {
+            blocks.addAll(SureTable.of(result));
+        } else {
+            blocks.addAll(RoomTable.of(result));
+            blocks.addAll(UnusedTable.of(result.unused()));
+        }
         blocks.addAll(HoldingsTable.of(result.properties()));
         var ladder = result.ladder();
         if (ladder != null) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.quantity.Decimal;
 import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -68,15 +69,26 @@ public final class LimitTable {
                 limit.binding() == null || value == null ? "" : "binds");
     }
 
-    /** How far the value is from the nearer limit. */
+    /** How far the value is from the nearer limit; of a sure bound, how far what it is sure to hold is. */
     private static String margin(BoundResult limit) {
         var value = limit.value();
         if (value == null) {
             return "";
         }
+        var sure = limit.sure();
+        if (sure != null) {
+            return Figures.significant(nearer(left(sure.least(), limit.min()), left(limit.max(), sure.most())), 3);
+        }
         var below = limit.min() == null ? null : value.subtract(limit.min());
         var above = limit.max() == null ? null : limit.max().subtract(value);
         return Figures.significant(nearer(below, above), 3);
+    }
+
+    /** What is left between two numbers, as far as six digits tell: a proof by cuts leaves a hair. */
+    private static @Nullable BigFraction left(@Nullable BigFraction more, @Nullable BigFraction less) {
+        return more == null || less == null
+                ? null
+                : Decimal.of(Decimal.significant(more, 6)).subtract(Decimal.of(Decimal.significant(less, 6)));
     }
 
     private static BigFraction nearer(@Nullable BigFraction below, @Nullable BigFraction above) {

@@ -58,6 +58,13 @@ public final class VerdictWords {
     /** What is proved, and by what. */
     public String proof() {
         var certificate = result.certificate();
+        if (certificate.boundPerKg() != null) {
+            return "Proved in exact fractions: it keeps every bound, those that are to be sure as well, and no blend that"
+                    + " does is cheaper by more than "
+                    + Figures.significant(certificate.gap().multiply(100), 2)
+                    + " % (found by " + certificate.engine() + "). Other blends can cost as good as the same: compare"
+                    + " costs, not shares.";
+        }
         var choice = certificate.choice() == null ? "" : "with this choice of ingredients, ";
         var words = (certificate.complete() ? "Proved: " : "Not proved: ") + choice
                 + "no blend that keeps every bound costs less ("

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ import panade.explain.conflict.Conflict.Change;
 import panade.explain.conflict.Conflict.Member;
 import panade.explain.conflict.Conflict.Relaxation;
 import panade.export.ResultJson;
+import panade.model.Cone;
 import panade.model.LinearModel;
 import panade.model.MixedModel;
 import panade.plan.Contradiction;
@@ -200,6 +202,11 @@ class CuresTest {
 
     /** Trials whose time is over when it comes to other briefs. */
     private record Hurried(Trials trials) implements Trials {
+        @Override
+        public Trials under(List<Cone> cones) {
+            return this;
+        }
+
         @Override
         public Verdict prove(LinearModel model) {
             return trials.prove(model);
