@@ -18,7 +18,6 @@ import panade.model.LinearModel;
 import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
-import panade.quantity.Quantity;
 
 /**
  * Turns a brief into a model of shares of the batch. Each bound gives one row a side, so that a row's multiplier is
@@ -90,24 +89,25 @@ public final class BriefCompiler {
     }
 
     private void addBound(Bound bound) {
+        var of = form(bound.of());
+        var per = bound.per() == null ? null : form(bound.per());
         if (bound.isFixed(brief.batch())) {
-            addSide(bound, Side.FIXED, Sense.EQUAL, bound.max());
+            addSide(bound, Side.FIXED, of, per);
             return;
         }
-        addSide(bound, Side.MIN, Sense.AT_LEAST, bound.min());
-        addSide(bound, Side.MAX, Sense.AT_MOST, bound.max());
+        addSide(bound, Side.MIN, of, per);
+        addSide(bound, Side.MAX, of, per);
     }
 
-    private void addSide(Bound bound, Side side, Sense sense, @Nullable Quantity limit) {
+    private void addSide(Bound bound, Side side, LinearForm of, @Nullable LinearForm per) {
+        var limit = side == Side.MIN ? bound.min() : bound.max();
         if (limit == null) {
             return;
         }
-        var form = form(bound.of());
+        var sense = side == Side.MIN ? Sense.AT_LEAST : side == Side.MAX ? Sense.AT_MOST : Sense.EQUAL;
         var right = Bound.level(limit, brief.batch());
-        boolean ratio = bound.per() != null && !Bound.isAmount(limit);
-        if (ratio) {
-            form = form.minus(form(Objects.requireNonNull(bound.per())).scaled(right));
-        }
+        boolean ratio = per != null && !Bound.isAmount(limit);
+        var form = ratio ? of.minus(Objects.requireNonNull(per).scaled(right)) : of;
         addRow(bound, side, sense, clear(bound, sense, form), ratio ? BigFraction.ZERO : right);
     }
 

@@ -35,6 +35,8 @@ final class PriceReader {
     private final Blend blend;
     private final Sensitivity sensitivity;
     private final Optional<PerCooked> perCooked;
+    /** What each column costs, in money per kilogram as weighed. */
+    private final Lazy<List<BigFraction>> costs;
 
     PriceReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity) {
         this.perCooked = PerCooked.of(brief, compiled, blend);
@@ -42,6 +44,9 @@ final class PriceReader {
         this.compiled = compiled;
         this.blend = blend;
         this.sensitivity = sensitivity;
+        this.costs = new Lazy<>(() -> compiled.columns().stream()
+                .map(source -> brief.costPerKg(source.offer()))
+                .toList());
     }
 
     List<Used> used() {
@@ -132,7 +137,9 @@ final class PriceReader {
     private static BigFraction total(List<BigFraction> costs, List<BigFraction> point) {
         var total = BigFraction.ZERO;
         for (int j = 0; j < costs.size(); j++) {
-            total = total.add(costs.get(j).multiply(point.get(j)));
+            if (point.get(j).signum() != 0) {
+                total = total.add(costs.get(j).multiply(point.get(j)));
+            }
         }
         return total;
     }
@@ -153,10 +160,12 @@ final class PriceReader {
     }
 
     private List<BigFraction> costsWith(Offer offer, BigFraction price) {
-        return compiled.columns().stream()
-                .map(source -> source.offer().id().equals(offer.id()) ? offer.withPrice(price) : source.offer())
-                .map(brief::costPerKg)
-                .toList();
+        var changed = new ArrayList<>(costs.get());
+        var moved = brief.costPerKg(offer.withPrice(price));
+        for (int j : compiled.columnsOf(offer.id())) {
+            changed.set(j, moved);
+        }
+        return changed;
     }
 
     private BigFraction shareOf(String ingredient, List<BigFraction> point) {

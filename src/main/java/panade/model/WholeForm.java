@@ -3,7 +3,6 @@ package panade.model;
 import java.math.BigInteger;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -22,14 +21,12 @@ public final class WholeForm {
     }
 
     /** The form of coefficients, none zero, in ascending order of columns. */
-    static WholeForm of(Map<Integer, BigFraction> coefficients) {
-        var multiple = commonDenominator(coefficients.values());
-        return new WholeForm(
-                coefficients.keySet().stream().mapToInt(Integer::intValue).toArray(),
-                coefficients.values().stream()
-                        .map(value -> value.getNumerator().multiply(multiple.divide(value.getDenominator())))
-                        .toList(),
-                multiple);
+    static WholeForm of(int[] columns, List<BigFraction> coefficients) {
+        var multiple = commonDenominator(coefficients);
+        var values = coefficients.stream()
+                .map(value -> value.getNumerator().multiply(multiple.divide(value.getDenominator())))
+                .toList();
+        return new WholeForm(columns, values, multiple);
     }
 
     /** The least positive number that makes all values whole. */

@@ -27,6 +27,7 @@ public final class Neighbourhood {
     private static final int CEILING_DIGITS = 12;
 
     private final LinearModel model;
+    private final List<BigFraction> optimum;
     private final Basis start;
     private final WalkedOptima walked;
     /** Made when a search fails. */
@@ -61,6 +62,7 @@ public final class Neighbourhood {
 
     private Neighbourhood(Verdict.Optimum optimum, Row cost) {
         this.model = optimum.model().with(cost);
+        this.optimum = optimum.point();
         this.start = with(optimum.basis(), model.rows().size() - 1);
         this.walked = new WalkedOptima(model, start);
     }
@@ -97,7 +99,13 @@ public final class Neighbourhood {
 
     /** The least of a linear form over the columns. */
     public Extreme least(LinearForm form) {
-        return extreme(form, false);
+        return isNothing(form) ? new Extreme(BigFraction.ZERO, optimum) : extreme(form, false);
+    }
+
+    /** Whether a form is zero at the optimum and can be nowhere below: that is the least then. */
+    private boolean isNothing(LinearForm form) {
+        return form.values().stream().allMatch(value -> value.signum() > 0)
+                && form.dot(optimum).signum() == 0;
     }
 
     /** The most of a linear form over the columns; blends are bounded, so there is one. */

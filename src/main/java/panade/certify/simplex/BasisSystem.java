@@ -2,6 +2,7 @@ package panade.certify.simplex;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -149,34 +150,41 @@ public final class BasisSystem {
         return all;
     }
 
+    /** Sums over a model's rows, by column, in whole numbers over one denominator above zero. */
+    record Combination(List<BigInteger> sums, BigInteger denominator) {}
+
     /**
      * What a combination of the rows comes to in each column.
      *
      * @param multipliers by row
      */
-    public static List<BigFraction> combined(LinearModel model, List<BigFraction> multipliers) {
+    static Combination combined(LinearModel model, List<BigFraction> multipliers) {
         var common = WholeForm.commonDenominator(multipliers);
-        var forms = new ArrayList<WholeForm>();
-        var shared = BigInteger.ONE;
-        for (int i = 0; i < multipliers.size(); i++) {
-            var form = model.rows().get(i).form().whole();
-            forms.add(form);
-            if (multipliers.get(i).signum() != 0) {
-                shared = shared.divide(shared.gcd(form.denominator())).multiply(form.denominator());
-            }
-        }
-        var sums = new ArrayList<>(Collections.nCopies(model.columns().size(), BigInteger.ZERO));
+        var shared = sharedDenominator(model, multipliers);
+        var sums = new BigInteger[model.columns().size()];
+        Arrays.fill(sums, BigInteger.ZERO);
         for (int i = 0; i < multipliers.size(); i++) {
             if (multipliers.get(i).signum() != 0) {
-                var form = forms.get(i);
+                var form = model.rows().get(i).form().whole();
                 var factor = Integers.times(multipliers.get(i), common).multiply(shared.divide(form.denominator()));
                 for (int k = 0; k < form.size(); k++) {
                     int j = form.column(k);
-                    sums.set(j, sums.get(j).add(factor.multiply(form.value(k))));
+                    sums[j] = sums[j].add(factor.multiply(form.value(k)));
                 }
             }
         }
-        var scale = common.multiply(shared);
-        return sums.stream().map(sum -> BigFraction.of(sum, scale)).toList();
+        return new Combination(Arrays.asList(sums), common.multiply(shared));
+    }
+
+    /** The least number that makes every row whole that counts. */
+    private static BigInteger sharedDenominator(LinearModel model, List<BigFraction> multipliers) {
+        var shared = BigInteger.ONE;
+        for (int i = 0; i < multipliers.size(); i++) {
+            if (multipliers.get(i).signum() != 0) {
+                var own = model.rows().get(i).form().whole().denominator();
+                shared = shared.divide(shared.gcd(own)).multiply(own);
+            }
+        }
+        return shared;
     }
 }

@@ -1,5 +1,6 @@
 package panade.certify.simplex;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -172,15 +173,18 @@ public final class SparseDictionary implements Dictionary {
     private Cells over(LinearForm form) {
         var multipliers = solved(system.multipliers(form::at));
         var worth = BasisSystem.combined(model, multipliers);
-        var cells = new ArrayList<BigFraction>();
-        for (int variable : nonbasic) {
-            if (variable < columnCount) {
-                cells.add(form.at(variable).subtract(worth.get(variable)));
-            } else {
-                cells.add(slackPrice(multipliers, variable - columnCount));
-            }
+        var own = form.whole().denominator();
+        var factor = own.divide(own.gcd(worth.denominator()));
+        var common = worth.denominator().multiply(factor);
+        var cells = new BigInteger[nonbasic.length];
+        for (int place = 0; place < nonbasic.length; place++) {
+            int variable = nonbasic[place];
+            cells[place] = variable < columnCount
+                    ? Integers.times(form.at(variable), common)
+                            .subtract(worth.sums().get(variable).multiply(factor))
+                    : Integers.times(slackPrice(multipliers, variable - columnCount), common);
         }
-        return Cells.of(cells);
+        return new Cells(cells, common);
     }
 
     /** What one unit of a row's slack costs: slacks of ceilings count downwards. */

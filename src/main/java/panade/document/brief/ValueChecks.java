@@ -19,7 +19,16 @@ import panade.domain.VaryingValue;
 import panade.domain.pantry.Property;
 
 /** Checks that every value a bound needs is known, and that nothing is measured per something negative. */
-record ValueChecks(Brief brief, Problems problems) {
+final class ValueChecks {
+    private final Brief brief;
+    private final Problems problems;
+    private final List<Use> uses;
+
+    ValueChecks(Brief brief, Problems problems) {
+        this.brief = brief;
+        this.problems = problems;
+        this.uses = brief.uses();
+    }
 
     void check(BoundReader.Draft draft) {
         var missing = missing(draft.bound());
@@ -87,7 +96,7 @@ record ValueChecks(Brief brief, Problems problems) {
     }
 
     private void collect(Part part, Map<String, Set<String>> missing) {
-        for (var use : brief.uses()) {
+        for (var use : uses) {
             if (isInReach(part, use)) {
                 part.properties().keySet().forEach(property -> collect(use.ingredient(), property, missing));
             }
@@ -102,7 +111,7 @@ record ValueChecks(Brief brief, Problems problems) {
 
     // What lacks in a sum is the part that nobody stated.
     private void collect(String ingredient, String id, Map<String, Set<String>> missing) {
-        if (brief.composition().stated(ingredient, id).isPresent()) {
+        if (brief.composition().base(ingredient, id).isPresent()) {
             return;
         }
         var property = brief.set().property(id);
@@ -149,7 +158,7 @@ record ValueChecks(Brief brief, Problems problems) {
     }
 
     private boolean mayBeNegative(Measure per) {
-        return brief.uses().stream()
+        return uses.stream()
                 .filter(use -> per.isKnown(use, brief.composition()))
                 .anyMatch(use -> per.perKg(use, brief.composition()).signum() < 0);
     }
