@@ -18,6 +18,7 @@ import panade.domain.Stage;
 import panade.domain.pantry.IngredientSet;
 import panade.explain.Explanation;
 import panade.explain.Room;
+import panade.lazy.Lazy;
 import panade.plan.Choice;
 import panade.plan.NumberSteps;
 import panade.plan.Outcome.Blended;
@@ -94,13 +95,15 @@ public final class BlendResults {
         var label = sections.label();
         return new BlendResult(
                 Status.OPTIMAL,
-                explanation.unique(),
+                new Lazy<>(explanation::unique),
                 cost(),
                 blend.lines().stream().map(this::line).toList(),
-                explanation.limits().stream().map(new BoundResults(steps)::of).toList(),
-                explanation.unused().stream().map(this::unused).toList(),
+                new Lazy<>(() -> explanation.limits().stream()
+                        .map(new BoundResults(steps)::of)
+                        .toList()),
+                new Lazy<>(() -> explanation.unused().stream().map(this::unused).toList()),
                 explanation.properties().stream().map(BlendResults::property).toList(),
-                prices(),
+                new Lazy<>(this::prices),
                 blended.room().ingredients().stream()
                         .map(each -> new IngredientRoom(each.ingredient(), each.min(), each.max()))
                         .toList(),

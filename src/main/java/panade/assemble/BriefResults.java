@@ -27,11 +27,10 @@ public final class BriefResults {
 
     /** The same as a part of a larger result, which tells the remarks itself. */
     public static BriefResult partOf(Outcome outcome) {
-        return outcome.explained()
-                .fold(
-                        BlendResults::partOf,
-                        NoBlendResults::partOf,
-                        (Undecided open) -> BriefResult.Undecided.because(open.reason()));
+        return outcome.fold(
+                BlendResults::partOf,
+                NoBlendResults::partOf,
+                (Undecided open) -> BriefResult.Undecided.because(open.reason()));
     }
 
     /** What readers tell of a brief. */

@@ -17,6 +17,7 @@ import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.Sureness;
 import panade.domain.origin.Origin;
+import panade.lazy.Lazy;
 import panade.model.Unproved;
 import panade.quantity.Unit;
 

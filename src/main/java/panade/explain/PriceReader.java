@@ -15,6 +15,7 @@ import panade.domain.purchase.Offer;
 import panade.explain.Explanation.Entry;
 import panade.explain.Explanation.Unused;
 import panade.explain.Explanation.Used;
+import panade.lazy.Lazy;
 import panade.model.LinearForm;
 import panade.model.Unproved;
 import panade.quantity.Unit;

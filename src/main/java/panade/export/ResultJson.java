@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import java.math.BigDecimal;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.lazy.Lazy;
 import panade.quantity.Decimal;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.MapperFeature;
@@ -24,6 +25,7 @@ public final class ResultJson {
             .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .addModule(new SimpleModule()
                     .addSerializer(BigFraction.class, new FractionSerializer())
+                    .addSerializer(Lazy.class, new LazySerializer())
                     .addSerializer(Enum.class, new ConstantSerializer()))
             .build();
 
@@ -52,6 +54,19 @@ public final class ResultJson {
         @Override
         public void serialize(BigFraction value, JsonGenerator json, SerializationContext context) {
             json.writeNumber(number(value));
+        }
+    }
+
+    /** A part that is worked out when it is asked for is written like any other. */
+    @SuppressWarnings("rawtypes")
+    private static final class LazySerializer extends StdSerializer<Lazy> {
+        LazySerializer() {
+            super(Lazy.class);
+        }
+
+        @Override
+        public void serialize(Lazy value, JsonGenerator json, SerializationContext context) {
+            context.writeValue(json, value.get());
         }
     }
 

@@ -21,7 +21,7 @@ final class BoundRows {
 
     static Bounds of(BlendResult result) {
         var rows = new BoundRows(result);
-        var all = result.bounds();
+        var all = result.bounds().get();
         var shown = LimitTable.shown(all);
         var holding = BindingWords.touched(shown).stream()
                 .filter(BoundResult::holdsCostUp)

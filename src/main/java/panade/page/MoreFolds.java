@@ -18,7 +18,7 @@ final class MoreFolds {
     static Folds of(BlendResult result) {
         var folds = new ArrayList<Fold>();
         add(folds, RoomTable.of(result));
-        add(folds, UnusedTable.of(result.unused()));
+        add(folds, UnusedTable.of(result.unused().get()));
         add(folds, HoldingsTable.of(result.properties()));
         return new Folds(folds);
     }

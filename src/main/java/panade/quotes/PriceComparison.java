@@ -43,6 +43,12 @@ public record PriceComparison(
         return Stream.concat(best.stream(), Stream.of(pooled)).allMatch(PriceComparison::isProved);
     }
 
+    /** The same with every explanation complete: an outcome of which a part cannot be settled is undecided. */
+    public PriceComparison explained() {
+        return new PriceComparison(
+                lists, best.stream().map(Outcome::explained).toList(), costOf, regret, average, pooled.explained());
+    }
+
     private static boolean isProved(Outcome outcome) {
         var choice = outcome instanceof Blended blended ? blended.choice() : null;
         return choice == null || choice.closed();

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.lazy.Lazy;
 
 /**
  * A certified least-cost blend with its reasons.
@@ -30,13 +31,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record BlendResult(
         Status status,
-        boolean unique,
+        Lazy<Boolean> unique,
         Cost cost,
         List<BlendLine> blend,
-        List<BoundResult> bounds,
-        List<UnusedIngredient> unused,
+        Lazy<List<BoundResult>> bounds,
+        Lazy<List<UnusedIngredient>> unused,
         List<PropertyValue> properties,
-        List<PriceRange> prices,
+        Lazy<List<PriceRange>> prices,
         List<IngredientRoom> room,
         List<PropertyRoom> propertyRoom,
         List<Alternative> alternatives,
@@ -52,10 +53,7 @@ public record BlendResult(
         implements BriefResult {
     public BlendResult {
         blend = List.copyOf(blend);
-        bounds = List.copyOf(bounds);
-        unused = List.copyOf(unused);
         properties = List.copyOf(properties);
-        prices = List.copyOf(prices);
         room = List.copyOf(room);
         propertyRoom = List.copyOf(propertyRoom);
         alternatives = List.copyOf(alternatives);

@@ -18,6 +18,11 @@ import panade.plan.Outcome.Blended;
  */
 public record Substitution(Set<String> out, Blended before, Outcome after, List<StandIn> standIns) {
 
+    /** The same with the explanation of what there is without it complete, or undecided where a part is not settled. */
+    public Substitution explained() {
+        return new Substitution(out, before, after.explained(), standIns);
+    }
+
     /**
      * One stand-in on its own: others of the missing one's kinds that are new to the blend are left out too.
      *

@@ -165,7 +165,7 @@ public final class BlendWorkbook {
         sheet.title("Every bound");
         sheet.say("As proved. The last two columns are what moving the number by one of its unit changes the cost by.");
         sheet.head("Bound", "Value", "Least", "Most", "Unit", "", perKg + "raised", perKg + "lowered");
-        result.bounds().forEach(bound -> sheet.add(bound(bound)));
+        result.bounds().get().forEach(bound -> sheet.add(bound(bound)));
         return sheet.finish();
     }
 

@@ -106,7 +106,7 @@ class UndecidedTest {
                 .contains("The safest blend under every list is not known");
         assertThat(words.lines().filter(line -> line.startsWith("autumn")))
                 .allMatch(line -> line.contains("not known"));
-        assertThat(ResultJson.text(QuotesResults.of(brief, comparison, List.of())))
+        assertThat(ResultJson.text(QuotesResults.of(brief, comparison.explained(), List.of())))
                 .contains("\"undecided\"")
                 .contains(REASON);
     }
@@ -143,7 +143,7 @@ class UndecidedTest {
                 .contains("Whether anything can replace it could not be decided: " + REASON)
                 .contains("Without it nothing is proved")
                 .doesNotContain("None can", "more than one bound gives", "none");
-        assertThat(ResultJson.text(SwapResults.of(swap)))
+        assertThat(ResultJson.text(SwapResults.of(swap.explained())))
                 .contains("\"undecided\"")
                 .doesNotContain("fails");
     }

@@ -150,7 +150,7 @@ class CattleFeedTest {
     }
 
     private static BoundResult bound(BlendResult result, String name) {
-        return result.bounds().stream()
+        return result.bounds().get().stream()
                 .filter(bound -> bound.name().equals(name))
                 .findFirst()
                 .orElseThrow();

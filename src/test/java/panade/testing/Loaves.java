@@ -2,6 +2,7 @@ package panade.testing;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import panade.lazy.Lazy;
 import panade.quantity.Decimal;
 import panade.result.BlendResult;
 import panade.result.BlendResult.Allergens;
@@ -26,7 +27,7 @@ public final class Loaves {
         var cost = number(perKg);
         return new BlendResult(
                 Status.OPTIMAL,
-                true,
+                Lazy.known(true),
                 new Cost(
                         "USD",
                         cost,
@@ -38,10 +39,10 @@ public final class Loaves {
                         BigFraction.ONE,
                         null),
                 List.of(),
+                Lazy.known(List.of()),
+                Lazy.known(List.of()),
                 List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                Lazy.known(List.of()),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -81,7 +81,7 @@ public final class QuotesCommand extends BriefsCommand {
     }
 
     private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks) {
-        var result = QuotesResults.of(pooled, comparison, remarks);
+        var result = QuotesResults.of(pooled, json() ? comparison.explained() : comparison, remarks);
         print(() -> ResultJson.text(result), () -> QuotesReport.of(result));
         workbook.write(() -> QuotesWorkbook.of(result), err());
         return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))

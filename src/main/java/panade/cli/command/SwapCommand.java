@@ -68,7 +68,7 @@ public final class SwapCommand extends BriefCommand {
     }
 
     private int print(Substitution swap) {
-        var result = SwapResults.of(swap);
+        var result = SwapResults.of(json() ? swap.explained() : swap);
         print(() -> ResultJson.text(result), () -> SwapReport.of(result));
         return ExitStatus.of(swap.after());
     }

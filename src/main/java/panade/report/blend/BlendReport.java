@@ -39,15 +39,16 @@ public final class BlendReport {
         if (full != null) {
             blocks.addAll(FullCostTable.of(full, result.brief().currency()));
         }
-        var binding = new BindingWords(result.brief().currency()).points(result.bounds());
+        var binding = new BindingWords(result.brief().currency())
+                .points(result.bounds().get());
         blocks.add(new Heading("What holds the cost up"));
         blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
-        blocks.addAll(LimitTable.of(result.bounds()));
+        blocks.addAll(LimitTable.of(result.bounds().get()));
         if (SureTable.isAbout(result)) {
             blocks.addAll(SureTable.of(result));
         } else {
             blocks.addAll(RoomTable.of(result));
-            blocks.addAll(UnusedTable.of(result.unused()));
+            blocks.addAll(UnusedTable.of(result.unused().get()));
         }
         blocks.addAll(HoldingsTable.of(result.properties()));
         var ladder = result.ladder();

@@ -34,8 +34,8 @@ public final class RoomTable {
         var slack = Figures.significant(result.slack().multiply(100), 3);
         var blocks = new ArrayList<Block>();
         blocks.add(new Heading("Room to move for " + slack + " % more money, and prices that change nothing"));
-        blocks.add(
-                new Table(COLUMNS, result.prices().stream().map(RoomTable::row).toList()));
+        blocks.add(new Table(
+                COLUMNS, result.prices().get().stream().map(RoomTable::row).toList()));
         if (!result.alternatives().isEmpty()) {
             blocks.add(
                     new Paragraph("Clearly different blends that keep every bound for at most " + slack + " % more:"));

@@ -28,12 +28,12 @@ final class SureTable {
 
     /** Whether some bound is to be sure. */
     static boolean isAbout(BlendResult result) {
-        return result.bounds().stream().anyMatch(bound -> bound.sure() != null);
+        return result.bounds().get().stream().anyMatch(bound -> bound.sure() != null);
     }
 
     /** The table. */
     static List<Block> of(BlendResult result) {
-        var rows = result.bounds().stream()
+        var rows = result.bounds().get().stream()
                 .filter(bound -> bound.sure() != null)
                 .map(SureTable::row)
                 .toList();

@@ -70,7 +70,9 @@ public final class VerdictWords {
                 + "no blend that keeps every bound costs less ("
                 + (certificate.complete() ? "checked in exact fractions" : "the check in exact fractions failed")
                 + "; found by " + certificate.engine() + ").";
-        return result.unique() ? words : words + " Other blends cost exactly the same: compare costs, not shares.";
+        return result.unique().get()
+                ? words
+                : words + " Other blends cost exactly the same: compare costs, not shares.";
     }
 
     /** How good the choice of ingredients is; nothing when there are no rules. */
