@@ -7,10 +7,16 @@ import panade.render.PlainText;
 
 /** Prints what is wrong with documents, and how much of it there is. */
 public final class ProblemPrinter {
+    /** Problems shown in full; whoever has more mends one cause of many, not each on its own. */
+    private static final int SHOWN = 200;
+
     private ProblemPrinter() {}
 
     public static int print(List<Problem> problems, PrintWriter err) {
-        problems.forEach(problem -> print(problem, err));
+        problems.stream().limit(SHOWN).forEach(problem -> print(problem, err));
+        if (problems.size() > SHOWN) {
+            err.println("And " + (problems.size() - SHOWN) + " more, not shown: mend these first.");
+        }
         err.println(
                 problems.size() == 1
                         ? "1 problem; nothing was calculated."
