@@ -1,6 +1,7 @@
 package panade.document.pantry;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,8 @@ import panade.document.syntax.Problems;
 
 /** Checks that sums are made of known parts and that none is a part of itself. */
 record SumChecks(Traits traits, Map<String, ObjectNode> sums, Problems problems) {
+    /** How many sums may be parts of each other in a row: more are a slip, and each is worked out within the next. */
+    private static final int DEEPEST = 50;
 
     void check() {
         sums.values().forEach(sum -> sum.fields().forEach(this::checkKnown));
@@ -25,6 +28,36 @@ record SumChecks(Traits traits, Map<String, ObjectNode> sums, Problems problems)
                 tell(name, circle.get());
             }
         }
+        if (told.isEmpty()) {
+            checkDepth();
+        }
+    }
+
+    /** Where no sum is a part of itself, depths settle after as many rounds as there are sums in a row. */
+    private void checkDepth() {
+        var depths = new HashMap<String, Integer>();
+        boolean hasRisen = true;
+        for (int i = 0; i <= DEEPEST && hasRisen; i++) {
+            hasRisen = false;
+            for (var name : sums.keySet()) {
+                int parts = parts(name).stream()
+                        .mapToInt(part -> depths.getOrDefault(part, 0))
+                        .max()
+                        .orElse(0);
+                hasRisen |= !Integer.valueOf(parts + 1).equals(depths.put(name, parts + 1));
+                if (parts == DEEPEST) {
+                    tellDepth(name);
+                    return;
+                }
+            }
+        }
+    }
+
+    private void tellDepth(String name) {
+        problems.add(
+                Objects.requireNonNull(sums.get(name)).origin(),
+                "The sum \"" + name + "\" has more than " + DEEPEST + " sums in a row as parts of each other",
+                "Expected sums of what ingredients state, or of few such sums.");
     }
 
     private void checkKnown(Field part) {
