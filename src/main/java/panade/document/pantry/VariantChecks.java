@@ -5,12 +5,16 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import panade.document.syntax.Circles;
 import panade.document.syntax.Node.TextNode;
 import panade.document.syntax.Problems;
 
 /** Checks that every lot of another ingredient names one that exists and is not, by any way, a lot of itself. */
 final class VariantChecks {
+    /** How many lots of lots there may be in a row: more are a slip, and each limit of use covers all below it. */
+    private static final int DEEPEST = 20;
+
     private final Map<String, IngredientReader.Draft> drafts = new LinkedHashMap<>();
     private final Problems problems;
 
@@ -31,6 +35,28 @@ final class VariantChecks {
                             "\"" + id + "\" is a variant of itself: " + Circles.words(circle),
                             "Expected the id of the ingredient that this is another lot of."));
         }));
+        if (told.isEmpty()) {
+            checkDepth();
+        }
+    }
+
+    /** One fault for a whole row, however long it is. */
+    private void checkDepth() {
+        for (var draft : drafts.values()) {
+            var parent = draft.variantOf();
+            for (int i = 0; i < DEEPEST && parent.isPresent(); i++) {
+                parent =
+                        Optional.ofNullable(drafts.get(parent.get().text())).flatMap(IngredientReader.Draft::variantOf);
+            }
+            if (parent.isPresent()) {
+                problems.add(
+                        draft.variantOf().orElseThrow().origin(),
+                        "\"" + draft.ingredient().id() + "\" is a lot of a lot of a lot, more than " + DEEPEST
+                                + " times over",
+                        "Expected the id of the ingredient itself, which all its lots are variants of.");
+                return;
+            }
+        }
     }
 
     private void checkKnown(TextNode parent) {
