@@ -2,7 +2,6 @@ package panade.harden;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,11 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import panade.testing.CommandRun;
 
@@ -28,12 +22,6 @@ import panade.testing.CommandRun;
  * @param files contents by path
  */
 record Attack(long number, String command, Map<String, byte[]> files) {
-    /** Of processor time of the thread that runs the command; of the clock, six times as much on a busy machine. */
-    private static final long SECONDS = 10;
-
-    private static final Pattern TRACE = Pattern.compile(
-            "\\tat |Exception|\\b(?:java|panade|tools|org|com)\\.[a-z]+\\.|A fault of ours|Out of memory|Out of stack");
-
     /** The command and damage of a number; the same for the same number. */
     static Attack of(long number, List<Kitchen> corpus) {
         var random = new Random(number * 0x9E3779B97F4A7C15L);
@@ -60,8 +48,8 @@ record Attack(long number, String command, Map<String, byte[]> files) {
     String fault(Path folder) {
         try {
             write(folder);
-            var run = run(folder);
-            return run == null ? "still at work after " + SECONDS + " s" : fault(folder, run);
+            var run = LimitedRun.of(words(folder));
+            return run == null ? "still at work after " + LimitedRun.SECONDS + " s" : fault(folder, run);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -82,56 +70,9 @@ record Attack(long number, String command, Map<String, byte[]> files) {
                 .toArray(String[]::new);
     }
 
-    /** What came of it; null where it takes too long. */
-    private @Nullable CommandRun run(Path folder) {
-        var answer = new CompletableFuture<CommandRun>();
-        var thread = new Thread(() -> {
-            try {
-                answer.complete(CommandRun.of(words(folder)));
-            } catch (Throwable thrown) {
-                answer.completeExceptionally(thrown);
-            }
-        });
-        thread.setDaemon(true);
-        thread.start();
-        for (int waited = 0; waited < 6 * SECONDS && processorSeconds(thread) < SECONDS; waited++) {
-            var found = waited(answer);
-            if (found != null) {
-                return found;
-            }
-        }
-        return null;
-    }
-
-    private static @Nullable CommandRun waited(CompletableFuture<CommandRun> answer) {
-        try {
-            return answer.get(1, TimeUnit.SECONDS);
-        } catch (TimeoutException e) {
-            return null;
-        } catch (ExecutionException | InterruptedException e) {
-            return new CommandRun(5, "", "Exception " + e.getCause());
-        }
-    }
-
-    private static long processorSeconds(Thread thread) {
-        return ManagementFactory.getThreadMXBean().getThreadCpuTime(thread.getId()) / 1_000_000_000;
-    }
-
     private @Nullable String fault(Path folder, CommandRun run) throws IOException {
-        if (!List.of(0, 2, 3, 4, 6).contains(run.status())) {
-            return "ended with " + run.status() + ": " + run.messages();
-        }
-        if (run.status() != 0 && run.messages().isBlank() && run.output().isBlank()) {
-            return "ended with " + run.status() + " without a word";
-        }
-        var trace = TRACE.matcher(run.messages());
-        if (trace.find()) {
-            return "tells its inner parts: " + run.messages();
-        }
-        if (run.messages().length() > 200_000) {
-            return "tells " + run.messages().length() + " characters";
-        }
-        return changed(folder);
+        var fault = LimitedRun.fault(run);
+        return fault == null ? changed(folder) : fault;
     }
 
     /** What was modified or left behind. */
