@@ -1,6 +1,8 @@
 package panade.intake;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,17 +59,43 @@ public record Beginning(
      * @param values by tagname or score; what is not known is not there
      * @param allergens null when nobody knows
      * @param offers at what prices it can be had; none where nobody knows one
+     * @param source where its values are from; empty where somebody told them
      */
     public record Item(
             String name,
             Map<String, BigDecimal> values,
             @Nullable List<String> allergens,
             List<String> kinds,
-            List<Price> offers) {
+            List<Price> offers,
+            String source) {
         public Item {
             values = Map.copyOf(values);
             kinds = List.copyOf(kinds);
             offers = List.copyOf(offers);
+        }
+
+        /** The same of these kinds. */
+        public Item ofKinds(List<String> others) {
+            return new Item(name, values, allergens, others, offers, source);
+        }
+
+        /** The same with one more offer. */
+        public Item with(Price offer) {
+            var all = new ArrayList<>(offers);
+            all.add(offer);
+            return new Item(name, values, allergens, kinds, all, source);
+        }
+
+        /** The same with one more value. */
+        public Item with(String property, BigDecimal value) {
+            var all = new HashMap<>(values);
+            all.put(property, value);
+            return new Item(name, all, allergens, kinds, offers, source);
+        }
+
+        /** The same carrying these allergens; null when nobody knows. */
+        public Item carrying(@Nullable List<String> others) {
+            return new Item(name, values, others, kinds, offers, source);
         }
 
         /** What documents call it. */
@@ -81,8 +109,9 @@ public record Beginning(
      *
      * @param item the ingredient's id
      * @param price money for a weight
+     * @param pack the smallest weight sold; empty where any is
      */
-    public record Price(String item, String supplier, String price, String per) {}
+    public record Price(String item, String supplier, String price, String per, String pack) {}
 
     /**
      * A number that the product must keep.
@@ -124,6 +153,11 @@ public record Beginning(
     /** A set that is there already, with what is new in it; comments and layout stay as they are. */
     public String addedTo(String set) {
         var merge = new SetMerge(set, true, false);
+        if (!scores.isEmpty()) {
+            var about = NODES.objectNode();
+            about.set("traits", traits());
+            merge.addAbout(about);
+        }
         items.forEach(item -> merge.add(new IngredientDraft(item.id(), ingredient(item), Map.of())));
         return merge.text();
     }
@@ -147,6 +181,9 @@ public record Beginning(
         item.values().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(value -> values.put(value.getKey(), value.getValue()));
+        if (!item.source().isEmpty()) {
+            json.put("source", item.source());
+        }
         return json;
     }
 
@@ -154,8 +191,8 @@ public record Beginning(
     public String prices(String before) {
         var rows = items.stream()
                 .flatMap(item -> item.offers().stream())
-                .map(offer ->
-                        List.of(offer.item(), offer.supplier(), offer.price(), offer.per(), "", "", "", currency, ""))
+                .map(offer -> List.of(
+                        offer.item(), offer.supplier(), offer.price(), offer.per(), offer.pack(), "", "", currency, ""))
                 .toList();
         var old = before.isEmpty() ? List.<List<String>>of() : CsvGrid.offers(before, "", new Faults());
         return PriceRows.csv(PriceRows.joined(old, new Quote(rows, List.of(), Set.of())));

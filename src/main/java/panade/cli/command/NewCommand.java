@@ -12,16 +12,19 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import panade.cli.frame.ChoiceConverter;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.KitchenFile;
 import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
+import panade.cli.interview.Addition;
 import panade.cli.interview.AnswerDraft;
 import panade.cli.interview.Dialogue;
 import panade.cli.interview.Dialogue.Answer;
 import panade.cli.interview.Interview;
+import panade.cli.interview.Interview.Purpose;
 import panade.document.Documents;
 import panade.document.KitchenWorkbooks;
 import panade.document.syntax.Overrides;
@@ -41,10 +44,18 @@ import picocli.CommandLine.Spec;
 /** Starts a pantry and a brief. */
 @Command(
         name = "new",
-        description = "Start a set and a brief by answering questions.",
+        description = {
+            "Start a set and a brief by answering questions, or add to what is there.",
+            "Answers are kept as they are given: after a break, the same command goes on from there."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = {"", "Example: panade new", "         panade new --xlsx kitchen.xlsx"})
+        footer = {
+            "",
+            "Example: panade new",
+            "         panade new --add ingredient",
+            "         panade new --xlsx kitchen.xlsx"
+        })
 public final class NewCommand implements Callable<Integer> {
     private final Supplier<BufferedReader> in;
     private final PrintWriter out;
@@ -64,6 +75,13 @@ public final class NewCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Ask nothing: write a small example kitchen as a workbook, to be changed into your own.")
     private @Nullable Path workbook;
+
+    @Option(
+            names = "--add",
+            paramLabel = "WHAT",
+            converter = ChoiceConverter.OfAddition.class,
+            description = "Ask only what is needed to add to a pantry that is there: product or ingredient.")
+    private @Nullable Addition addition;
 
     public NewCommand(Supplier<BufferedReader> in, Console console) {
         this.in = in;
@@ -87,20 +105,50 @@ public final class NewCommand implements Callable<Integer> {
 
     private int ask() {
         var reader = in.get();
-        var draft = new AnswerDraft(folder);
+        var purpose = purpose();
+        var draft = new AnswerDraft(folder, purpose);
         try {
             var dialogue = new Dialogue(reader, out, earlier(reader, draft), draft::keep);
-            var beginning = new Interview(dialogue, this::pantry, name -> Files.exists(brief(name))).hold();
-            int status = write(beginning);
+            var beginning = new Interview(
+                            dialogue, purpose, pantries(), this::pantry, name -> Files.exists(brief(name)))
+                    .hold();
+            int status = purpose == Purpose.INGREDIENT ? add(beginning) : write(beginning);
             draft.delete();
             return status;
         } catch (Dialogue.Ended e) {
             err.println("The answers ended before the questions did; nothing was written"
                     + (draft.isKept()
                             ? " but the answers: " + PlainText.line(draft.file().toString())
-                                    + ". panade new goes on from there."
+                                    + ". The same command goes on from there."
                             : "."));
             return ExitStatus.USAGE;
+        }
+    }
+
+    private Purpose purpose() {
+        if (addition == null) {
+            return Purpose.KITCHEN;
+        }
+        if (pantries().isEmpty()) {
+            throw UsageErrors.in(spec, "--add: there is no pantry here yet; panade new starts one.");
+        }
+        return addition == Addition.PRODUCT ? Purpose.PRODUCT : Purpose.INGREDIENT;
+    }
+
+    /** Names of the pantries that are there. */
+    private List<String> pantries() {
+        var sets = folder.resolve("ingredient-sets");
+        if (!Files.isDirectory(sets)) {
+            return List.of();
+        }
+        try (var folders = Files.list(sets)) {
+            return folders.filter(each -> Files.exists(each.resolve("ingredients.json")))
+                    .map(each -> each.getFileName().toString())
+                    .filter(name -> Slug.of(name).equals(name))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw UsageErrors.in(spec, sets + " cannot be read.");
         }
     }
 
@@ -141,7 +189,6 @@ public final class NewCommand implements Callable<Integer> {
 
     private int write(Beginning beginning) {
         var set = set(beginning.pantry());
-        var prices = set.resolveSibling("prices-today.csv");
         var brief = brief(beginning.product());
         if (Files.exists(brief)) {
             throw UsageErrors.in(
@@ -151,13 +198,10 @@ public final class NewCommand implements Callable<Integer> {
         var lists = new ArrayList<String>();
         try {
             if (!Files.exists(set) || !beginning.items().isEmpty()) {
-                put(set, Files.exists(set) ? beginning.addedTo(text(set)) : beginning.set(), written);
-                put(prices, beginning.prices(before(prices)), written);
+                putPantry(beginning, written);
             }
             var up = "../ingredient-sets/" + Slug.of(beginning.pantry()) + "/";
-            lists.addAll(lists(Objects.requireNonNull(set.toAbsolutePath().getParent())).stream()
-                    .map(up::concat)
-                    .toList());
+            lists.addAll(lists(set).stream().map(up::concat).toList());
             put(brief, beginning.brief(up + "ingredients.json", lists), written);
         } catch (IOException e) {
             throw UsageErrors.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
@@ -167,8 +211,44 @@ public final class NewCommand implements Callable<Integer> {
             out.println(PlainText.line("These price lists count together; take those that do not out of the brief: "
                     + String.join(", ", lists)));
         }
-        written.forEach(file -> out.println(PlainText.line("Written: " + file)));
+        tell(beginning, written);
         return checked(brief);
+    }
+
+    /** Puts further ingredients into a pantry that is there. */
+    private int add(Beginning beginning) {
+        var written = new ArrayList<Path>();
+        try {
+            putPantry(beginning, written);
+        } catch (IOException e) {
+            throw UsageErrors.in(spec, "cannot write in " + folder.toAbsolutePath() + ".");
+        }
+        out.println();
+        tell(beginning, written);
+        out.println("Briefs that name price lists of their own, or under \"only\" what may go in, take nothing new"
+                + " until it is named there.");
+        return ExitStatus.DONE;
+    }
+
+    private void tell(Beginning beginning, List<Path> written) {
+        written.forEach(file -> out.println(PlainText.line("Written: " + file)));
+        if (beginning.items().stream().anyMatch(item -> !item.source().isEmpty())) {
+            out.println("What common ingredients hold, and their allergens, are those of the food as such: read your"
+                    + " supplier's papers.");
+        }
+    }
+
+    private void putPantry(Beginning beginning, List<Path> written) throws IOException {
+        var set = set(beginning.pantry());
+        var prices = prices(set);
+        put(set, Files.exists(set) ? beginning.addedTo(text(set)) : beginning.set(), written);
+        put(prices, beginning.prices(before(prices)), written);
+    }
+
+    /** The list that new prices are written into: the only one there is, or today's. */
+    private static Path prices(Path set) throws IOException {
+        var lists = Files.exists(set) ? lists(set) : List.<String>of();
+        return set.resolveSibling(lists.size() == 1 ? lists.get(0) : "prices-today.csv");
     }
 
     /** A price list as it is; refused where that cannot be read, so that nothing of it is lost. */
@@ -190,8 +270,8 @@ public final class NewCommand implements Callable<Integer> {
     }
 
     /** The pantry's price lists, which count together. */
-    private static List<String> lists(Path pantry) throws IOException {
-        try (var files = Files.list(pantry)) {
+    private static List<String> lists(Path set) throws IOException {
+        try (var files = Files.list(Objects.requireNonNull(set.toAbsolutePath().getParent()))) {
             return files.map(file -> file.getFileName().toString())
                     .filter(name -> name.startsWith("prices-") && name.endsWith(".csv"))
                     .sorted()

@@ -3,6 +3,7 @@ package panade.cli.frame;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import panade.cli.interview.Addition;
 import panade.label.nutrition.EnergyMethod;
 import panade.label.nutrition.Format;
 import picocli.CommandLine.ITypeConverter;
@@ -29,6 +30,13 @@ public abstract sealed class ChoiceConverter<E extends Enum<E>> implements IType
     public static final class OfFormat extends ChoiceConverter<Format> {
         public OfFormat() {
             super(Format.values());
+        }
+    }
+
+    /** What is added to a pantry. */
+    public static final class OfAddition extends ChoiceConverter<Addition> {
+        public OfAddition() {
+            super(Addition.values());
         }
     }
 

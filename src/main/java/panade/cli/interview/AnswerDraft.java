@@ -14,8 +14,18 @@ public final class AnswerDraft {
     private final Path file;
     private boolean kept;
 
-    public AnswerDraft(Path folder) {
-        this.file = folder.resolve("panade-new.draft");
+    /**
+     * A draft.
+     *
+     * @param what the questions are for; answers to other questions are kept apart
+     */
+    public AnswerDraft(Path folder, Interview.Purpose what) {
+        this.file = folder.resolve(
+                switch (what) {
+                    case KITCHEN -> "panade-new.draft";
+                    case PRODUCT -> "panade-new-product.draft";
+                    case INGREDIENT -> "panade-new-ingredient.draft";
+                });
     }
 
     public Path file() {

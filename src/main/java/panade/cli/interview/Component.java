@@ -1,5 +1,7 @@
 package panade.cli.interview;
 
+import java.util.List;
+
 /** A component that is asked for, and how its bound is written; named by its tagname. */
 enum Component {
     WATER("water", "g", "%"),
@@ -15,6 +17,11 @@ enum Component {
         this.words = words;
         this.unit = unit;
         this.share = share;
+    }
+
+    /** Those that are asked for; what a short beginning can do without is left out. */
+    static List<Component> asked(boolean full) {
+        return full ? List.of(values()) : List.of(PROCNT, FAT, NA);
     }
 
     String words() {

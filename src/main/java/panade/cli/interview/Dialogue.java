@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.apache.commons.text.WordUtils;
 import panade.render.PlainText;
 
 /**
@@ -20,6 +21,7 @@ import panade.render.PlainText;
  */
 public final class Dialogue {
     private static final String BACK = "back";
+    private static final int WIDTH = 96;
 
     /**
      * What was answered.
@@ -75,7 +77,8 @@ public final class Dialogue {
     /** Says something between questions. */
     void say(String words) {
         if (taken == given.size()) {
-            out.println(PlainText.line(words));
+            var indent = words.startsWith("  ") ? "  " : "";
+            out.println(indent + WordUtils.wrap(PlainText.line(words).strip(), WIDTH, "\n    ", false));
         }
     }
 

@@ -16,9 +16,9 @@ final class GroupQuestions {
     private final Dialogue dialogue;
     private final IngredientQuestions each;
 
-    GroupQuestions(Dialogue dialogue) {
+    GroupQuestions(Dialogue dialogue, IngredientQuestions each) {
         this.dialogue = dialogue;
-        this.each = new IngredientQuestions(dialogue);
+        this.each = each;
     }
 
     /** The ingredients with what others ask for them. */
@@ -47,9 +47,7 @@ final class GroupQuestions {
     }
 
     private Item withOffer(Item item) {
-        var offers = new ArrayList<>(item.offers());
-        each.offer(item.name()).ifPresent(offers::add);
-        return new Item(item.name(), item.values(), item.allergens(), item.kinds(), offers);
+        return each.offer(item.name()).map(item::with).orElse(item);
     }
 
     /** The ingredients with the kinds they are of. */
@@ -58,10 +56,9 @@ final class GroupQuestions {
                 || !dialogue.agrees("Do you group ingredients by what they do, such as texturate, binder, fat?")) {
             return items;
         }
-        dialogue.say("With commas where one does several things; Enter for none.");
+        dialogue.say("With commas where one does several things; Enter for what stands in brackets, or none.");
         var all = new ArrayList<>(items);
-        all.replaceAll(item -> new Item(
-                item.name(), item.values(), item.allergens(), each.words("  " + item.name() + " is"), item.offers()));
+        all.replaceAll(item -> item.ofKinds(each.words("  " + item.name() + " is", String.join(", ", item.kinds()))));
         return all;
     }
 
@@ -82,7 +79,9 @@ final class GroupQuestions {
         var scored = new HashMap<String, BigDecimal>();
         items.forEach(item ->
                 each.number("  " + name + " of " + item.name()).ifPresent(number -> scored.put(item.id(), number)));
-        items.replaceAll(item -> withValue(item, name, scored));
+        items.replaceAll(item -> Optional.ofNullable(scored.get(item.id()))
+                .map(number -> item.with(name, number))
+                .orElse(item));
         scores.put(name, name + ", scored here");
         return scores;
     }
@@ -93,12 +92,6 @@ final class GroupQuestions {
                 && !List.of("water", "protein", "fat", "sodium").contains(text);
     }
 
-    private static Item withValue(Item item, String name, Map<String, BigDecimal> scored) {
-        var values = new HashMap<>(item.values());
-        Optional.ofNullable(scored.get(item.id())).ifPresent(number -> values.put(name, number));
-        return new Item(item.name(), values, item.allergens(), item.kinds(), item.offers());
-    }
-
     /** Parts that are mixed on their own, before all comes together. */
     List<Part> stages(List<Known> items, WishQuestions wishes) {
         var parts = new ArrayList<Part>();
@@ -106,10 +99,11 @@ final class GroupQuestions {
             return parts;
         }
         for (var name = part(parts); !name.isEmpty(); name = part(parts)) {
-            var members = several("  What goes into it? With commas", items, false);
+            var members = Known.chosen(dialogue, "  What goes into it? With commas", items, false);
             var inIt =
                     items.stream().filter(item -> members.contains(item.id())).toList();
-            var shared = several("  Which of these go into the rest as well? Enter for none", inIt, true);
+            var shared =
+                    Known.chosen(dialogue, "  Which of these go into the rest as well? Enter for none", inIt, true);
             var share = wishes.limits("of " + name + " in the batch", "%");
             parts.add(new Part(name, members, shared, share.least(), share.most()));
         }
@@ -129,14 +123,5 @@ final class GroupQuestions {
         boolean taken = id.equals("mix")
                 || parts.stream().anyMatch(part -> Slug.of(part.name()).equals(id));
         return text.isEmpty() ? !parts.isEmpty() : !id.isEmpty() && !taken;
-    }
-
-    /** Ids of the ingredients that are named. */
-    List<String> several(String question, List<Known> items, boolean mayBeNone) {
-        return dialogue.ask(
-                question,
-                "",
-                "Expected names among these, with commas: " + Known.names(items) + ".",
-                text -> Known.named(text, items).filter(ids -> mayBeNone || !ids.isEmpty()));
     }
 }

@@ -1,7 +1,6 @@
 package panade.cli.interview;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,25 +18,41 @@ import panade.sheet.WordList;
 /** What is asked of one ingredient. */
 final class IngredientQuestions {
     private static final String NUMBER = "Expected a number with a decimal point, or nothing if you do not know.";
+    private static final String USUAL_SUPPLIER = "market";
     private static final BigDecimal WHOLE = BigDecimal.valueOf(101);
 
     private final Dialogue dialogue;
+    private final boolean full;
 
-    IngredientQuestions(Dialogue dialogue) {
+    /**
+     * Questions.
+     *
+     * @param full whether to ask for what not every kitchen needs: water, supplier, pack
+     */
+    IngredientQuestions(Dialogue dialogue, boolean full) {
         this.dialogue = dialogue;
+        this.full = full;
     }
 
     /** The ingredient, as far as it is known. */
     Item item(String name) {
         var values = values();
-        var offers = new ArrayList<Price>();
-        offer(name).ifPresent(offers::add);
-        return new Item(name, values, allergens(), List.of(), offers);
+        var offers = offer(name).stream().toList();
+        return new Item(name, values, allergens(""), List.of(), offers, "");
+    }
+
+    /** One of the common ingredients, of which only the kitchen's own has to be asked. */
+    Item common(Item item) {
+        dialogue.say(item.name() + ": " + item.source());
+        var offered = offer(item.name()).map(item::with).orElse(item);
+        var words = item.allergens();
+        var usual = words == null ? "" : words.isEmpty() ? "none" : String.join(", ", words);
+        return full ? offered.carrying(allergens(usual)) : offered;
     }
 
     /** Who sells it at what price; nothing where that is not known. */
     Optional<Price> offer(String name) {
-        var supplier = dialogue.text("  From whom?", "market");
+        var supplier = full ? dialogue.text("  From whom?", USUAL_SUPPLIER) : USUAL_SUPPLIER;
         var price = dialogue.ask(
                 "  At what price, such as 4.20/lb or 85/20 kg? Enter if you do not know",
                 "",
@@ -49,8 +64,17 @@ final class IngredientQuestions {
         }
         int slash = price.indexOf('/');
         var money = price.substring(0, slash).strip();
+        var pack = full ? pack() : "";
         return Optional.of(new Price(
-                Slug.of(name), supplier, money, price.substring(slash + 1).strip()));
+                Slug.of(name), supplier, money, price.substring(slash + 1).strip(), pack));
+    }
+
+    private String pack() {
+        return dialogue.ask(
+                "  In packs of what, such as 25 kg? Enter if any weight is sold",
+                "",
+                "Expected a weight, such as 25 kg, or nothing.",
+                text -> text.isEmpty() ? Optional.of("") : Interview.weight(text));
     }
 
     private static Optional<String> price(String text) {
@@ -66,10 +90,11 @@ final class IngredientQuestions {
     }
 
     /** Null where nobody knows. */
-    private @Nullable List<String> allergens() {
+    private @Nullable List<String> allergens(String usual) {
         return dialogue.ask(
-                        "  Which allergens does it carry? With commas; none if it carries none, Enter if you do not know",
-                        "",
+                        "  Which allergens does it carry? With commas; none if it carries none, "
+                                + (usual.isEmpty() ? "Enter" : "?") + " if you do not know",
+                        usual,
                         "On no law's list. Expected names such as soy, wheat, milk; none; or \"other: kiwi\" for what is on no"
                                 + " list. ",
                         text -> text.isEmpty() || text.equals("?")
@@ -86,7 +111,7 @@ final class IngredientQuestions {
     private Map<String, BigDecimal> values() {
         while (true) {
             var values = new LinkedHashMap<String, BigDecimal>();
-            for (var asked : Component.values()) {
+            for (var asked : Component.asked(full)) {
                 number("  " + asked.words() + ", " + asked.unit()).ifPresent(found -> values.put(asked.name(), found));
             }
             var whole = values.entrySet().stream()
@@ -114,7 +139,7 @@ final class IngredientQuestions {
     }
 
     /** Words with commas between them. */
-    List<String> words(String question) {
-        return WordList.read(dialogue.text(question, "").replace(',', ';'));
+    List<String> words(String question, String usual) {
+        return dialogue.ask(question, usual, "", text -> Optional.of(WordList.read(text.replace(',', ';'))));
     }
 }

@@ -55,6 +55,15 @@ record Known(String id, String name, Set<String> values, boolean isWhole, Set<St
         return Optional.of(ids);
     }
 
+    /** Ids of those that somebody names. */
+    static List<String> chosen(Dialogue dialogue, String question, List<Known> items, boolean mayBeNone) {
+        return dialogue.ask(
+                question,
+                "",
+                "Expected names among these, with commas: " + names(items) + ".",
+                text -> named(text, items).filter(ids -> mayBeNone || !ids.isEmpty()));
+    }
+
     /** Their names, with commas between. */
     static String names(List<Known> all) {
         return String.join(", ", all.stream().map(Known::name).toList());

@@ -22,17 +22,19 @@ final class WishQuestions {
     }
 
     private final Dialogue dialogue;
+    private final boolean full;
     private final List<Wish> wishes = new ArrayList<>();
 
-    WishQuestions(Dialogue dialogue) {
+    WishQuestions(Dialogue dialogue, boolean full) {
         this.dialogue = dialogue;
+        this.full = full;
     }
 
     /** The wishes about those ingredients; scores are about the mean of a kind where there are kinds. */
     List<Wish> ask(List<Known> items, Collection<String> scores) {
         dialogue.say("");
         dialogue.say("Now what all of it together must hold. Enter leaves a number open.");
-        for (var asked : Component.values()) {
+        for (var asked : Component.asked(full)) {
             if (isKnown(asked.name(), asked.words(), items)) {
                 wish("property", asked.name(), asked.words(), asked.share());
             }
@@ -40,12 +42,16 @@ final class WishQuestions {
         var kinds = new TreeSet<String>();
         items.forEach(item -> kinds.addAll(item.kinds()));
         scores.forEach(score -> score(score, items, kinds));
-        if (!kinds.isEmpty()
+        if (full
+                && !kinds.isEmpty()
                 && dialogue.agrees("Is there a least or a most of any kind (" + String.join(", ", kinds) + ")?")) {
             kinds.forEach(kind -> wish("kind", kind, kind, "%"));
         }
-        dialogue.say("And how much of each ingredient goes in.");
-        items.forEach(item -> wish("ingredient", item.id(), item.name(), "%"));
+        var limited =
+                Known.chosen(dialogue, "Of which ingredients is there a least or a most? Enter for none", items, true);
+        items.stream()
+                .filter(item -> limited.contains(item.id()))
+                .forEach(item -> wish("ingredient", item.id(), item.name(), "%"));
         return wishes;
     }
 
