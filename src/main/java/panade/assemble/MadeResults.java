@@ -11,7 +11,6 @@ import panade.audit.Audit;
 import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
-import panade.domain.Measure;
 import panade.domain.Stage;
 import panade.explain.Explanation;
 import panade.nudge.Start;
@@ -31,12 +30,6 @@ import panade.result.formula.MadeResult.Status;
 
 /** Makes the result of a formula as it is made. */
 public final class MadeResults {
-    /**
-     * A number that is off by less than this part of it counts as kept: no scale shows it, and the weights of a past
-     * result are rounded.
-     */
-    private static final int FINEST = 1_000_000_000;
-
     private final Brief brief;
     private final Blend blend;
     private final Set<String> unsold;
@@ -144,14 +137,14 @@ public final class MadeResults {
                 .map(line -> line.use().ingredient())
                 .distinct()
                 .map(id -> difference(id, best))
-                .filter(each -> !isAsGoodAs(each.grams(), each.cheapestGrams()) || isSomething(each.costPerKg()))
+                .filter(each -> !Audit.isAsGoodAs(each.grams(), each.cheapestGrams()) || isSomething(each.costPerKg()))
                 .sorted(Comparator.comparing(MadeResults::size).reversed())
                 .toList();
     }
 
     private boolean isSomething(@Nullable BigFraction cost) {
         var all = blend.costPerKg();
-        return cost == null || !isAsGoodAs(all.add(cost), all);
+        return cost == null || !Audit.isAsGoodAs(all.add(cost), all);
     }
 
     /** How much a difference makes in money; what is not known comes last. */
@@ -193,7 +186,7 @@ public final class MadeResults {
     }
 
     private static BigFraction change(BigFraction least, BigFraction cost) {
-        return isAsGoodAs(least, cost) ? BigFraction.ZERO : least.subtract(cost);
+        return Audit.isAsGoodAs(least, cost) ? BigFraction.ZERO : least.subtract(cost);
     }
 
     private Cost cost(BigFraction sold) {
@@ -237,27 +230,11 @@ public final class MadeResults {
         return limit == null || !known ? null : audit.number(bound, limit).orElse(null);
     }
 
-    /** Whether all that a bound needs of the formula's ingredients is known. */
     boolean isKnown(Bound bound) {
-        return blend.lines().stream()
-                .allMatch(line -> Stream.of(bound.of(), bound.per() == null ? bound.of() : bound.per())
-                        .allMatch((Measure measure) -> measure.isKnown(line.use(), brief.composition())));
+        return audit.isKnown(bound);
     }
 
     boolean isMet(Bound bound) {
-        var min = bound.min();
-        var max = bound.max();
-        return (min == null || audit.slack(bound, min, true).signum() >= 0 || isAsGoodAsAt(bound, min))
-                && (max == null || audit.slack(bound, max, false).signum() >= 0 || isAsGoodAsAt(bound, max));
-    }
-
-    private boolean isAsGoodAsAt(Bound bound, Quantity limit) {
-        var value = audit.value(bound);
-        var number = audit.number(bound, limit);
-        return value.isPresent() && number.isPresent() && isAsGoodAs(value.get(), number.get());
-    }
-
-    private static boolean isAsGoodAs(BigFraction value, BigFraction number) {
-        return value.subtract(number).abs().multiply(FINEST).compareTo(number.abs()) <= 0;
+        return audit.isKept(bound);
     }
 }

@@ -22,6 +22,12 @@ import panade.quantity.Unit;
  * values alone, and says what it breaks.
  */
 public final class Audit {
+    /**
+     * A number that is off by less than this part of it counts as kept where a formula is looked at: no scale shows it,
+     * and the weights of a past result are rounded.
+     */
+    private static final int FINEST = 1_000_000_000;
+
     private final Brief brief;
     private final Blend blend;
     private final Ledger ledger;
@@ -80,6 +86,35 @@ public final class Audit {
         return isMin ? amount.subtract(allowed) : allowed.subtract(amount);
     }
 
+    /** Whether a bound is kept, or missed by so little that no scale shows it. */
+    public boolean isKept(Bound bound) {
+        return isKept(bound, bound.min(), true) && isKept(bound, bound.max(), false);
+    }
+
+    private boolean isKept(Bound bound, @Nullable Quantity limit, boolean isMin) {
+        return limit == null || slack(bound, limit, isMin).signum() >= 0 || isAt(bound, limit);
+    }
+
+    private boolean isAt(Bound bound, Quantity limit) {
+        return value(bound)
+                .flatMap(value -> number(bound, limit).map(number -> isAsGoodAs(value, number)))
+                .orElse(false);
+    }
+
+    /** Whether two numbers differ by no more than a billionth of the second. */
+    public static boolean isAsGoodAs(BigFraction value, BigFraction number) {
+        return value.subtract(number).abs().multiply(FINEST).compareTo(number.abs()) <= 0;
+    }
+
+    /** Whether all that a bound needs of what is in the blend is known. */
+    public boolean isKnown(Bound bound) {
+        var per = bound.per();
+        return blend.lines().stream()
+                .map(Blend.Line::use)
+                .allMatch(use -> bound.of().isKnown(use, brief.composition())
+                        && (per == null || per.isKnown(use, brief.composition())));
+    }
+
     private BigFraction allowed(Bound bound, Quantity limit) {
         if (Bound.isAmount(limit)) {
             return limit.base().divide(brief.batch().base());
@@ -132,7 +167,7 @@ public final class Audit {
                 .filter(bound -> breaks(bound, bound.min(), true) || breaks(bound, bound.max(), false))
                 .map(Bound::name);
         var offers = brief.offers().stream()
-                .filter(this::breaks)
+                .filter(this::isShort)
                 .map(offer -> offer.ingredient() + " available " + offer.supplier());
         return Stream.concat(bounds, offers).toList();
     }
@@ -174,7 +209,8 @@ public final class Audit {
         return variance;
     }
 
-    private boolean breaks(Offer offer) {
+    /** Whether the blend takes more of an offer than can be had. */
+    public boolean isShort(Offer offer) {
         var available = offer.available();
         return available != null
                 && available

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
+import panade.audit.Audit;
 import panade.bench.BatchSheet.Line;
 import panade.bench.WeighingModel.Giving;
 import panade.bench.WeighingModel.Limit;
@@ -47,24 +48,50 @@ public final class Weighing {
     private final @Nullable Blended best;
     private final Brief brief;
     private final Blend exact;
+    private final @Nullable MoveAtMost most;
     /** Whether a search that the sheet rests on ended before it was done. */
     private final AtomicBoolean endedEarly = new AtomicBoolean();
 
-    private Weighing(Planner planner, @Nullable Blended best, Brief brief, Blend exact) {
+    private Weighing(Planner planner, @Nullable Blended best, Brief brief, Blend exact, @Nullable MoveAtMost most) {
         this.planner = planner;
         this.best = best;
         this.brief = brief;
         this.exact = exact;
+        this.most = most;
     }
 
     /** The sheet for a proved blend. */
     public static BatchSheet of(Planner planner, Blended best, Scales scales) {
-        return new Weighing(planner, best, best.brief(), best.blend()).sheet(scales);
+        return new Weighing(planner, best, best.brief(), best.blend(), null).sheet(scales);
     }
 
     /** The sheet for any blend of a brief's batch. */
     public static BatchSheet of(Planner planner, Brief brief, Blend blend, Scales scales) {
-        return new Weighing(planner, null, brief, blend).sheet(scales);
+        return new Weighing(planner, null, brief, blend, null).sheet(scales);
+    }
+
+    /**
+     * The sheet for a formula. No line moves further than it may, and bounds that the formula breaks itself, or of
+     * which that is not known, are broken where nothing else is found.
+     */
+    public static BatchSheet of(Planner planner, Brief brief, Blend formula, Scales scales, MoveAtMost most) {
+        var audit = new Audit(brief, formula);
+        var known = brief.bounds().stream().filter(audit::isKnown).toList();
+        var all = new Weighing(planner, null, brief.withBounds(known), formula, most);
+        var kept = known.stream().filter(audit::isKept).toList();
+        var keeping = new Weighing(planner, null, brief.withBounds(kept), formula, most);
+        return all.sheet(scales, keeping);
+    }
+
+    private BatchSheet sheet(Scales scales, Weighing keeping) {
+        var shares = shares(scales);
+        var model = new WeighingModel(brief, shares);
+        var keptModel = new WeighingModel(keeping.brief, shares);
+        var weights = meeting(model, shares, LIMIT)
+                .or(() -> keeping.meeting(keptModel, shares, LIMIT))
+                .orElseGet(() -> keeping.nearest(keptModel, shares));
+        endedEarly.compareAndSet(false, keeping.endedEarly.get());
+        return sheet(model, shares, weights, null);
     }
 
     private BatchSheet sheet(Scales scales) {
@@ -124,7 +151,8 @@ public final class Weighing {
         var shares = new ArrayList<Share>();
         weights.forEach((use, share) -> {
             var kilograms = share.multiply(brief.batch().base());
-            shares.add(new Share(use, kilograms, scales.stepFor(stage(use), kilograms)));
+            var moved = most == null ? null : most.of(kilograms);
+            shares.add(new Share(use, kilograms, scales.stepFor(stage(use), kilograms), moved));
         });
         return shares;
     }

@@ -1,5 +1,6 @@
 package panade.bench;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import panade.model.LinearModel.Column;
 import panade.model.LinearModel.Row;
 import panade.model.LinearModel.Sense;
 import panade.model.MixedModel;
+import panade.quantity.Decimal;
 import panade.quantity.Fractions;
 import panade.quantity.Quantity;
 
@@ -42,8 +44,16 @@ final class WeighingModel {
         ALL
     }
 
-    /** A line: where it goes, its exact weight and the step it is weighed in, both in kilograms. */
-    record Share(Use use, BigFraction kilograms, Quantity step) {}
+    /**
+     * A line: where it goes, its exact weight and the step it is weighed in, both in kilograms.
+     *
+     * @param moved how far from its exact weight it may be weighed, in kilograms, if not in the next step; null for any
+     */
+    record Share(
+            Use use,
+            BigFraction kilograms,
+            Quantity step,
+            @Nullable BigFraction moved) {}
 
     /**
      * A limit on the weights, in kilograms.
@@ -136,6 +146,7 @@ final class WeighingModel {
         for (int l = 0; l < lines.size(); l++) {
             columns.add(new Column("off " + l, BigFraction.ONE));
             addOff(l, rows);
+            addMost(l, rows);
         }
         for (var limit : limits) {
             boolean gives = giving == Giving.ALL || (giving == Giving.FIXED && limit.fixed());
@@ -154,6 +165,25 @@ final class WeighingModel {
         int off = lines.size() + line;
         rows.add(new Row("over", Map.of(line, part, off, BigFraction.ONE.negate()), Sense.AT_MOST, exact.divide(size)));
         rows.add(new Row("under", Map.of(line, part, off, BigFraction.ONE), Sense.AT_LEAST, exact.divide(size)));
+    }
+
+    /** The step below and the step above are near enough for any line. */
+    private void addMost(int line, List<Row> rows) {
+        var most = lines.get(line).moved();
+        if (most == null) {
+            return;
+        }
+        var exact = lines.get(line).kilograms();
+        var down = Fractions.min(
+                whole(exact.subtract(most), line, RoundingMode.CEILING), whole(exact, line, RoundingMode.FLOOR));
+        var up = Fractions.max(
+                whole(exact.add(most), line, RoundingMode.FLOOR), whole(exact, line, RoundingMode.CEILING));
+        rows.add(new Row("least moved", LinearForm.of(line, BigFraction.ONE), Sense.AT_LEAST, down));
+        rows.add(new Row("most moved", LinearForm.of(line, BigFraction.ONE), Sense.AT_MOST, up));
+    }
+
+    private BigFraction whole(BigFraction kilograms, int line, RoundingMode mode) {
+        return Decimal.of(kilograms.divide(step(line)).bigDecimalValue(0, mode));
     }
 
     private Row inside(Row row, BigFraction margin) {

@@ -3,20 +3,26 @@ package panade.cli.command;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.BatchResults;
+import panade.assemble.formula.MadeBatchResults;
 import panade.bench.BatchSheet;
+import panade.bench.MoveAtMost;
 import panade.bench.Scales;
 import panade.bench.Weighing;
-import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.FormulaOrBriefCommand;
+import panade.cli.frame.MoveConverter;
 import panade.cli.frame.Version;
 import panade.cli.frame.WeightConverter;
 import panade.cli.frame.WorkbookOption;
 import panade.domain.Brief;
 import panade.export.ResultJson;
+import panade.nudge.Start;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Quantity;
+import panade.report.formula.MadeSheetReport;
 import panade.report.plate.SheetReport;
+import panade.result.BatchResult;
 import panade.workbook.BatchWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,7 +35,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade batch constraints/dumpling-filling.json --batch 1lb --fine 0.1g"})
-public final class BatchCommand extends BriefCommand {
+public final class BatchCommand extends FormulaOrBriefCommand {
     @Mixin
     private final WorkbookOption workbook = new WorkbookOption();
 
@@ -54,6 +60,14 @@ public final class BatchCommand extends BriefCommand {
             description = "Weights under this go on the finer scale; 20 steps of the other unless given.")
     private @Nullable Quantity below;
 
+    @Option(
+            names = "--move-at-most",
+            converter = MoveConverter.class,
+            paramLabel = "SHARE|WEIGHT",
+            description = "Of a formula: how far a line may be weighed from what it asks, such as 5%% of it or 2g; no"
+                    + " further than the next step of the scale unless given.")
+    private @Nullable Quantity most;
+
     public BatchCommand(Console console) {
         super(console);
     }
@@ -64,13 +78,41 @@ public final class BatchCommand extends BriefCommand {
     }
 
     @Override
-    protected int answer(Brief brief) {
+    protected void checkBrief() {
+        if (most != null) {
+            throw usage("--move-at-most: expected a formula, of which the lines have weights to move from; the lines of"
+                    + " a cheapest blend move as little as every bound allows.");
+        }
+    }
+
+    @Override
+    protected int answer(String title, Start made) {
+        var brief = made.brief();
+        var cap = new MoveAtMost(most);
+        var sheet = Weighing.of(planner(), brief, made.blend(), fineEnough(brief), cap);
+        var result = MadeBatchResults.of(title, made, sheet, cap);
+        print(() -> ResultJson.text(result), () -> MadeSheetReport.of(result));
+        workbook.write(() -> BatchWorkbook.of(new BatchResult(result.sheet(), result.remarks())), err());
+        if (result.broken().isEmpty()) {
+            return ExitStatus.DONE;
+        }
+        return sheet.endedEarly() ? ExitStatus.UNDECIDED : ExitStatus.NO_BLEND;
+    }
+
+    /** The scales, on which the batch shows. */
+    private Scales fineEnough(Brief brief) {
         var scales = scales(brief);
         scales.tooCoarse(brief).ifPresent(step -> {
             throw usage("A scale that reads " + step.text() + " a step: a batch of "
                     + brief.batch().text()
                     + " is less than one of them; expected a finer one, such as --weighing 1g.");
         });
+        return scales;
+    }
+
+    @Override
+    protected int answer(Brief brief) {
+        var scales = fineEnough(brief);
         var outcome = planner().answer(brief);
         return outcome instanceof Blended blended ? print(Weighing.of(planner(), blended, scales)) : explain(brief);
     }

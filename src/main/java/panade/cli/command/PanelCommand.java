@@ -2,12 +2,13 @@ package panade.cli.command;
 
 import org.jspecify.annotations.Nullable;
 import panade.assemble.PanelResults;
+import panade.bench.MoveAtMost;
 import panade.bench.Scales;
 import panade.bench.Weighing;
-import panade.cli.frame.BriefCommand;
 import panade.cli.frame.ChoiceConverter;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.FormulaOrBriefCommand;
 import panade.cli.frame.ShareConverter;
 import panade.cli.frame.Version;
 import panade.cli.frame.WeightConverter;
@@ -19,6 +20,7 @@ import panade.label.Panel;
 import panade.label.PanelRequest;
 import panade.label.nutrition.EnergyMethod;
 import panade.label.nutrition.Format;
+import panade.nudge.Start;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Quantity;
 import panade.report.plate.PanelReport;
@@ -34,7 +36,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade panel constraints/dumpling-filling.json --format eu --xlsx label.xlsx"})
-public final class PanelCommand extends BriefCommand {
+public final class PanelCommand extends FormulaOrBriefCommand {
     @Option(
             names = "--format",
             converter = ChoiceConverter.OfFormat.class,
@@ -88,9 +90,29 @@ public final class PanelCommand extends BriefCommand {
         workbook.check();
     }
 
+    private PanelRequest request() {
+        return new PanelRequest(format, energy, serving, pack, tail);
+    }
+
+    @Override
+    protected int answer(String title, Start made) {
+        var brief = made.brief();
+        var what = "Of what is made, \"" + title + "\", whatever bounds it breaks";
+        if (!weighed) {
+            return print(brief, made.blend(), request(), what + ".");
+        }
+        var scales = Scales.stated(brief);
+        var sheet = Weighing.of(planner(), brief, made.blend(), scales, new MoveAtMost(null));
+        return print(
+                brief,
+                sheet.weighed(),
+                request(),
+                what + "; as weighed in steps of " + scales.step().text() + ".");
+    }
+
     @Override
     protected int answer(Brief brief) {
-        var request = new PanelRequest(format, energy, serving, pack, tail);
+        var request = request();
         var outcome = planner().answer(brief);
         if (!(outcome instanceof Blended blended)) {
             return explain(brief);

@@ -90,7 +90,7 @@ public final class CompareCommand implements Callable<Integer> {
     private List<Compared> read(Path file, List<Problem> problems) {
         if (!Documents.isFormula(file)) {
             return accepted(Documents.readBrief(file, options.overrides()), problems).stream()
-                    .map(found -> cheapest(file, looked(found)))
+                    .map(found -> cheapest(file, looked(found), problems))
                     .toList();
         }
         return accepted(Documents.readFormula(file, brief, options.overrides()), problems).stream()
@@ -106,13 +106,14 @@ public final class CompareCommand implements Callable<Integer> {
         return List.of(((Reading.Accepted<T>) reading).value());
     }
 
-    private Compared cheapest(Path file, Brief found) {
+    private Compared cheapest(Path file, Brief found, List<Problem> problems) {
+        problems.addAll(UnsupportedFeatures.of(found));
         return Compared.cheapest(file.toString(), found, console.planner().answer(found));
     }
 
     private Compared made(Path file, Formula found, List<Problem> problems) {
         var looked = looked(found.brief());
-        problems.addAll(UnsupportedFeatures.perCooked(looked));
+        problems.addAll(UnsupportedFeatures.of(looked));
         return Compared.formula(found.title(), file.toString(), new Start(looked, found.shares(), found.suppliers()));
     }
 

@@ -6,6 +6,7 @@ import panade.document.Documents;
 import panade.document.syntax.Problem;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
+import panade.domain.origin.Origin;
 import panade.remark.BriefRemarks;
 
 /**
@@ -29,16 +30,30 @@ public abstract class BriefCommand extends BriefsCommand {
         return false;
     }
 
+    private Problem notABrief() {
+        return new Problem(
+                new Origin(file().toString(), 1, 1, ""),
+                "This says what is made, and this command asks what could be made",
+                List.of("Expected a brief, such as the one that the formula names. \"made\", \"nudge\", \"compare\","
+                        + " \"batch\" and \"panel\" take formulas."));
+    }
+
+    /** What of a brief the command cannot follow. */
+    final List<Problem> unsupported(Brief brief) {
+        var unsupported = new ArrayList<Problem>();
+        unsupported.addAll(knowsCooked() ? List.of() : UnsupportedFeatures.perCooked(brief));
+        unsupported.addAll(knowsSure() ? List.of() : UnsupportedFeatures.sure(brief));
+        return unsupported;
+    }
+
     @Override
     protected int work() {
         var reading = Documents.readBrief(file(), overrides());
         if (reading instanceof Reading.Rejected<Brief> rejected) {
-            return refuse(rejected.problems());
+            return refuse(Documents.isFormula(file()) ? List.of(notABrief()) : rejected.problems());
         }
         var brief = BriefRemarks.on(planner(), ((Reading.Accepted<Brief>) reading).value());
-        var unsupported = new ArrayList<Problem>();
-        unsupported.addAll(knowsCooked() ? List.of() : UnsupportedFeatures.perCooked(brief));
-        unsupported.addAll(knowsSure() ? List.of() : UnsupportedFeatures.sure(brief));
+        var unsupported = unsupported(brief);
         return unsupported.isEmpty() ? answer(brief) : refuse(unsupported);
     }
 }

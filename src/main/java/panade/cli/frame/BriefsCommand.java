@@ -27,7 +27,10 @@ public abstract class BriefsCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BRIEF", description = "The brief: a JSON document, or a kitchen's workbook (.xlsx).")
+    @Parameters(
+            paramLabel = "BRIEF",
+            description =
+                    "The brief: a JSON document, or a kitchen's workbook (.xlsx); a formula too where --brief is an option.")
     private @Nullable Path brief;
 
     @Mixin

@@ -117,9 +117,19 @@ public final class SheetReport {
         return blocks;
     }
 
+    /** What is filled in by hand at the top of a sheet. */
+    public static Block toFillIn() {
+        return new Paragraph("Date ____________  Made by ________________  Batch no. ____________");
+    }
+
+    /** The work of a sheet, stage by stage, with what to mind. */
+    public static List<Block> work(Sheet sheet) {
+        return new SheetReport(sheet).work();
+    }
+
     private List<Block> head() {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph("Date ____________  Made by ________________  Batch no. ____________"));
+        blocks.add(toFillIn());
         blocks.add(new Paragraph(verdict()));
         if (!sheet.met()) {
             blocks.add(new Points(sheet.fails().stream().map(SheetReport::words).toList()));
@@ -149,9 +159,14 @@ public final class SheetReport {
         return blocks;
     }
 
-    private String verdict() {
-        var cost = Figures.money(Figures.perPound(sheet.costPerKg()))
+    /** What a pound costs as weighed. */
+    public static String cost(Sheet sheet) {
+        return Figures.money(Figures.perPound(sheet.costPerKg()))
                 + (sheet.currency().isEmpty() ? "" : " " + sheet.currency()) + "/lb of ingredients";
+    }
+
+    private String verdict() {
+        var cost = cost(sheet);
         if (sheet.met()) {
             return "Weighed like this, every bound is met (checked in exact fractions); " + cost + ".";
         }
@@ -161,7 +176,8 @@ public final class SheetReport {
                 : "On this scale no weights were found that meet every bound. The nearest break:";
     }
 
-    private static String words(Fail fail) {
+    /** A limit that is broken, in words. */
+    public static String words(Fail fail) {
         var reaches = fail.reaches();
         var unit = fail.unit().isEmpty() ? "" : " " + fail.unit();
         int digits = reaches == null ? 4 : Figures.digitsApart(reaches, fail.needs(), 4);
