@@ -28,7 +28,7 @@ class ManualTest {
 
     /** The words of a page in their order, read without a parser: all but where its links lead and what its code is. */
     private static List<String> words(String markdown) {
-        return wordsOf(markdown.replaceAll("\\]\\([^)]*\\)", "]").replaceAll("(?m)^```\\w*$", ""));
+        return wordsOf(markdown.replaceAll("\\]\\([^)]*\\)", "]").replaceAll("(?m)^```.*$", ""));
     }
 
     private static List<String> wordsOf(String text) {
