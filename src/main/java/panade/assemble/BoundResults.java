@@ -14,6 +14,7 @@ import panade.quantity.Decimal;
 import panade.result.BoundResult;
 import panade.result.BoundResult.Effect;
 import panade.result.BoundResult.Moves;
+import panade.result.BoundResult.Of;
 import panade.result.BoundResult.Step;
 
 /**
@@ -58,10 +59,13 @@ record BoundResults(@Nullable NumberSteps steps) {
         if (sure == null || value == null) {
             return null;
         }
+        var estimated = sure.asked().estimated();
         var deviation = Decimal.of(Distributions.root(sure.variance()));
         var away = deviation.multiply(sure.asked().quantile());
         return new BoundResult.Sure(
                 sure.asked().share().base(),
+                estimated != null && estimated.error() == null ? Of.MEAN : Of.BATCH,
+                estimated == null ? null : estimated.trials(),
                 deviation,
                 limit.min() == null ? null : value.subtract(away),
                 limit.max() == null ? null : value.add(away));

@@ -12,6 +12,7 @@ import panade.domain.Blend;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.Measure;
+import panade.domain.Sureness.Estimated;
 import panade.domain.purchase.Offer;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
@@ -188,10 +189,28 @@ public final class Audit {
     }
 
     /**
-     * The variance of what a bound counts, in a kilogram of batch and base units squared, where each value that states
-     * a spread varies on its own: the blend is measured again with each a standard deviation higher.
+     * The variance of what a bound counts, in a kilogram of batch and base units squared. Where each value that states
+     * a spread varies on its own, the blend is measured again with each a standard deviation higher.
      */
     public BigFraction variance(Bound bound) {
+        var sure = bound.sure();
+        var estimated = sure == null ? null : sure.estimated();
+        return estimated == null ? ofContents(bound) : ofTrials(estimated);
+    }
+
+    private BigFraction ofTrials(Estimated estimated) {
+        var values = estimated.terms().stream().map(ledger::of).toList();
+        var variance = estimated.error() == null ? BigFraction.ZERO : estimated.error();
+        for (int i = 0; i < values.size(); i++) {
+            for (int j = 0; j < values.size(); j++) {
+                var each = estimated.covariance().get(i).get(j);
+                variance = variance.add(each.multiply(values.get(i)).multiply(values.get(j)));
+            }
+        }
+        return variance;
+    }
+
+    private BigFraction ofContents(Bound bound) {
         var mean = of(bound);
         var variance = BigFraction.ZERO;
         for (var id : new TreeSet<>(

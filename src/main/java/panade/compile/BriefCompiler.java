@@ -118,7 +118,7 @@ public final class BriefCompiler {
             return form;
         }
         int column = columns.size() + cones.size();
-        cones.add(new Cone(column, rows.size(), new SpreadForms(brief, columns).of(bound.of(), sure.quantile())));
+        cones.add(new Cone(column, rows.size(), new SpreadForms(brief, columns).of(bound.of(), sure)));
         var sign = sense == Sense.AT_LEAST ? BigFraction.ONE.negate() : BigFraction.ONE;
         return form.plus(column, sign);
     }

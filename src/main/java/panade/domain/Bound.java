@@ -77,6 +77,11 @@ public record Bound(
         return limit == null ? of.unit() : limit.unit();
     }
 
+    /** Whether what it bounds is known from trials. */
+    public boolean isLearned() {
+        return sure != null && sure.estimated() != null;
+    }
+
     /** The same bound with other limits. */
     public Bound withLimits(@Nullable Quantity least, @Nullable Quantity most) {
         return new Bound(kind, name, path, of, per, least, most, state, origin, written, sure);

@@ -14,6 +14,8 @@ public enum LimitKind {
     RULE,
     /** The order of names on a printed label. */
     LABEL,
+    /** How far a lever was tried that a response learned from trials follows. */
+    TRIED,
     /** No limit, but the cooked weight that cost is counted by. */
     COST_BASIS;
 

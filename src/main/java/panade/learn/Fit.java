@@ -116,6 +116,14 @@ public final class Fit implements Estimate {
         return row;
     }
 
+    /** The covariance of two coefficients, in variances of the error. */
+    public BigFraction covariance(int one, int other) {
+        var both = sweep.form(sum(unit(one), unit(other)));
+        return both.subtract(sweep.form(unit(one)))
+                .subtract(sweep.form(unit(other)))
+                .divide(2);
+    }
+
     /** A coefficient's variance. */
     public Optional<BigFraction> variance(int term) {
         return variance().map(variance -> variance.multiply(sweep.form(unit(term))));

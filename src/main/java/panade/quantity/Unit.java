@@ -55,9 +55,12 @@ public record Unit(String symbol, Dimension dimension, BigFraction factor) {
 
     /** The unit an ingredient set declares for a trait: a known one, or a new one of its own. */
     public static Unit declared(String symbol) {
-        return symbol.isEmpty()
-                ? NUMBER
-                : find(symbol).orElseGet(() -> new Unit(symbol, Dimension.DECLARED, BigFraction.ONE));
+        return symbol.isEmpty() ? NUMBER : find(symbol).orElseGet(() -> ofItsOwn(symbol));
+    }
+
+    /** A unit that measures like nothing else, though one of that symbol may be known. */
+    public static Unit ofItsOwn(String symbol) {
+        return new Unit(symbol, Dimension.DECLARED, BigFraction.ONE);
     }
 
     /** Every symbol that {@link #find} knows, in the order of the documentation. */

@@ -24,6 +24,7 @@ record MeanRemarks(Brief brief, CompiledBrief compiled, Range range) {
 
     List<Remark> all() {
         return brief.bounds().stream()
+                .filter(bound -> !bound.isLearned())
                 .filter(bound -> bound.per() == null && bound.of().unit().dimension() == Dimension.NUMBER)
                 .filter(bound -> bound.of().parts().stream().anyMatch(this::isNarrowed))
                 .map(bound -> Words.on(bound, text(bound)))

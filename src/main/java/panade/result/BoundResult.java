@@ -46,18 +46,28 @@ public record BoundResult(
         @JsonIgnore @Nullable Moves moves) {
 
     /**
-     * How sure a bound is to hold; the value is then a mean, and lots are above and below it.
+     * How sure a bound is to hold; the value is then a mean, and batches are above and below it.
      *
      * @param share of batches in which it holds
-     * @param standardDeviation of the value from batch to batch
+     * @param of what it holds for: the next batch, or the mean of many
+     * @param trials how many stand behind it; null where it varies with the spreads of the ingredient set
+     * @param standardDeviation of the value from batch to batch, or of the mean as far as it is known
      * @param least in that share of batches there is at least so much; null where there is no floor
      * @param most in that share of batches there is at most so much; null where there is no ceiling
      */
     public record Sure(
             BigFraction share,
+            Of of,
+            @JsonInclude(Include.NON_NULL) @Nullable Integer trials,
             BigFraction standardDeviation,
             @Nullable BigFraction least,
             @Nullable BigFraction most) {}
+
+    /** What is to hold. */
+    public enum Of {
+        BATCH,
+        MEAN
+    }
 
     /**
      * What moving the number by one of its unit does to the least cost, in money per kilogram of batch.

@@ -125,7 +125,7 @@ class CattleFeedTest {
 
     private static Bound sure(Bound bound, String quantile) {
         var share = Objects.requireNonNull(bound.sure()).share();
-        return bound.withSureness(new Sureness(share, Decimal.of(quantile)));
+        return bound.withSureness(new Sureness(share, Decimal.of(quantile), null));
     }
 
     private static ProvedBlend proved(Brief brief) {

@@ -20,6 +20,7 @@ import panade.document.syntax.Amounts;
 import panade.document.syntax.Expect;
 import panade.document.syntax.Fields;
 import panade.document.syntax.Node;
+import panade.document.syntax.Node.ArrayNode;
 import panade.document.syntax.Node.Field;
 import panade.document.syntax.Node.NumberNode;
 import panade.document.syntax.Node.ObjectNode;
@@ -28,6 +29,7 @@ import panade.document.syntax.Problems;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.LabelOrder;
+import panade.domain.LimitKind;
 import panade.domain.pantry.Composition;
 import panade.domain.pantry.IngredientSet;
 import panade.domain.purchase.Offer;
@@ -39,7 +41,7 @@ public final class BriefReader {
     private static final String[] FIELDS = {
         "title", "basedOn", "ingredients", "prices", "currency", "batch", "avoid", "only", "target", "bounds",
         "stages", "rules", "maxIngredients", "cooking", "costBasis", "costs", "shelf", "weighing", "serving", "assume",
-        "sameLabel"
+        "sameLabel", "trials"
     };
 
     // Stands in for a batch that was told to be wrong, so that the rest can be checked.
@@ -108,7 +110,26 @@ public final class BriefReader {
                         List.of()));
         brief.filter(found -> supply.complete())
                 .ifPresent(found -> checkValues(found, states.withCost(bounds, practice, root)));
-        return brief.filter(found -> problems.none()).map(BriefReader::withStatedLabel);
+        return brief.filter(found -> problems.none())
+                .map(this::withLearned)
+                .filter(found -> problems.none())
+                .map(BriefReader::withStatedLabel);
+    }
+
+    /** The brief with bounds on what trials taught, which stand after its own. */
+    private Brief withLearned(Brief brief) {
+        var learned = new LearnedReader(brief, problems).read(LearnedReader.learned(value("bounds")), value("trials"));
+        checkValues(
+                brief,
+                learned.stream()
+                        .map(bound -> new BoundReader.Draft(bound, null))
+                        .toList());
+        var bounds = new ArrayList<>(brief.bounds());
+        int own = (int) bounds.stream()
+                .takeWhile(bound -> bound.kind() == LimitKind.BRIEF)
+                .count();
+        bounds.addAll(own, learned);
+        return brief.withBounds(bounds);
     }
 
     private static Brief withStatedLabel(Brief brief) {
@@ -120,7 +141,9 @@ public final class BriefReader {
         var drafts = new ArrayList<BoundReader.Draft>();
         var serving =
                 value("serving").flatMap(node -> amounts.weight(node, "113 g")).orElse(null);
-        value("bounds").ifPresent(node -> drafts.addAll(new BoundReader(names, batch, serving, null).readAll(node)));
+        value("bounds")
+                .map(node -> node instanceof ArrayNode list ? LearnedReader.others(list) : node)
+                .ifPresent(node -> drafts.addAll(new BoundReader(names, batch, serving, null).readAll(node)));
         drafts.addAll(stages.bounds());
         return drafts;
     }

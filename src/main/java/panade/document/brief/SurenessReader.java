@@ -28,10 +28,11 @@ record SurenessReader(Problems problems) {
                 .filter(node -> isOfContents(node, of, per))
                 .filter(node -> isRaw(bound, node))
                 .flatMap(this::share)
-                .map(share -> new Sureness(share, quantile(share.base(), limits)));
+                .map(share -> new Sureness(share, quantile(share.base(), limits), null));
     }
 
-    private Optional<Quantity> share(Node node) {
+    /** The probability that is asked for. */
+    Optional<Quantity> share(Node node) {
         return new Amounts(problems)
                 .share(node, EXAMPLE)
                 .filter(share -> (share.base().compareTo(HALF) >= 0
@@ -39,10 +40,14 @@ record SurenessReader(Problems problems) {
                         || told(node, "\"" + share.text() + "\" is not how sure a bound can be", "Expected " + FORM));
     }
 
-    /** Half of what may be missed for either number where there are two, so that both together are as sure. */
     private static BigFraction quantile(BigFraction share, Limits limits) {
+        return Decimal.of(Distributions.normal(aSide(share, limits)));
+    }
+
+    /** Half of what may be missed for either number where there are two, so that both together are as sure. */
+    static BigFraction aSide(BigFraction share, Limits limits) {
         boolean both = limits.min() != null && limits.max() != null;
-        return Decimal.of(Distributions.normal(both ? BigFraction.ONE.add(share).divide(2) : share));
+        return both ? BigFraction.ONE.add(share).divide(2) : share;
     }
 
     private boolean isOfContents(Node node, Optional<Selection> of, Optional<Selection> per) {

@@ -56,11 +56,11 @@ final class ValueChecks {
                     bound.origin(),
                     "\"" + bound.name() + "\" cannot be made sure beside "
                             + (practice.perCooked() ? "a cost per cooked weight" : "rules"),
-                    "Expected no \"sure\" here, or "
+                    "Expected no " + (bound.isLearned() ? "such bound" : "\"sure\" here") + ", or "
                             + (practice.perCooked()
                                     ? "\"costBasis\": \"raw\"."
                                     : "no \"rules\" and no \"maxIngredients\"."));
-        } else if (known && !varies(bound.of())) {
+        } else if (known && !bound.isLearned() && !varies(bound.of())) {
             problems.add(
                     bound.origin(),
                     "\"" + bound.name() + "\" is to be sure, but nothing that may be used says how it varies",

@@ -57,6 +57,8 @@ final class Heads {
             Map.entry(
                     "Bounds sure",
                     "How often it is to hold although lots differ: 95 %. Needs spread columns in Ingredients."),
+            Map.entry("Bounds learned", "Or what trials taught: the name of a response, such as break."),
+            Map.entry("Bounds of", "Of what trials taught: batch, the next one, or mean, that of many."),
             Map.entry("Stages id", "A short name for the stage. What no stage names goes into the stage mix."),
             Map.entry("Stages kinds", "Kinds of ingredients that go into it: a; b."),
             Map.entry("Stages ingredients", "Ids of ingredients that may go into it: a; b."),
@@ -112,6 +114,7 @@ final class Heads {
 
     private static final Map<String, List<String>> CHOICES = Map.of(
             "Bounds state", List.of("raw", "cooked"),
+            "Bounds of", List.of("batch", "mean"),
             "Ingredients others", List.of("0"),
             "Ingredients allergens",
                     List.of("none", "soy", "gluten", "wheat", "milk", "egg", "peanut", "sesame", "mustard", "celery"),

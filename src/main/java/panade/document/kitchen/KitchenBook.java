@@ -41,7 +41,9 @@ public record KitchenBook(
             "min",
             "max",
             "state",
-            "sure");
+            "sure",
+            "learned",
+            "of");
     private static final List<String> STAGE =
             List.of("id", "title", "kinds", "ingredients", Sheets.SHARE_MIN, Sheets.SHARE_MAX, "method", "weighing");
     private static final List<String> PRICE =

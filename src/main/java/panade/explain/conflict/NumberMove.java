@@ -86,9 +86,10 @@ final class NumberMove {
         return row;
     }
 
-    /** Whether a number stands in a document that could be another; a label to keep has none. */
+    /** Whether a number stands in a document that could be another; a label to keep, or what was tried, has none. */
     boolean isWritten() {
-        return !isOfLabel();
+        return !isOfLabel()
+                && !(limit instanceof Limit.OfBound bound && bound.bound().kind() == LimitKind.TRIED);
     }
 
     boolean isOfLabel() {

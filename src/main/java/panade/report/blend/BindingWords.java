@@ -57,10 +57,7 @@ public record BindingWords(String currency) {
         var sure = bound.sure();
         return number == null
                 ? ""
-                : Figures.with(number, bound.unit())
-                        + (sure == null
-                                ? ""
-                                : " in " + Figures.significant(sure.share().multiply(100), 4) + " % of batches");
+                : Figures.with(number, bound.unit()) + (sure == null ? "" : " (" + SureTable.words(sure) + ")");
     }
 
     /** What a round step of the number does to the cost, either way; empty when there is nothing to tell. */

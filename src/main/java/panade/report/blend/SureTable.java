@@ -1,5 +1,6 @@
 package panade.report.blend;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -19,7 +20,7 @@ final class SureTable {
             new Column("Bound", false),
             new Column("On average", true),
             new Column("give or take", true),
-            new Column("in so many batches", true),
+            new Column("Sure", false),
             new Column("at least", true),
             new Column("at most", true),
             new Column("Unit", false));
@@ -37,15 +38,31 @@ final class SureTable {
                 .filter(bound -> bound.sure() != null)
                 .map(SureTable::row)
                 .toList();
-        return List.of(
-                new Heading("How sure"),
-                new Table(COLUMNS, rows),
-                new Paragraph("Lots differ by the spreads in the ingredient set, each value on its own (normal"
-                        + " distribution); \"give or take\" is one standard deviation of a batch mixed from one lot of"
-                        + " each ingredient."),
-                new Paragraph(
-                        "With such bounds a cheaper or dearer price moves the blend little by little, so prices that"
-                                + " would change nothing, what would come in and the room to move are not told."));
+        var blocks = new ArrayList<Block>(List.of(new Heading("How sure"), new Table(COLUMNS, rows)));
+        if (any(result, false)) {
+            blocks.add(new Paragraph("Lots differ by the spreads in the ingredient set, each value on its own (normal"
+                    + " distribution); \"give or take\" is one standard deviation of a batch mixed from one lot of"
+                    + " each ingredient."));
+        }
+        if (any(result, true)) {
+            blocks.add(
+                    new Paragraph(
+                            "What trials taught is told of the next batch, or where the bound says so of the mean"
+                                    + " of many; \"give or take\" is one standard deviation of it as far as the trials tell (Student's"
+                                    + " distribution). The blend is kept within what was tried: see \"as far as tried\" above."));
+        }
+        blocks.add(
+                new Paragraph("With such bounds a cheaper or dearer price moves the blend little by little, so prices"
+                        + " that would change nothing, what would come in and the room to move are not told."));
+        return blocks;
+    }
+
+    /** Whether some sure bound is, or is not, on what trials taught. */
+    private static boolean any(BlendResult result, boolean learned) {
+        return result.bounds().get().stream()
+                .map(BoundResult::sure)
+                .filter(Objects::nonNull)
+                .anyMatch(sure -> (sure.trials() != null) == learned);
     }
 
     private static List<String> row(BoundResult bound) {
@@ -55,10 +72,16 @@ final class SureTable {
                 bound.title(),
                 value == null ? "none" : Figures.significant(value, 4),
                 Figures.significant(sure.standardDeviation(), 3),
-                Figures.significant(sure.share().multiply(100), 4) + " %",
+                words(sure),
                 number(sure.least()),
                 number(sure.most()),
                 bound.unit());
+    }
+
+    /** How sure, and of what. */
+    static String words(BoundResult.Sure sure) {
+        var percent = Figures.significant(sure.share().multiply(100), 4) + " %";
+        return sure.of() == BoundResult.Of.MEAN ? percent + ", the mean" : percent + " of batches";
     }
 
     private static String number(@Nullable BigFraction number) {
