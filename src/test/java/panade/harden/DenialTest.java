@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Small documents that would take time or memory without bound: each is answered or refused within its time. */
 @Tag("harden")
 class DenialTest {
-    private static final String SET =
-            """
+    private static final String SET = """
             {"traits": {"bite": {"absent": 0}}, "ingredients": [
             {"id": "pea", "kinds": ["dry"], "values": {"PROCNT": 60, "FAT": 5, "NA": 1}},
             {"id": "oil", "values": {"PROCNT": 0, "FAT": 100, "NA": 0}}MORE]}""";

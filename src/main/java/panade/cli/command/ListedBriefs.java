@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import panade.cli.frame.UnsupportedFeatures;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
@@ -22,6 +23,12 @@ import panade.domain.Brief;
 public record ListedBriefs(List<String> names, List<Brief> each, Brief pooled) {
     /** Reads them, or everything that is wrong with any. */
     static Reading<ListedBriefs> read(Path brief, Overrides overrides, List<Path> lists) {
+        return read(other -> Documents.readBrief(brief, other), overrides, lists);
+    }
+
+    /** The same of whatever is read by what the command line says. */
+    static Reading<ListedBriefs> read(
+            Function<Overrides, Reading<Brief>> brief, Overrides overrides, List<Path> lists) {
         var problems = new LinkedHashSet<Problem>();
         var pooled = read(brief, overrides, problems);
         var each = new ArrayList<Brief>();
@@ -32,8 +39,9 @@ public record ListedBriefs(List<String> names, List<Brief> each, Brief pooled) {
     }
 
     /** The brief, or nothing and its problems. */
-    private static List<Brief> read(Path brief, Overrides overrides, Set<Problem> problems) {
-        var reading = Documents.readBrief(brief, overrides);
+    private static List<Brief> read(
+            Function<Overrides, Reading<Brief>> brief, Overrides overrides, Set<Problem> problems) {
+        var reading = brief.apply(overrides);
         if (reading instanceof Reading.Rejected<Brief> rejected) {
             problems.addAll(rejected.problems());
             return List.of();

@@ -1,21 +1,29 @@
 package panade.cli.command;
 
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import panade.assemble.QuotesResults;
+import panade.assemble.formula.MadeQuotesResults;
 import panade.cli.frame.BriefsCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.FormulaOption;
 import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
+import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.origin.Remark;
+import panade.domain.trial.Formula;
 import panade.export.ResultJson;
+import panade.nudge.Start;
 import panade.quotes.Comparing;
 import panade.quotes.PriceComparison;
 import panade.remark.BriefRemarks;
+import panade.report.formula.MadeQuotesReport;
 import panade.report.question.QuotesReport;
 import panade.workbook.QuotesWorkbook;
 import picocli.CommandLine.Command;
@@ -39,6 +47,9 @@ public final class QuotesCommand extends BriefsCommand {
     @Mixin
     private final WorkbookOption workbook = new WorkbookOption();
 
+    @Mixin
+    private final FormulaOption formula = new FormulaOption();
+
     @Option(names = "--suppliers", description = "Compare the suppliers of the price lists, each alone.")
     private boolean suppliers;
 
@@ -56,14 +67,35 @@ public final class QuotesCommand extends BriefsCommand {
 
     @Override
     protected int work() {
-        var reading = ListedBriefs.read(
-                file(), overrides(), suppliers ? List.of() : overrides().prices());
+        var lists = suppliers ? List.<Path>of() : overrides().prices();
+        if (formula.isFormula(file())) {
+            return workOnFormula(lists);
+        }
+        var reading = ListedBriefs.read(file(), overrides(), lists);
         return reading instanceof Reading.Accepted<ListedBriefs> accepted
-                ? compare(accepted.value())
+                ? compare(accepted.value(), null)
                 : refuse(((Reading.Rejected<ListedBriefs>) reading).problems());
     }
 
-    private int compare(ListedBriefs briefs) {
+    private int workOnFormula(List<Path> lists) {
+        var made = formula.read(file(), overrides());
+        if (made instanceof Reading.Rejected<Formula> rejected) {
+            return refuse(rejected.problems());
+        }
+        var reading = ListedBriefs.read(this::briefOfFormula, overrides(), lists);
+        return reading instanceof Reading.Accepted<ListedBriefs> accepted
+                ? compare(accepted.value(), ((Reading.Accepted<Formula>) made).value())
+                : refuse(((Reading.Rejected<ListedBriefs>) reading).problems());
+    }
+
+    private Reading<Brief> briefOfFormula(Overrides other) {
+        var reading = formula.read(file(), other);
+        return reading instanceof Reading.Accepted<Formula> accepted
+                ? new Reading.Accepted<>(accepted.value().brief())
+                : new Reading.Rejected<>(((Reading.Rejected<Formula>) reading).problems());
+    }
+
+    private int compare(ListedBriefs briefs, @Nullable Formula made) {
         var all = planner().keepingLabel(BriefRemarks.on(planner(), briefs.pooled()));
         var names = suppliers ? Comparing.suppliers(all) : briefs.names();
         if (names.isEmpty()) {
@@ -77,12 +109,33 @@ public final class QuotesCommand extends BriefsCommand {
                         .map(each -> planner().keepingLabel(BriefRemarks.on(planner(), each)))
                         .toList();
         var remarks = Brief.remarksOn(suppliers ? List.of(all) : compared);
-        return print(all, Comparing.of(planner(), names, compared, all), remarks);
+        return print(
+                all,
+                Comparing.of(planner(), names, compared, all),
+                remarks,
+                made == null ? null : new MadeUnder(made, compared));
     }
 
-    private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks) {
+    /** A formula and the briefs that it is bought under. */
+    private record MadeUnder(Formula formula, List<Brief> lists) {
+        Start under(Brief brief) {
+            return new Start(brief, formula.shares(), formula.suppliers());
+        }
+    }
+
+    private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks, @Nullable MadeUnder made) {
         var result = QuotesResults.of(pooled, json() ? comparison.explained() : comparison, remarks);
-        print(() -> ResultJson.text(result), () -> QuotesReport.of(result));
+        if (made == null) {
+            print(() -> ResultJson.text(result), () -> QuotesReport.of(result));
+        } else {
+            var kept = MadeQuotesResults.of(
+                    made.formula().title(),
+                    made.lists().stream().map(made::under).toList(),
+                    made.under(pooled),
+                    comparison,
+                    result);
+            print(() -> ResultJson.text(kept), () -> MadeQuotesReport.of(kept));
+        }
         workbook.write(() -> QuotesWorkbook.of(result), err());
         return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))
                 .map(ExitStatus::of)

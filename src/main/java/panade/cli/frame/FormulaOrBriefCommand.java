@@ -1,23 +1,16 @@
 package panade.cli.frame;
 
-import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
-import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.trial.Formula;
 import panade.nudge.Start;
 import panade.remark.BriefRemarks;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** A command on one brief that also takes a formula, and then speaks of what is made. */
 public abstract class FormulaOrBriefCommand extends BriefCommand {
-    @Option(
-            names = "--brief",
-            paramLabel = "BRIEF",
-            description = "Take the other file as a formula (a document, a table, the sheet Formula of a workbook, a"
-                    + " result of --json) under this brief.")
-    private @Nullable Path under;
+    @Mixin
+    private final FormulaOption formula = new FormulaOption();
 
     protected FormulaOrBriefCommand(Console console) {
         super(console);
@@ -36,23 +29,23 @@ public abstract class FormulaOrBriefCommand extends BriefCommand {
 
     @Override
     protected final int work() {
-        if (under == null && !Documents.isFormula(file())) {
+        if (!formula.isFormula(file())) {
             checkBrief();
             return super.work();
         }
-        var reading = Documents.readFormula(file(), under, overrides());
+        var reading = formula.read(file(), overrides());
         if (reading instanceof Reading.Rejected<Formula> rejected) {
             return refuse(rejected.problems());
         }
-        var formula = ((Reading.Accepted<Formula>) reading).value();
-        var brief = planner().keepingLabel(BriefRemarks.on(planner(), formula.brief()));
-        return answer(formula.title(), brief, formula);
+        var read = ((Reading.Accepted<Formula>) reading).value();
+        var brief = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
+        return answer(read.title(), brief, read);
     }
 
-    private int answer(String title, Brief brief, Formula formula) {
+    private int answer(String title, Brief brief, Formula read) {
         var unsupported = unsupported(brief);
         return unsupported.isEmpty()
-                ? answer(title, new Start(brief, formula.shares(), formula.suppliers()))
+                ? answer(title, new Start(brief, read.shares(), read.suppliers()))
                 : refuse(unsupported);
     }
 }
