@@ -9,12 +9,13 @@ import panade.document.syntax.Node.ObjectNode;
 import panade.document.syntax.Node.TextNode;
 import panade.domain.origin.Origin;
 
-/** Writes what the command line says over the fields of a brief. */
+/** Writes what overrides say over the fields of a brief. */
 public final class Overriding {
     private Overriding() {}
 
     public static ObjectNode apply(ObjectNode brief, Overrides overrides) {
-        var changed = set(brief, "batch", text("--batch", overrides.batch()));
+        var typed = new TypedFields(overrides.typed()).apply(brief);
+        var changed = set(typed, "batch", text("--batch", overrides.batch()));
         changed = set(changed, "target", text("--target", overrides.target()));
         return set(changed, "prices", prices(overrides));
     }
