@@ -36,6 +36,7 @@ import panade.cli.frame.ExitStatus;
 import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.Version;
 import panade.cli.manual.ManualCommand;
+import panade.cli.open.OpenCommand;
 import panade.cli.trial.FitCommand;
 import panade.document.syntax.Problem;
 import panade.domain.origin.Origin;
@@ -228,6 +229,7 @@ public final class Main implements Callable<Integer> {
         commands.put("new", () -> new NewCommand(() -> new BufferedReader(in), console));
         commands.put("manual", () -> new ManualCommand(console));
         commands.put("report", () -> new ReportCommand(console));
+        commands.put("open", () -> new OpenCommand(console));
         commands.put("check", () -> new CheckCommand(console));
         return commands;
     }

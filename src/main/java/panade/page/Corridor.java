@@ -30,7 +30,8 @@ public record Corridor(
     private static final BigFraction MIDDLE = BigFraction.of(50);
     private static final BigFraction END = BigFraction.of(100);
 
-    static Corridor of(BoundResult limit) {
+    /** The corridor of a bound. */
+    public static Corridor of(BoundResult limit) {
         var min = limit.min();
         var max = limit.max();
         boolean touching = limit.binding() != null;

@@ -46,8 +46,8 @@ public record Inline(String style, String library, String script) {
         }
     }
 
-    /** The text of a resource. */
-    static String read(String resource) {
+    /** A text that the program brings along, with plain line ends. */
+    public static String read(String resource) {
         try (InputStream stream = Inline.class.getResourceAsStream(resource)) {
             var text = new String(Objects.requireNonNull(stream, resource).readAllBytes(), StandardCharsets.UTF_8);
             return text.replace("\r\n", "\n");

@@ -62,7 +62,8 @@ public final class Page {
         return render(result.brief(), headline(result));
     }
 
-    private static Headline headline(BlendResult result) {
+    /** What a blend comes to, in a line and a few sentences. */
+    public static Headline headline(BlendResult result) {
         var words = new VerdictWords(result);
         var sentences = new ArrayList<>(List.of(words.rest()));
         if (!words.target().isEmpty()) {
@@ -81,7 +82,12 @@ public final class Page {
         add("mind", "Mind", new Blocks(List.of(new Points(Cautions.ofChanges()))));
         addRemarks(result.remarks());
         add("proof", "The proof", Proofs.of(result));
-        return render(result.brief(), new Headline(false, "No blend", List.of(ConflictReport.verdict(result))));
+        return render(result.brief(), headline(result));
+    }
+
+    /** That there is no blend. */
+    public static Headline headline(NoBlendResult result) {
+        return new Headline(false, "No blend", List.of(ConflictReport.verdict(result)));
     }
 
     private void addRemarks(@Nullable List<RemarkLine> remarks) {

@@ -6,10 +6,11 @@ import panade.result.BlendResult;
 import panade.result.NoBlendResult;
 
 /** Words how an answer was proved, for whoever is not a mathematician and trusts nothing that cannot be checked. */
-final class Proofs {
+public final class Proofs {
     private Proofs() {}
 
-    static Proof of(BlendResult result) {
+    /** How a least cost was proved. */
+    public static Proof of(BlendResult result) {
         var certificate = result.certificate();
         var cost = result.cost().perKg();
         return new Proof(
@@ -25,7 +26,8 @@ final class Proofs {
                 cost.getNumerator() + " / " + cost.getDenominator());
     }
 
-    static Proof of(NoBlendResult result) {
+    /** How it was proved that there is no blend. */
+    public static Proof of(NoBlendResult result) {
         return new Proof(
                 List.of(
                         "Impossible, exactly: worked out from the bounds and rules of the brief in whole fractions, with"

@@ -14,10 +14,11 @@ import panade.result.BlendResult;
 import panade.result.BlendResult.BlendLine;
 
 /** A blend as it is put together. */
-final class StageParts {
+public final class StageParts {
     private StageParts() {}
 
-    static Stages of(BlendResult result) {
+    /** The stages of a blend in their order. */
+    public static Stages of(BlendResult result) {
         Map<String, List<BlendLine>> stages = new LinkedHashMap<>();
         result.blend()
                 .forEach(line -> stages.computeIfAbsent(line.stage(), stage -> new ArrayList<>())

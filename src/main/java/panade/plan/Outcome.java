@@ -2,6 +2,7 @@ package panade.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -33,10 +34,23 @@ public sealed interface Outcome {
 
     /** This outcome with its explanation complete; undecided, with the reason, where a part of it cannot be settled. */
     default Outcome explained() {
+        return settled(Explanation::complete);
+    }
+
+    /** The same as far as bounds and what the blend holds go, which is what somebody who waits reads first. */
+    default Outcome measured() {
+        return settled(explanation -> {
+            explanation.unique();
+            explanation.limits();
+            explanation.properties();
+        });
+    }
+
+    private Outcome settled(Consumer<Explanation> parts) {
         return fold(
                 found -> {
                     try {
-                        found.explanation().complete();
+                        parts.accept(found.explanation());
                         return found;
                     } catch (Unproved open) {
                         return new Undecided(found.asked(), open.reason());

@@ -46,6 +46,9 @@ class ArchitectureTest {
     static final ArchRule only_the_manual_knows_markdown = onlyIn("panade.manual..", "org.commonmark..");
 
     @ArchTest
+    static final ArchRule only_the_server_knows_http = onlyIn("panade.serve..", "com.sun.net.httpserver..");
+
+    @ArchTest
     static final ArchRule only_the_command_line_knows_picocli = onlyIn("panade.cli..", "picocli..");
 
     @ArchTest

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -91,13 +92,18 @@ final class Browser implements AutoCloseable {
 
     /** Opens a page from disk at a size, in the light or the dark. */
     void visit(Path page, View view) {
+        visit(page.toUri(), view);
+    }
+
+    /** Opens an address likewise. */
+    void visit(URI address, View view) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", view.width(), "height", 900, "deviceScaleFactor", 1, "mobile", view.width() < 600));
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", view.scheme()))));
-        driver.get(page.toUri().toString());
+        driver.get(address.toString());
     }
 
     /** The width of a screen, and whether it is light or dark. */

@@ -193,12 +193,13 @@ public final class ConflictReport {
         var lead = result.cures().isEmpty() ? "Together these do" : "Without allowing anything, these do together";
         blocks.add(new Paragraph(lead + " (solved with; while the others stay, none can be left out or move less):"));
         blocks.add(
-                new Points(combined.moves().stream().map(ConflictReport::point).toList()));
+                new Points(combined.moves().stream().map(ConflictReport::change).toList()));
         blocks.add(new Paragraph(
                 "Then the cheapest blend costs " + cost(combined.costPerKg(), combined.costProved()) + "/lb."));
     }
 
-    private static String point(Relaxation cure) {
+    /** A change in a line, with the number to write. */
+    public static String change(Relaxation cure) {
         return cure.change() instanceof Move move
                 ? cure.name() + ": from " + Figures.exactly(move.from(), move.unit()) + " to " + moved(move)
                 : words(cure);
