@@ -33,6 +33,7 @@ import panade.result.BlendResult.Check;
 import panade.result.BlendResult.Cost;
 import panade.result.BlendResult.IngredientCost;
 import panade.result.BlendResult.IngredientRoom;
+import panade.result.BlendResult.NearestUnused;
 import panade.result.BlendResult.PriceRange;
 import panade.result.BlendResult.PropertyRoom;
 import panade.result.BlendResult.PropertyValue;
@@ -121,6 +122,7 @@ public final class BlendResults {
                 label == null ? null : labelPrice(label),
                 remarks,
                 BriefResults.facts(brief),
+                new Lazy<>(this::nearest),
                 blended.room().slack(),
                 money(),
                 allergens(brief, blend));
@@ -179,6 +181,11 @@ public final class BlendResults {
                 .map(Stage::title)
                 .findFirst()
                 .orElse(id);
+    }
+
+    private NearestUnused nearest() {
+        var nearest = explanation.nearest();
+        return new NearestUnused(nearest.first().stream().map(this::unused).toList(), nearest.others());
     }
 
     private UnusedIngredient unused(Explanation.Unused unused) {

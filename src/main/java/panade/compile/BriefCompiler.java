@@ -1,6 +1,7 @@
 package panade.compile;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -30,6 +31,8 @@ public final class BriefCompiler {
     private final List<Row> rows = new ArrayList<>();
     private final List<Limit> limits = new ArrayList<>();
     private final List<Cone> cones = new ArrayList<>();
+    /** Where the rows of bounds stand that were compiled before over the same columns. */
+    private final IdentityHashMap<Bound, List<Integer>> known = new IdentityHashMap<>();
 
     private BriefCompiler(Brief brief) {
         this.brief = brief;
@@ -51,15 +54,43 @@ public final class BriefCompiler {
      * @param rate money per cooked kilogram; zero for none
      */
     public static CompiledBrief compile(Brief brief, BigFraction rate) {
+        return new BriefCompiler(brief).compiled(rate, null);
+    }
+
+    /**
+     * The model of a brief that differs from a compiled one in some numbers: rows of bounds that are the very same are
+     * taken over.
+     *
+     * @param near of the same ingredients, batch and assumptions
+     */
+    public static CompiledBrief compile(Brief brief, CompiledBrief near) {
         var compiler = new BriefCompiler(brief);
-        compiler.addBatch();
-        brief.bounds().forEach(compiler::addBound);
-        brief.offers().forEach(compiler::addAvailability);
-        return new CompiledBrief(
-                new LinearModel(compiler.pricedColumns(rate), compiler.rows),
-                compiler.columns,
-                compiler.limits,
-                compiler.cones);
+        if (compiler.columns.equals(near.columns())) {
+            compiler.know(near);
+        }
+        return compiler.compiled(BigFraction.ZERO, near);
+    }
+
+    private void know(CompiledBrief near) {
+        for (int i = 0; i < near.rows().size(); i++) {
+            if (near.rows().get(i) instanceof Limit.OfBound of && of.bound().sure() == null) {
+                known.computeIfAbsent(of.bound(), bound -> new ArrayList<>()).add(i);
+            }
+        }
+    }
+
+    private CompiledBrief compiled(BigFraction rate, @Nullable CompiledBrief near) {
+        addBatch();
+        for (var bound : brief.bounds()) {
+            var places = known.getOrDefault(bound, List.of());
+            if (near == null || places.isEmpty()) {
+                addBound(bound);
+            } else {
+                places.forEach(i -> add(near.model().rows().get(i), near.rows().get(i)));
+            }
+        }
+        brief.offers().forEach(this::addAvailability);
+        return new CompiledBrief(new LinearModel(pricedColumns(rate), rows), columns, limits, cones);
     }
 
     private List<Column> pricedColumns(BigFraction rate) {

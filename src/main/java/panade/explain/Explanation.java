@@ -31,6 +31,7 @@ public final class Explanation {
     private final Lazy<List<Limit>> limits;
     private final Lazy<List<Used>> used;
     private final Lazy<List<Unused>> unused;
+    private final Lazy<Nearest> nearest;
     private final Lazy<List<PropertyValue>> properties;
     private final Lazy<Boolean> unique;
 
@@ -62,6 +63,7 @@ public final class Explanation {
         limits = part(Part.LIMITS, watcher, reader::limits);
         used = part(Part.USED, watcher, () -> bent ? List.<Used>of() : prices.used());
         unused = part(Part.UNUSED, watcher, () -> bent ? List.<Unused>of() : prices.unused());
+        nearest = new Lazy<>(() -> bent || prices.isShort() ? new Nearest(unused.get(), 0) : prices.nearest());
         properties = part(Part.PROPERTIES, watcher, new PropertyReader(brief, blend)::properties);
     }
 
@@ -93,6 +95,11 @@ public final class Explanation {
         return unused.get();
     }
 
+    /** Those of the unused that are nearest to coming in. */
+    public Nearest nearest() {
+        return nearest.get();
+    }
+
     /** What the blend holds. */
     public List<PropertyValue> properties() {
         return properties.get();
@@ -113,9 +120,12 @@ public final class Explanation {
         return reader.number(bound, side);
     }
 
-    /** This explanation with all of its parts worked out, so that none of them can fail any more. */
+    /**
+     * This explanation with its parts worked out, so that none of them can fail any more; of the unused, those that are
+     * nearest to coming in.
+     */
     public Explanation complete() {
-        Stream.of(bindings, limits, used, unused, properties, unique).forEach(Lazy::get);
+        Stream.of(bindings, limits, used, nearest, properties, unique).forEach(Lazy::get);
         return this;
     }
 
@@ -252,6 +262,14 @@ public final class Explanation {
             String supplier,
             BigFraction pricePerKg,
             @Nullable Entry entry) {}
+
+    /**
+     * Unused ingredients by how little of their price must go before they come in, as a part of it.
+     *
+     * @param first the nearest, that first; all of them by id where they are few
+     * @param others how many more there are, of which none comes in before those
+     */
+    public record Nearest(List<Unused> first, int others) {}
 
     /**
      * How an unused ingredient would come in.

@@ -3,7 +3,10 @@ package panade.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.certify.sensitivity.Sensitivity;
@@ -13,6 +16,7 @@ import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.domain.purchase.Offer;
 import panade.explain.Explanation.Entry;
+import panade.explain.Explanation.Nearest;
 import panade.explain.Explanation.Unused;
 import panade.explain.Explanation.Used;
 import panade.lazy.Lazy;
@@ -24,6 +28,12 @@ import panade.quantity.Unit;
 final class PriceReader {
     /** How far below its entering price an unused ingredient is imagined when its saving is told. */
     static final BigFraction SAVING_TEST_DISCOUNT = BigFraction.of(5, 100);
+
+    /** How many unused ingredients a cook is told of unasked. */
+    private static final int NEAREST = 20;
+
+    /** A fall that no price can have. */
+    private static final BigFraction AT_NO_PRICE = BigFraction.of(2);
 
     private static final BigFraction CENT_PER_LB = BigFraction.of(1, 100).divide(Unit.POUND.factor());
     /** How often a rate for the cooked weight is taken anew at most; far more than any model needs. */
@@ -39,12 +49,15 @@ final class PriceReader {
     /** What each column costs, in money per kilogram as weighed. */
     private final Lazy<List<BigFraction>> costs;
 
+    private final Lazy<Map<String, List<Offer>>> offers;
+
     PriceReader(Brief brief, CompiledBrief compiled, Blend blend, Sensitivity sensitivity) {
         this.perCooked = PerCooked.of(brief, compiled, blend);
         this.brief = brief;
         this.compiled = compiled;
         this.blend = blend;
         this.sensitivity = sensitivity;
+        this.offers = new Lazy<>(brief::offersByIngredient);
         this.costs = new Lazy<>(() -> compiled.columns().stream()
                 .map(source -> brief.costPerKg(source.offer()))
                 .toList());
@@ -73,18 +86,71 @@ final class PriceReader {
     }
 
     List<Unused> unused() {
+        return idle().stream().map(this::unused).toList();
+    }
+
+    /** Whether all that is unused can be told without tiring anybody. */
+    boolean isShort() {
+        return idle().size() <= NEAREST;
+    }
+
+    /**
+     * The few that are nearest to coming in. What an ingredient would lose by being taken bounds from below how far its
+     * price must fall, so the search ends where that is more than the last of those found needs.
+     */
+    Nearest nearest() {
+        var waiting = idle().stream()
+                .map(ingredient -> new Waiting(ingredient, leastFall(ingredient)))
+                .sorted(Comparator.comparing(Waiting::leastFall))
+                .toList();
+        var found = new TreeSet<>(Comparator.comparing(PriceReader::fall).thenComparing(Unused::ingredient));
+        for (var next : waiting) {
+            if (found.size() == NEAREST && fall(found.last()).compareTo(next.leastFall()) <= 0) {
+                break;
+            }
+            found.add(unused(next.ingredient()));
+            if (found.size() > NEAREST) {
+                found.pollLast();
+            }
+        }
+        return new Nearest(List.copyOf(found), waiting.size() - found.size());
+    }
+
+    private record Waiting(String ingredient, BigFraction leastFall) {}
+
+    private List<String> idle() {
+        var used = blend.lines().stream().map(line -> line.use().ingredient()).collect(Collectors.toSet());
         return brief.candidates().stream()
-                .filter(ingredient -> blend.shareOf(ingredient).signum() == 0)
+                .filter(ingredient -> !used.contains(ingredient))
                 .sorted()
-                .map(this::unused)
                 .toList();
     }
 
+    private BigFraction leastFall(String ingredient) {
+        var offer = cheapest(ingredient);
+        return offer.pricePerKg().signum() <= 0
+                ? BigFraction.ZERO
+                : sensitivity.leastFall(weights(offer)).divide(offer.pricePerKg());
+    }
+
+    /** How much of its price must go before it comes in; more than all of it where it comes in at no price. */
+    private static BigFraction fall(Unused unused) {
+        var entry = unused.entry();
+        var price = unused.pricePerKg();
+        return entry == null || price.signum() <= 0
+                ? AT_NO_PRICE
+                : price.subtract(entry.at()).divide(price);
+    }
+
     private Unused unused(String ingredient) {
-        var cheapest = brief.offersFor(ingredient).stream()
+        var cheapest = cheapest(ingredient);
+        return new Unused(ingredient, cheapest.supplier(), cheapest.pricePerKg(), entry(cheapest));
+    }
+
+    private Offer cheapest(String ingredient) {
+        return offers.get().getOrDefault(ingredient, List.of()).stream()
                 .min(Comparator.comparing(Offer::pricePerKg))
                 .orElseThrow();
-        return new Unused(ingredient, cheapest.supplier(), cheapest.pricePerKg(), entry(cheapest));
     }
 
     private @Nullable Entry entry(Offer offer) {

@@ -9,6 +9,7 @@ import panade.certify.Decision;
 import panade.certify.Prover;
 import panade.certify.Verdict;
 import panade.compile.BriefCompiler;
+import panade.compile.CompiledBrief;
 import panade.cone.Cut;
 import panade.cone.CuttingPlanes;
 import panade.cone.Tightened;
@@ -21,7 +22,12 @@ import panade.model.LinearModel;
  * The least cost of briefs that differ a little from one that is solved: its basis is likely to be the best of theirs,
  * and is tried before a solver is asked; with sure bounds its cuts are known from the start.
  */
-record NearbyCost(Prover prover, Function<Brief, Decision<Blend>> cheapest, Supplier<Basis> likely, List<Cut> cuts)
+record NearbyCost(
+        Prover prover,
+        Function<Brief, Decision<Blend>> cheapest,
+        CompiledBrief near,
+        Supplier<Basis> likely,
+        List<Cut> cuts)
         implements Function<Brief, Decision<BigFraction>> {
 
     @Override
@@ -29,7 +35,7 @@ record NearbyCost(Prover prover, Function<Brief, Decision<Blend>> cheapest, Supp
         if (brief.practice().perCooked()) {
             return cheapest.apply(brief).map(Blend::costPerKg);
         }
-        var compiled = BriefCompiler.compile(brief);
+        var compiled = BriefCompiler.compile(brief, near);
         return brief.isSure()
                 ? cost(CuttingPlanes.solve(compiled, prover, cuts))
                 : cost(compiled.model(), verdict(compiled.model()));

@@ -377,7 +377,8 @@ public final class Planner {
                 new NumberSteps(
                         brief,
                         blend.costPerKg(),
-                        new NearbyCost(this::verdict, this::cheapest, optimum::basis, settled.cuts())));
+                        new NearbyCost(
+                                this::verdict, this::cheapest, settled.compiled(), optimum::basis, settled.cuts())));
     }
 
     private static Room joined(CompletableFuture<Room> measuring) {

@@ -25,6 +25,7 @@ import panade.lazy.Lazy;
  * @param sameLabel what a printed label costs; null when none is kept
  * @param remarks on the documents; null where this is a part of a larger result
  * @param brief what was asked
+ * @param nearest of the unused, those that are nearest to coming in
  * @param slack how much more a blend may cost to count as nearby, as a part of the least cost
  * @param money what each ingredient takes of the money over all stages, dearest first
  * @param allergens what the blend carries
@@ -47,6 +48,7 @@ public record BlendResult(
         @JsonInclude(Include.NON_NULL) @Nullable LabelPrice sameLabel,
         @JsonInclude(Include.NON_NULL) @Nullable List<RemarkLine> remarks,
         @JsonIgnore BriefFacts brief,
+        @JsonIgnore Lazy<NearestUnused> nearest,
         @JsonIgnore BigFraction slack,
         @JsonIgnore List<IngredientCost> money,
         @JsonIgnore Allergens allergens)
@@ -139,6 +141,18 @@ public record BlendResult(
             BigFraction pricePerKg,
             String supplier,
             @JsonIgnore String name) {}
+
+    /**
+     * Ingredients that could be bought but are not used, by how little of their price must go before they come in.
+     *
+     * @param first the nearest, that first; all of them by id where they are few
+     * @param others how many more there are, of which none comes in before those
+     */
+    public record NearestUnused(List<UnusedIngredient> first, int others) {
+        public NearestUnused {
+            first = List.copyOf(first);
+        }
+    }
 
     /** A property of the blend; the value is null when some ingredient's is not known. */
     public record PropertyValue(

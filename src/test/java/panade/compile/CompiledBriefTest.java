@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import panade.domain.Brief;
 import panade.domain.Side;
+import panade.quantity.Quantity;
+import panade.testing.DemoBriefs;
 import panade.testing.SmallKitchen;
 
 /**
@@ -46,6 +49,27 @@ class CompiledBriefTest {
                         "/bounds/0/max: 1/2 bean@mix<north + 1/2 bean@mix<south + 1/10 gum@mix<north <= 9/20");
         assertThat(rows("{\"property\": \"FAT\", \"min\": \"20 %\", \"max\": \"20 %\"}"))
                 .containsExactly("/bounds/0: oil@mix<north = 1/5");
+    }
+
+    /** Each bound of the demo in turn, its numbers halved; the model is the one that is compiled from nothing. */
+    @Test
+    void a_brief_with_one_number_moved_takes_the_other_rows_over() {
+        for (var name : DemoBriefs.NAMES) {
+            var brief = DemoBriefs.read(name);
+            var compiled = BriefCompiler.compile(brief);
+            for (var bound : brief.bounds()) {
+                var moved = brief.replacing(bound, bound.withLimits(half(bound.min()), half(bound.max())));
+                var taken = BriefCompiler.compile(moved, compiled);
+                assertThat(taken).isEqualTo(BriefCompiler.compile(moved));
+                assertThat(taken.model()).isNotEqualTo(compiled.model());
+            }
+        }
+    }
+
+    private static @Nullable Quantity half(@Nullable Quantity limit) {
+        return limit == null
+                ? null
+                : Quantity.of(limit.number().divide(2).add(BigFraction.of(1, 1000)), limit.unit(), "half");
     }
 
     /** FAT at most 30 % of WATER: FAT - 0.3 WATER, at most nothing. A weight is a share of 10 kg. */

@@ -10,6 +10,7 @@ import panade.result.BlendResult.Basis;
 import panade.result.BlendResult.Certificate;
 import panade.result.BlendResult.Check;
 import panade.result.BlendResult.Cost;
+import panade.result.BlendResult.NearestUnused;
 import panade.result.BriefFacts;
 import panade.result.BriefResult.Status;
 
@@ -52,6 +53,7 @@ public final class Loaves {
                 null,
                 null,
                 BRIEF,
+                Lazy.known(new NearestUnused(List.of(), 0)),
                 BigFraction.ZERO,
                 List.of(),
                 new Allergens(List.of(), List.of()));

@@ -1,5 +1,6 @@
 package panade.certify.sensitivity;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -136,6 +137,24 @@ public final class Sensitivity {
                     : Optional.empty();
         });
         return quick.isPresent() ? quick : followed(weights);
+    }
+
+    /**
+     * How far the costs of some columns, none of them used, must be lowered together at least before any comes in:
+     * while no cost falls below what its column is worth, the multipliers of the optimum still prove it.
+     *
+     * @param weights by column, what one unit of the price adds to its cost, positive
+     */
+    public BigFraction leastFall(LinearForm weights) {
+        return optimum.pivoting(dictionary -> weights.columns().stream()
+                .map(column -> {
+                    int place = dictionary.placeOf(column);
+                    return place < 0
+                            ? BigFraction.ZERO
+                            : dictionary.prices().value(place).divide(weights.at(column));
+                })
+                .min(Comparator.naturalOrder())
+                .orElse(BigFraction.ZERO));
     }
 
     private Optional<Entrance> followed(LinearForm weights) {

@@ -66,6 +66,11 @@ public final class BlendCommand extends BriefCommand {
     @Option(names = "--ladder", description = "Tell what each name less on the label costs.")
     private boolean ladder;
 
+    @Option(
+            names = "--all",
+            description = "List every ingredient that is not used; without it, those that are nearest to coming in.")
+    private boolean all;
+
     public BlendCommand(Console console) {
         super(console);
     }
@@ -95,7 +100,8 @@ public final class BlendCommand extends BriefCommand {
                         new OptionalSections(
                                 ladder ? Ladder.of(planner(), blended) : null,
                                 breakEven(blended.brief()),
-                                LabelPrice.of(planner(), blended).orElse(null)));
+                                LabelPrice.of(planner(), blended).orElse(null)),
+                        all);
         workbook.write(() -> BlendWorkbook.of(BlendResults.of(blended, OptionalSections.NONE), blended.asked()), err());
         return status;
     }

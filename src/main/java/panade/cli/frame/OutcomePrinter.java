@@ -26,7 +26,7 @@ public final class OutcomePrinter {
 
     public int print(Outcome outcome) {
         if (outcome instanceof Outcome.Blended blended) {
-            return print(blended, OptionalSections.NONE);
+            return print(blended, OptionalSections.NONE, false);
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
             var result = NoBlendResults.of(conflicted);
@@ -36,11 +36,16 @@ public final class OutcomePrinter {
         return undecided((Outcome.Undecided) outcome);
     }
 
-    public int print(Outcome.Blended blended, OptionalSections asides) {
+    /**
+     * Prints a blend.
+     *
+     * @param all whether to list every unused ingredient
+     */
+    public int print(Outcome.Blended blended, OptionalSections asides, boolean all) {
         out.print(
                 json
                         ? ResultJson.text(BlendResults.of(blended, asides))
-                        : TextRenderer.render(BlendReport.of(BlendResults.withMoves(blended, asides))));
+                        : TextRenderer.render(BlendReport.of(BlendResults.withMoves(blended, asides), all)));
         return ExitStatus.DONE;
     }
 

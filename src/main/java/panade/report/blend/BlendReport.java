@@ -18,14 +18,25 @@ import panade.result.BlendResult;
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {
     private final BlendResult result;
+    private final boolean all;
 
-    private BlendReport(BlendResult result) {
+    private BlendReport(BlendResult result, boolean all) {
         this.result = result;
+        this.all = all;
     }
 
     /** The report on a blend, with what was asked for beside it. */
     public static ReportDocument of(BlendResult result) {
-        return new BlendReport(result).document();
+        return of(result, false);
+    }
+
+    /**
+     * The same.
+     *
+     * @param all whether to list every unused ingredient, not only those that are nearest to coming in
+     */
+    public static ReportDocument of(BlendResult result, boolean all) {
+        return new BlendReport(result, all).document();
     }
 
     private ReportDocument document() {
@@ -48,7 +59,10 @@ public final class BlendReport {
             blocks.addAll(SureTable.of(result));
         } else {
             blocks.addAll(RoomTable.of(result));
-            blocks.addAll(UnusedTable.of(result.unused().get()));
+            blocks.addAll(
+                    all
+                            ? UnusedTable.of(result.unused().get())
+                            : UnusedTable.of(result.nearest().get()));
         }
         blocks.addAll(HoldingsTable.of(result.properties()));
         var ladder = result.ladder();

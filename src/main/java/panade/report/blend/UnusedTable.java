@@ -1,5 +1,6 @@
 package panade.report.blend;
 
+import java.util.ArrayList;
 import java.util.List;
 import panade.report.Block;
 import panade.report.Block.Column;
@@ -7,6 +8,7 @@ import panade.report.Block.Heading;
 import panade.report.Block.Paragraph;
 import panade.report.Block.Table;
 import panade.report.Figures;
+import panade.result.BlendResult.NearestUnused;
 import panade.result.BlendResult.UnusedIngredient;
 
 /** Tabulates what is not used, and the price that would change that. */
@@ -32,6 +34,16 @@ public final class UnusedTable {
                                 "Prices as bought. \"Then\" is its share of the blend once it comes in; \"saves\" is"
                                         + " what a price 5 % below that would save; \"not worth it\" is under a cent a pound and"
                                         + " under half a per cent."));
+    }
+
+    /** The same for those that are nearest to coming in, with a word on how many more there are. */
+    public static List<Block> of(NearestUnused nearest) {
+        var blocks = new ArrayList<>(of(nearest.first()));
+        if (nearest.others() > 0) {
+            blocks.add(new Paragraph("These are the nearest to coming in. Of " + nearest.others()
+                    + " more, each would have to lose a larger part of its price; --all lists them."));
+        }
+        return blocks;
     }
 
     private static List<String> row(UnusedIngredient unused) {
