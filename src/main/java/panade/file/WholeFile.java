@@ -8,10 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.UUID;
+import java.util.function.Consumer;
 
 /** Writes a file so that nobody ever finds half of it: beside its place first, then moved there. */
 public final class WholeFile {
+    /** What writing a file consists of. */
+    enum Step {
+        CREATED,
+        WRITTEN,
+        MOVED
+    }
+
     private WholeFile() {}
 
     /**
@@ -28,16 +35,29 @@ public final class WholeFile {
             Files.write(file, content); // a terminal or a pipe, which nothing may be moved over
             return;
         }
-        var place = FileLinks.followed(file);
+        write(FileLinks.followed(file), content, step -> {});
+    }
+
+    /**
+     * Writes the file at the end of all links.
+     *
+     * @param told what has just been done, so that tests can end the process there
+     */
+    static void write(Path place, byte[] content, Consumer<Step> told) throws IOException {
         if (Files.exists(place) && !Files.isWritable(place)) {
             throw new AccessDeniedException(place.toString());
         }
+        Leftovers.clear(place);
         // Not a temporary file of the system's, which only its owner could read.
-        var beside = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID() + ".part");
+        var beside = place.resolveSibling(Leftovers.name(place));
         try {
             FileRights.of(place).create(beside);
-            Files.write(beside, content, StandardOpenOption.TRUNCATE_EXISTING);
+            told.accept(Step.CREATED);
+            // synced, so that a machine that loses its power just after the move has not moved an empty file
+            Files.write(beside, content, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.SYNC);
+            told.accept(Step.WRITTEN);
             move(beside, place);
+            told.accept(Step.MOVED);
         } finally {
             Files.deleteIfExists(beside);
         }
