@@ -1,5 +1,6 @@
 package panade.solver.ortools;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Locale;
@@ -36,23 +37,30 @@ record Platform(Map<String, String> properties, Map<String, String> variables) {
         return isLinux() ? "linux" : isMac() ? "darwin" : "win32";
     }
 
-    /** The user's own cache folder as each system wants it; the property {@code panade.cache} overrides it. */
-    Path cache() {
-        return filled(properties, "panade.cache")
-                .map(Path::of)
-                .orElseGet(() -> systemCache().resolve("panade"));
+    /**
+     * The user's own cache folder as each system wants it; the property {@code panade.cache} overrides it.
+     *
+     * @throws IOException when the user has no folder of any kind
+     */
+    Path cache() throws IOException {
+        var chosen = filled(properties, "panade.cache").map(Path::of);
+        return chosen.isPresent() ? chosen.get() : systemCache().resolve("panade");
     }
 
-    private Path systemCache() {
-        var home = Path.of(properties.getOrDefault("user.home", "."));
+    private Path systemCache() throws IOException {
         if (isMac()) {
-            return home.resolve("Library").resolve("Caches");
+            return home().resolve("Library").resolve("Caches");
         }
-        return isLinux()
-                ? xdg().orElseGet(() -> home.resolve(".cache"))
-                : filled(variables, "LOCALAPPDATA")
-                        .map(Path::of)
-                        .orElseGet(() -> home.resolve("AppData").resolve("Local"));
+        var named = isLinux() ? xdg() : filled(variables, "LOCALAPPDATA").map(Path::of);
+        return named.isPresent() ? named.get() : home().resolve(isLinux() ? ".cache" : "AppData/Local");
+    }
+
+    /** Java calls a home that it cannot find out "?", which is no reason to make a folder of that name. */
+    private Path home() throws IOException {
+        return filled(properties, "user.home")
+                .map(Path::of)
+                .filter(Path::isAbsolute)
+                .orElseThrow(() -> new IOException("there is no home folder to keep them in"));
     }
 
     /** The XDG Base Directory Specification has relative paths ignored. */

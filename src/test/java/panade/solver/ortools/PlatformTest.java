@@ -1,7 +1,9 @@
 package panade.solver.ortools;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -13,14 +15,14 @@ class PlatformTest {
     private static final Path HOME = Path.of("home").toAbsolutePath();
 
     @Test
-    void keeps_the_cache_where_each_system_wants_it() {
+    void keeps_the_cache_where_each_system_wants_it() throws IOException {
         assertThat(on("Linux", Map.of()).cache()).isEqualTo(HOME.resolve(".cache/panade"));
         assertThat(on("Mac OS X", Map.of()).cache()).isEqualTo(HOME.resolve("Library/Caches/panade"));
         assertThat(on("Windows 11", Map.of("LOCALAPPDATA", "local")).cache()).isEqualTo(Path.of("local/panade"));
     }
 
     @Test
-    void follows_xdg_only_when_it_gives_an_absolute_path() {
+    void follows_xdg_only_when_it_gives_an_absolute_path() throws IOException {
         var absolute = Path.of("xdg").toAbsolutePath();
         assertThat(on("Linux", Map.of("XDG_CACHE_HOME", absolute.toString())).cache())
                 .isEqualTo(absolute.resolve("panade"));
@@ -28,9 +30,15 @@ class PlatformTest {
     }
 
     @Test
-    void puts_the_users_choice_above_the_systems() {
+    void puts_the_users_choice_above_the_systems() throws IOException {
         var chosen = new Platform(Map.of("panade.cache", "mine", "os.name", "Linux"), Map.of());
         assertThat(chosen.cache()).isEqualTo(Path.of("mine"));
+    }
+
+    @Test
+    void keepsNothingWhereTheUserHasNoHome() {
+        var homeless = new Platform(Map.of("user.home", "?", "os.name", "Linux"), Map.of());
+        assertThatThrownBy(homeless::cache).hasMessageContaining("no home folder");
     }
 
     @Test
