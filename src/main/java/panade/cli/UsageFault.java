@@ -1,6 +1,7 @@
 package panade.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
 import java.util.Objects;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.UnreadableOption;
@@ -45,7 +46,11 @@ final class UsageFault implements IParameterExceptionHandler {
                 && fault.getArgSpec() instanceof OptionSpec option) {
             return option.longestName() + " " + fault.getValue() + ": " + unreadable.getMessage();
         }
-        return Objects.toString(fault.getMessage(), "")
-                .replaceFirst(" is not an? (long|int)$", " is not a whole number");
+        var message = Objects.toString(fault.getMessage(), "");
+        if (message.contains(InvalidPathException.class.getName())) { // picocli keeps the words of it alone
+            return "\"" + fault.getValue() + "\" is no name of a file here. Expected one without characters that this"
+                    + " system's locale lacks; with LC_ALL=C.UTF-8 in the environment it has them all.";
+        }
+        return message.replaceFirst(" is not an? (long|int)$", " is not a whole number");
     }
 }

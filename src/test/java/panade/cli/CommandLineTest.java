@@ -66,6 +66,15 @@ class CommandLineTest {
     }
 
     @Test
+    void a_name_that_no_file_can_have_is_told_without_the_words_of_java() {
+        for (var words : List.of(List.of("blend", "a\0b.json"), List.of("report", "b.json", "-o", "a\0b.html"))) {
+            var run = CommandRun.of(words.toArray(String[]::new));
+            assertThat(run.status()).isEqualTo(2);
+            assertThat(run.messages()).contains("is no name of a file here.").doesNotContain("java", "Exception");
+        }
+    }
+
+    @Test
     void a_curve_that_ends_before_it_begins_is_a_slip_and_no_fault_of_ours() {
         var brief = "constraints/taco-crumble.json";
         assertThat(run("", "trace", brief, "--price", "salt", "--from", "5/lb", "--to", "1/lb"))
