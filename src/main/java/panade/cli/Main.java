@@ -38,6 +38,7 @@ import panade.cli.frame.Version;
 import panade.cli.manual.ManualCommand;
 import panade.cli.open.OpenCommand;
 import panade.cli.trial.FitCommand;
+import panade.cli.trial.NextCommand;
 import panade.document.syntax.Problem;
 import panade.domain.origin.Origin;
 import panade.plan.Engines;
@@ -220,6 +221,7 @@ public final class Main implements Callable<Integer> {
         commands.put("buy", () -> new BuyCommand(console));
         commands.put("study", () -> new StudyCommand(console));
         commands.put("fit", () -> new FitCommand(console));
+        commands.put("next", () -> new NextCommand(console));
         commands.put("triangle", () -> new TriangleCommand(console));
         commands.put("made", () -> new MadeCommand(console));
         commands.put("nudge", () -> new NudgeCommand(console));

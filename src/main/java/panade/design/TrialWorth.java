@@ -8,9 +8,9 @@ import panade.learn.Fit;
 import panade.learn.Prediction;
 
 /**
- * What one more trial is worth to a bound that trials stand behind: the better known the response of the cheapest
- * blend, the less of it must be kept in hand. Worked out before the trial is made, for a trial that comes out as
- * predicted; the blend stays where it is, and so does Student's quantile.
+ * What more trials are worth to a bound that trials stand behind: the better known the response of the cheapest blend,
+ * the less of it must be kept in hand. Worked out before they are made, for trials that come out as predicted; the
+ * blend stays where it is, and so does Student's quantile.
  *
  * @param fit what the trials so far teach
  * @param optimum the levers of the blend that is cheapest now
@@ -26,9 +26,9 @@ public record TrialWorth(Fit fit, List<BigFraction> optimum, BigFraction sure, P
      * How much less of the response must be kept in hand, in its own unit; empty where the trials leave nothing to
      * judge the error by.
      *
-     * @param tried the levers of the trial
+     * @param tried the levers of each trial that is added
      */
-    public Optional<BigDecimal> margin(List<BigFraction> tried) {
+    public Optional<BigDecimal> margin(List<List<BigFraction>> tried) {
         return fit.at(optimum)
                 .below(sure, of)
                 .flatMap(now -> fit.after(tried, optimum).below(sure, of).map(now::subtract));
@@ -39,7 +39,7 @@ public record TrialWorth(Fit fit, List<BigFraction> optimum, BigFraction sure, P
      *
      * @param shadowPrice what a unit of the response costs, as the bound has it
      */
-    public Optional<BigDecimal> saving(List<BigFraction> tried, BigDecimal shadowPrice) {
+    public Optional<BigDecimal> saving(List<List<BigFraction>> tried, BigDecimal shadowPrice) {
         return margin(tried).map(shadowPrice::multiply);
     }
 }

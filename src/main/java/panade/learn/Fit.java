@@ -140,21 +140,46 @@ public final class Fit implements Estimate {
     }
 
     /**
-     * What would be predicted somewhere if one more usual trial came out as predicted: the same mean, known better.
+     * What would be predicted somewhere if more usual trials came out as predicted: the same mean, known better.
      * Nothing more is assumed of the error than is known of it now.
      *
-     * @param tried the levers of that trial
+     * @param tried the levers of each of those trials
      */
-    public Prediction after(List<BigFraction> tried, List<BigFraction> levers) {
-        var now = at(levers);
-        var row = design.row(levers);
-        var trial = design.row(tried);
-        var shared = sweep.form(sum(row, trial))
-                .subtract(sweep.form(row))
-                .subtract(sweep.form(trial))
-                .divide(2);
-        var told = shared.multiply(shared).divide(sweep.form(trial).add(BigFraction.ONE));
-        return new Prediction(now.mean(), now.form().subtract(told), variance().orElse(null), degrees);
+    public Prediction after(List<List<BigFraction>> tried, List<BigFraction> levers) {
+        var rows = new ArrayList<List<BigFraction>>();
+        rows.add(design.row(levers));
+        tried.forEach(each -> rows.add(design.row(each)));
+        var shared = shared(rows);
+        for (int trial = rows.size() - 1; trial > 0; trial--) {
+            tell(shared, trial);
+        }
+        return new Prediction(at(levers).mean(), shared[0][0], variance().orElse(null), degrees);
+    }
+
+    /** Takes what a trial tells out of the covariances of those before it. */
+    private static void tell(BigFraction[][] shared, int trial) {
+        var whole = shared[trial][trial].add(BigFraction.ONE);
+        for (int i = 0; i < trial; i++) {
+            for (int j = 0; j <= i; j++) {
+                var told = shared[trial][i].multiply(shared[trial][j]).divide(whole);
+                shared[i][j] = shared[i][j].subtract(told);
+            }
+        }
+    }
+
+    /** The covariances of predictions, in variances of the error; those above the diagonal are the same. */
+    private BigFraction[][] shared(List<List<BigFraction>> rows) {
+        var forms = rows.stream().map(sweep::form).toList();
+        var shared = new BigFraction[rows.size()][];
+        for (int i = 0; i < shared.length; i++) {
+            shared[i] = new BigFraction[i + 1];
+            for (int j = 0; j <= i; j++) {
+                var both = i == j ? forms.get(i).multiply(4) : sweep.form(sum(rows.get(i), rows.get(j)));
+                shared[i][j] =
+                        both.subtract(forms.get(i)).subtract(forms.get(j)).divide(2);
+            }
+        }
+        return shared;
     }
 
     private static List<BigFraction> sum(List<BigFraction> one, List<BigFraction> other) {

@@ -59,7 +59,9 @@ class TrialWorthTest {
                 "1/3 1/3 1/3", 0.004018,
                 "0.40034891 0.59965109 0", 0.020131);
         expected.forEach((tried, saving) -> {
-            var found = worth.saving(Points.point(tried), price).orElseThrow().doubleValue();
+            var found = worth.saving(List.of(Points.point(tried)), price)
+                    .orElseThrow()
+                    .doubleValue();
             assertThat(found).as(tried).isCloseTo(saving, within(2e-6));
         });
     }
@@ -77,8 +79,8 @@ class TrialWorthTest {
             var more = new ArrayList<>(yarn());
             more.add(Observation.of(tried, fit.at(tried).mean()));
             var anew = fitted(more).at(optimum);
-            assertThat(fit.after(tried, optimum).form()).isEqualTo(anew.form());
-            assertThat(fit.after(tried, optimum).mean()).isEqualTo(anew.mean());
+            assertThat(fit.after(List.of(tried), optimum).form()).isEqualTo(anew.form());
+            assertThat(fit.after(List.of(tried), optimum).mean()).isEqualTo(anew.mean());
             for (var own : List.of(Prediction.Of.MEAN, Prediction.Of.BATCH)) {
                 int batch = own == Prediction.Of.BATCH ? 1 : 0;
                 var before =
@@ -86,7 +88,7 @@ class TrialWorthTest {
                 var after = Distributions.root(anew.form().add(batch).multiply(variance));
                 var expected = before.subtract(after).multiply(quantile).doubleValue();
                 assertThat(new TrialWorth(fit, optimum, SURE, own)
-                                .margin(tried)
+                                .margin(List.of(tried))
                                 .orElseThrow()
                                 .doubleValue())
                         .isCloseTo(expected, within(1e-15));
@@ -98,7 +100,7 @@ class TrialWorthTest {
     void where_no_error_can_be_judged_nothing_is_promised() {
         var corners = Stream.of(0, 2, 5, 7, 10, 12).map(yarn()::get).toList();
         var worth = new TrialWorth(fitted(corners), OPTIMUM, SURE, Prediction.Of.MEAN);
-        assertThat(worth.margin(OPTIMUM)).isEmpty();
+        assertThat(worth.margin(List.of(OPTIMUM))).isEmpty();
     }
 
     private static List<BigFraction> shares(Random random) {

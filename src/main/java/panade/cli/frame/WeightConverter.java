@@ -42,4 +42,11 @@ public abstract sealed class WeightConverter implements ITypeConverter<Quantity>
             super("0.1g");
         }
     }
+
+    /** What is made. */
+    public static final class OfBatch extends WeightConverter {
+        public OfBatch() {
+            super("20lb");
+        }
+    }
 }
