@@ -22,12 +22,14 @@ public record Sureness(
      * @param terms the measures that its coefficients stand at
      * @param covariance of the coefficients, in the response's unit squared
      * @param error variance of a single batch about the mean; null where the bound is on the mean itself
+     * @param degrees of freedom of the error
      * @param trials how many stand behind it
      */
     public record Estimated(
             List<Measure> terms,
             List<List<BigFraction>> covariance,
             @Nullable BigFraction error,
+            int degrees,
             int trials) {
         public Estimated {
             terms = List.copyOf(terms);

@@ -20,10 +20,9 @@ import panade.quantity.Unit;
  *
  * @param mean what is to be expected of a batch
  * @param estimated how well that is known
- * @param degrees of freedom of the error
  * @param settled settings of the process that it stands at: the middle of the trials
  */
-public record LearnedForm(Measure mean, Estimated estimated, int degrees, List<LeverEffect> settled) {
+public record LearnedForm(Measure mean, Estimated estimated, List<LeverEffect> settled) {
 
     /** Why no bound can follow what was learned, in words that go on from "the response"; empty where one can. */
     public static Optional<String> objection(FittedResponse response) {
@@ -70,8 +69,8 @@ public record LearnedForm(Measure mean, Estimated estimated, int degrees, List<L
                 .toList();
         return new LearnedForm(
                 new Measure(response.response().name(), unit, List.copyOf(parts)),
-                new Estimated(terms, covariance(fit, terms.size()), error(fit, batch), response.trials()),
-                fit.degrees(),
+                new Estimated(
+                        terms, covariance(fit, terms.size()), error(fit, batch), fit.degrees(), response.trials()),
                 settled);
     }
 

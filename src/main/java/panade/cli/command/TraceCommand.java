@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.TraceResults;
+import panade.assemble.trial.SureCurveResults;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
@@ -15,6 +16,7 @@ import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
 import panade.domain.Bound;
 import panade.domain.Brief;
+import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
 import panade.export.ResultJson;
@@ -24,9 +26,11 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.render.TextRenderer;
 import panade.report.question.TraceReport;
+import panade.report.trial.SureCurveReport;
 import panade.trace.BoundTracing;
 import panade.trace.Curve;
 import panade.trace.PriceTracing;
+import panade.trace.SureCurve;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -34,13 +38,15 @@ import picocli.CommandLine.Option;
 /** Follows the least cost as one number moves. */
 @Command(
         name = "trace",
-        description = "At exactly which price (or bound) does the blend change, and to what?",
+        description =
+                "At exactly which price (or bound) does the blend change, and to what? What does being surer cost?",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {
             "",
             "Examples: panade trace constraints/dumpling-filling.json --price shea-fat --to 5/lb",
-            "          panade trace constraints/dumpling-filling.json --bound protein"
+            "          panade trace constraints/dumpling-filling.json --bound protein",
+            "          panade trace constraints/dumpling-filling-sure.json --sure protein"
         })
 public final class TraceCommand extends BriefCommand implements LongRunning {
     @ArgGroup(multiplicity = "1")
@@ -65,6 +71,13 @@ public final class TraceCommand extends BriefCommand implements LongRunning {
 
         @Option(names = "--bound", paramLabel = "NAME", description = "The bound whose number moves.")
         private @Nullable String bound;
+
+        @Option(
+                names = "--sure",
+                paramLabel = "NAME",
+                description =
+                        "The bound of which you would be more or less sure: the cost at 50, 80, 90, 95 and 99 %%.")
+        private @Nullable String sure;
     }
 
     @Option(
@@ -83,7 +96,15 @@ public final class TraceCommand extends BriefCommand implements LongRunning {
     }
 
     @Override
+    protected boolean knowsSure() {
+        return subject.sure != null;
+    }
+
+    @Override
     protected int answer(Brief asked) {
+        if (subject.sure != null) {
+            return traceSureness(planner().keepingLabel(asked), subject.sure);
+        }
         var brief = settled(planner().keepingLabel(asked));
         var price = subject.price;
         return price != null ? tracePrice(brief, price) : traceBound(brief, Objects.requireNonNull(subject.bound));
@@ -117,6 +138,26 @@ public final class TraceCommand extends BriefCommand implements LongRunning {
                 .min(Comparator.comparing(Offer::pricePerKg))
                 .orElseThrow(() -> usage("--supplier \"" + supplier + "\" does not sell " + id + ": expected "
                         + String.join(" or ", sellers) + "."));
+    }
+
+    private int traceSureness(Brief brief, String name) {
+        if (csv || from != null || to != null) {
+            throw usage("--sure goes over 50, 80, 90, 95 and 99 %: expected neither --csv nor --from nor --to.");
+        }
+        var found = InBrief.bound(brief, name);
+        if (found.isEmpty()) {
+            return refuse(List.of(InBrief.noBound(brief, name)));
+        }
+        var bound = found.get();
+        boolean plain = bound.per() == null || bound.kind() == LimitKind.STAGE;
+        if ((bound.sure() == null && (!plain || bound.isFixed(brief.batch())))
+                || !SureCurve.isUncertain(brief, bound)) {
+            throw usage("--sure \"" + name + "\": expected a bound that is learned, or one on a property of which some"
+                    + " ingredient states a \"spread\", with room between its numbers.");
+        }
+        var result = SureCurveResults.of(SureCurve.of(planner(), brief, bound));
+        print(() -> ResultJson.text(result), () -> SureCurveReport.of(result));
+        return ExitStatus.DONE;
     }
 
     private int traceBound(Brief brief, String name) {

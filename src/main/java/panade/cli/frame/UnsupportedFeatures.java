@@ -27,7 +27,7 @@ public final class UnsupportedFeatures {
                 .map(bound -> new Problem(
                         bound.origin(),
                         "this command cannot keep \"" + bound.name() + "\" sure",
-                        List.of("Expected no \"sure\", which takes contents as they are stated; \"blend\" knows it.")))
+                        List.of("Expected a brief without it; \"blend\", \"compare\" and \"trace --sure\" know it.")))
                 .toList();
     }
 

@@ -24,10 +24,9 @@ import panade.domain.Bound;
 import panade.domain.BoundId;
 import panade.domain.Brief;
 import panade.domain.LimitKind;
-import panade.domain.Sureness;
 import panade.domain.trial.Lever;
+import panade.domain.trial.Sure;
 import panade.domain.trial.TrialSet;
-import panade.learn.Distributions;
 import panade.quantity.Decimal;
 import panade.quantity.Fractions;
 import panade.quantity.Quantity;
@@ -211,7 +210,6 @@ final class LearnedReader {
     }
 
     private Bound bound(ObjectNode object, FittedResponse fitted, LearnedForm form, Limits limits, Quantity share) {
-        var quantile = Decimal.of(Distributions.student(form.degrees(), SurenessReader.aSide(share.base(), limits)));
         var name = object.field("name")
                 .flatMap(field -> expect.text(field.value(), "a text to call the bound by"))
                 .map(TextNode::text)
@@ -226,7 +224,7 @@ final class LearnedReader {
                         limits.max(),
                         "raw",
                         object.origin())
-                .withSureness(new Sureness(share, quantile, form.estimated()));
+                .withSureness(Sure.of(share, limits.min() != null && limits.max() != null, form.estimated()));
     }
 
     /** One for each lever, within what was tried of it for every response that is bounded. */

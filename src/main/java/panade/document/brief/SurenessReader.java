@@ -11,8 +11,7 @@ import panade.document.syntax.Node.ObjectNode;
 import panade.document.syntax.Node.TextNode;
 import panade.document.syntax.Problems;
 import panade.domain.Sureness;
-import panade.learn.Distributions;
-import panade.quantity.Decimal;
+import panade.domain.trial.Sure;
 import panade.quantity.Quantity;
 
 /** Reads how sure a bound is to hold, and refuses what cannot be meant so. */
@@ -28,7 +27,7 @@ record SurenessReader(Problems problems) {
                 .filter(node -> isOfContents(node, of, per))
                 .filter(node -> isRaw(bound, node))
                 .flatMap(this::share)
-                .map(share -> new Sureness(share, quantile(share.base(), limits), null));
+                .map(share -> Sure.of(share, limits.min() != null && limits.max() != null, null));
     }
 
     /** The probability that is asked for. */
@@ -38,16 +37,6 @@ record SurenessReader(Problems problems) {
                 .filter(share -> (share.base().compareTo(HALF) >= 0
                                 && share.base().compareTo(BigFraction.ONE) < 0)
                         || told(node, "\"" + share.text() + "\" is not how sure a bound can be", "Expected " + FORM));
-    }
-
-    private static BigFraction quantile(BigFraction share, Limits limits) {
-        return Decimal.of(Distributions.normal(aSide(share, limits)));
-    }
-
-    /** Half of what may be missed for either number where there are two, so that both together are as sure. */
-    static BigFraction aSide(BigFraction share, Limits limits) {
-        boolean both = limits.min() != null && limits.max() != null;
-        return both ? BigFraction.ONE.add(share).divide(2) : share;
     }
 
     private boolean isOfContents(Node node, Optional<Selection> of, Optional<Selection> per) {
