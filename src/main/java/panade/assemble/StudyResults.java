@@ -76,13 +76,15 @@ public final class StudyResults {
                 levels(study.levels()));
     }
 
-    private static List<Level> levels(List<PriceStudy.Level> levels) {
+    /** Levels of a cost. */
+    public static List<Level> levels(List<PriceStudy.Level> levels) {
         return levels.stream()
                 .map(level -> new Level(level.share(), level.perKg()))
                 .toList();
     }
 
-    private static @Nullable Target target(PriceStudy.@Nullable Target target) {
+    /** How often what is hoped for is met. */
+    public static @Nullable Target target(PriceStudy.@Nullable Target target) {
         return target == null ? null : new Target(target.perKg(), target.draws());
     }
 
@@ -123,7 +125,8 @@ public final class StudyResults {
                         : new ComposedCost(costs.mean(), costs.lowest(), costs.highest(), levels(costs.levels())));
     }
 
-    private static Broken broken(CompositionStudy.Broken bound) {
+    /** A bound that is broken in some draws. */
+    public static Broken broken(CompositionStudy.Broken bound) {
         return new Broken(
                 bound.name(),
                 bound.path(),

@@ -5,6 +5,7 @@ import static panade.scenario.SplitMix.mixed;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -61,6 +62,15 @@ public final class PriceDraws {
             into[price] = (int) (((word & MASK) << 1) + 1 - STEPS);
             word >>>= BITS;
         }
+    }
+
+    /** What each price is multiplied by in one draw. */
+    public List<BigFraction> factors(long draw) {
+        var steps = new int[count()];
+        steps(draw, steps);
+        return IntStream.range(0, steps.length)
+                .mapToObj(price -> factor(price, steps[price]))
+                .toList();
     }
 
     /** What a price is multiplied by when it is that many steps off. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.domain.Brief;
@@ -51,8 +52,13 @@ final class DrawnValues {
      * The values that state a spread, of what a brief may use; where the number itself is unknown, nothing is drawn.
      */
     static DrawnValues of(Brief brief, long seed) {
+        return of(brief, brief.candidates(), seed);
+    }
+
+    /** The same of some ingredients, whether they may be used or not. */
+    static DrawnValues of(Brief brief, Set<String> ids, long seed) {
         var values = new ArrayList<Value>();
-        for (var id : brief.candidates().stream().sorted().toList()) {
+        for (var id : ids.stream().sorted().toList()) {
             var spread = brief.set().ingredient(id).spread();
             for (var property : spread.keySet().stream().sorted().toList()) {
                 var width = spread.getOrDefault(property, BigFraction.ZERO);

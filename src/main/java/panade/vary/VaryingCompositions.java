@@ -144,7 +144,7 @@ public final class VaryingCompositions {
     }
 
     /** The least number of draws that is that share of them. */
-    private static int rank(int percent, int draws) {
+    static int rank(int percent, int draws) {
         return (int) Math.max(1, (percent * (long) draws + 99) / 100);
     }
 }

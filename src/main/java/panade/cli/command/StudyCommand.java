@@ -7,9 +7,10 @@ import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.StudyResults;
-import panade.cli.frame.BriefCommand;
+import panade.assemble.formula.MadeStudyResults;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.FormulaOrBriefCommand;
 import panade.cli.frame.LongRunning;
 import panade.cli.frame.Version;
 import panade.document.Documents;
@@ -17,10 +18,13 @@ import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.purchase.OfferId;
 import panade.export.ResultJson;
+import panade.nudge.Start;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
+import panade.report.formula.MadeStudyReport;
 import panade.report.plate.StudyReport;
+import panade.vary.FormulaStudy;
 import panade.vary.Varying;
 import panade.vary.VaryingCompositions;
 import picocli.CommandLine.Command;
@@ -33,10 +37,11 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade study constraints/dumpling-filling.json --draws 10000 --spread 10%%"})
-public final class StudyCommand extends BriefCommand implements LongRunning {
+public final class StudyCommand extends FormulaOrBriefCommand implements LongRunning {
     private static final long MOST_DRAWS = 100_000_000;
     private static final int MOST_COMPOSITIONS = 100_000;
     private static final long MOST_PROVED = 100_000;
+    private static final long MOST_SUMMED = 1_000_000;
 
     /** Each keeps tallies of its own, a quarter of a megabyte. */
     private static final int MOST_THREADS = 256;
@@ -108,6 +113,23 @@ public final class StudyCommand extends BriefCommand implements LongRunning {
     }
 
     @Override
+    protected int answer(String title, Start made) {
+        if (prove || draws > MOST_SUMMED) {
+            throw usage("Of a formula every draw is an exact sum: expected no --prove, and --draws " + MOST_SUMMED
+                    + " at most.");
+        }
+        var spreads = spreads(made.brief());
+        if (spreads instanceof Reading.Rejected<Map<OfferId, BigFraction>> rejected) {
+            return refuse(rejected.problems());
+        }
+        var known = ((Reading.Accepted<Map<OfferId, BigFraction>>) spreads).value();
+        var study = FormulaStudy.of(made.brief(), made.blend(), known, draws, compositions(), seed);
+        var result = MadeStudyResults.of(title, made, study, seed);
+        print(() -> ResultJson.text(result), () -> MadeStudyReport.of(result));
+        return ExitStatus.DONE;
+    }
+
+    @Override
     protected int answer(Brief brief) {
         var spreads = spreads(brief);
         if (spreads instanceof Reading.Rejected<Map<OfferId, BigFraction>> rejected) {
@@ -140,6 +162,7 @@ public final class StudyCommand extends BriefCommand implements LongRunning {
                         + ": expected a share from 0% to below 100%, such as 10%, or a file of spreads."));
         var spreads = new HashMap<OfferId, BigFraction>();
         brief.offers().forEach(offer -> spreads.put(offer.id(), share));
+        brief.otherOffers().forEach(offer -> spreads.put(offer.id(), share));
         return new Reading.Accepted<>(spreads);
     }
 

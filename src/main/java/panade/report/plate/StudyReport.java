@@ -183,7 +183,8 @@ public final class StudyReport {
                 List.of(new Column("Bound", false), new Column("Side", false), new Column("% of draws", true)), rows);
     }
 
-    static String side(Side side) {
+    /** A side of a bound, in a word. */
+    public static String side(Side side) {
         return switch (side) {
             case MIN -> "least";
             case MAX -> "most";
