@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import panade.certify.simplex.DenseDictionaries;
 import panade.cli.command.BatchCommand;
 import panade.cli.command.BlendCommand;
 import panade.cli.command.BuyCommand;
@@ -87,7 +88,9 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--debug",
             scope = ScopeType.INHERIT,
-            description = "Where panade itself fails, print all that whoever mends it needs to know.")
+            description =
+                    "Where panade itself fails, print all that whoever mends it needs to know; at the end, how often"
+                            + " a basis had to be worked out densely.")
     private boolean debug;
 
     @Option(
@@ -142,6 +145,7 @@ public final class Main implements Callable<Integer> {
 
     private int run(Reader in, String... arguments) {
         int status;
+        int before = DenseDictionaries.made();
         var solver = new WatchedSolver(new OrToolsSolver(), line);
         try {
             var commands = commandLine(in, engines(solver), arguments);
@@ -153,6 +157,9 @@ public final class Main implements Callable<Integer> {
             OrToolsSolver.missing().ifPresent(this::tellEngine);
         }
         line.end();
+        if (debug) {
+            err.println("Dense dictionaries made: " + (DenseDictionaries.made() - before) + ".");
+        }
         out.flush();
         err.flush();
         return status;

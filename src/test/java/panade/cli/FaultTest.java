@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import panade.model.Unproved;
+import panade.testing.CommandRun;
 
 /** What a person meets when the program itself fails: here, because the answers to its questions cannot be read. */
 class FaultTest {
@@ -36,6 +37,15 @@ class FaultTest {
                 .contains("Java " + Runtime.version())
                 .contains(System.getProperty("os.name") + " " + System.getProperty("os.version"))
                 .contains("\tat panade.cli.interview.Dialogue.");
+    }
+
+    @Test
+    void debugCountsTheBasesThatHadToBeWorkedOutDensely() {
+        var blend = CommandRun.of("blend", "constraints/dumpling-filling.json", "--debug");
+        assertThat(blend.messages().strip()).isEqualTo("Dense dictionaries made: 0.");
+        // where no blend exists, small sets of bounds are tried on the exact simplex alone
+        var none = CommandRun.of("blend", "constraints/taco-wish-list.json", "--debug");
+        assertThat(none.messages().strip()).matches("Dense dictionaries made: [1-9][0-9]*\\.");
     }
 
     @Test

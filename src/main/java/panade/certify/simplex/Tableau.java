@@ -41,6 +41,7 @@ public final class Tableau implements Dictionary {
 
     /** The dictionary in which every slack is basic. */
     public Tableau(LinearModel model) {
+        DenseDictionaries.count();
         columnCount = model.columns().size();
         rowCount = model.rows().size();
         locked = new boolean[columnCount + rowCount];
