@@ -65,6 +65,16 @@ public final class MadeResults {
         return new MadeResults(start).now(title, cheapest);
     }
 
+    /** Titles of the bounds that a formula breaks, as far as they are known. */
+    public static List<String> brokenBy(Start start) {
+        var results = new MadeResults(start);
+        return start.brief().bounds().stream()
+                .filter(results::isKnown)
+                .filter(bound -> !results.isMet(bound))
+                .map(Bound::title)
+                .toList();
+    }
+
     private MadeNow now(String title, Outcome cheapest) {
         var best = cheapest instanceof Outcome.Blended blended ? blended.blend() : null;
         return new MadeNow(

@@ -19,6 +19,8 @@ import panade.document.purchase.ScheduleReader;
 import panade.document.purchase.SpreadReader;
 import panade.document.purchase.StoreRoomReader;
 import panade.document.purchase.SupplierRemarks;
+import panade.document.setting.Edits;
+import panade.document.setting.Tried;
 import panade.document.syntax.Checked;
 import panade.document.syntax.JsonDocument;
 import panade.document.syntax.Node;
@@ -47,12 +49,34 @@ public final class Documents {
 
     /** Reads a brief with all it refers to, or everything that is wrong with any of it. */
     public static Reading<Brief> readBrief(Path file, Overrides overrides) {
+        if (overrides.settings().isEmpty()) {
+            return readBrief(file, overrides, Edits.NONE);
+        }
+        var tried = readTried(file, overrides);
+        return tried instanceof Reading.Accepted<Tried> accepted
+                ? new Reading.Accepted<>(accepted.value().now())
+                : new Reading.Rejected<>(((Reading.Rejected<Tried>) tried).problems());
+    }
+
+    /** Reads a brief as written, and with the numbers that are to be tried. */
+    public static Reading<Tried> readTried(Path file, Overrides overrides) {
+        return new TriedDocuments(file, overrides).read();
+    }
+
+    /** What of the numbers to be tried the brief has a place for. */
+    public static Overrides settable(Path file, Overrides overrides) {
+        return new TriedDocuments(file, overrides).settable();
+    }
+
+    /** Reads a brief, some of it from elsewhere than it is written. */
+    static Reading<Brief> readBrief(Path file, Overrides overrides, Edits edits) {
         var problems = new Problems();
         var shownAs = file.toString();
         var chain = new BriefChain(problems);
         var brief = chain.read(file, shownAs)
-                .map(root -> Overriding.apply(root, overrides))
-                .flatMap(root -> new BriefReader(root, chain.isWhole(), overrides.without(), problems).read(shownAs));
+                .map(root -> edits.in(Overriding.apply(root, overrides)))
+                .flatMap(root ->
+                        new BriefReader(root, chain.isWhole(), overrides.without(), edits, problems).read(shownAs));
         return brief.filter(found -> problems.none())
                 .map(found -> comparedWith(file, overrides, found.remarking(problems.remarks())))
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));

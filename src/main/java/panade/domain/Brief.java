@@ -99,6 +99,13 @@ public record Brief(
                 : some;
     }
 
+    /** Every offer of the lists for an ingredient, what can be had first. */
+    public List<Offer> everyOfferFor(String ingredient) {
+        return Stream.concat(offers.stream(), otherOffers.stream())
+                .filter(offer -> offer.ingredient().equals(ingredient))
+                .toList();
+    }
+
     /** The offers of every ingredient that has one, each in the order of the price lists. */
     public Map<String, List<Offer>> offersByIngredient() {
         return offers.stream().collect(Collectors.groupingBy(Offer::ingredient));
@@ -162,12 +169,22 @@ public record Brief(
 
     /** The brief with more remarks; one that it has already stays alone. */
     public Brief remarking(List<Remark> more) {
-        return in(set, composition, joined(remarks, more).stream().distinct().toList(), notes);
+        return in(
+                title,
+                set,
+                composition,
+                joined(remarks, more).stream().distinct().toList(),
+                notes);
+    }
+
+    /** The brief by another title. */
+    public Brief called(String name) {
+        return in(name, set, composition, remarks, notes);
     }
 
     /** The brief with one note more on what the answer was made under. */
     public Brief noting(String note) {
-        return in(set, composition, remarks, joined(notes, List.of(note)));
+        return in(title, set, composition, remarks, joined(notes, List.of(note)));
     }
 
     /** The brief with other rules. */
@@ -187,12 +204,12 @@ public record Brief(
 
     /** The brief made from a pantry that differs in what its ingredients hold. */
     public Brief withIngredientSet(IngredientSet other) {
-        return in(other, composition.in(other), remarks, notes);
+        return in(title, other, composition.in(other), remarks, notes);
     }
 
-    private Brief in(IngredientSet pantry, Composition held, List<Remark> told, List<String> noted) {
+    private Brief in(String name, IngredientSet pantry, Composition held, List<Remark> told, List<String> noted) {
         return new Brief(
-                title,
+                name,
                 file,
                 pantry,
                 held,

@@ -20,6 +20,11 @@ public record ProvedBlend(Brief brief, CompiledBrief compiled, Blend blend, Opti
 
     /** How one number of a bound of the brief stands. */
     public SideReading number(Bound bound, Side side) {
-        return new Explanation(brief, compiled, blend, proof, part -> {}).number(bound, side);
+        return explanation().number(bound, side);
+    }
+
+    /** The reasons, of which each part is worked out when it is asked for. */
+    public Explanation explanation() {
+        return new Explanation(brief, compiled, blend, proof, part -> {});
     }
 }

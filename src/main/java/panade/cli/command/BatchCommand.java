@@ -16,7 +16,6 @@ import panade.cli.frame.Version;
 import panade.cli.frame.WeightConverter;
 import panade.cli.frame.WorkbookOption;
 import panade.domain.Brief;
-import panade.export.ResultJson;
 import panade.nudge.Start;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Quantity;
@@ -91,7 +90,7 @@ public final class BatchCommand extends FormulaOrBriefCommand {
         var cap = new MoveAtMost(most);
         var sheet = Weighing.of(planner(), brief, made.blend(), fineEnough(brief), cap);
         var result = MadeBatchResults.of(title, made, sheet, cap);
-        print(() -> ResultJson.text(result), () -> MadeSheetReport.of(result));
+        print(result, () -> MadeSheetReport.of(result));
         workbook.write(() -> BatchWorkbook.of(new BatchResult(result.sheet(), result.remarks())), err());
         if (result.broken().isEmpty()) {
             return ExitStatus.DONE;
@@ -125,7 +124,7 @@ public final class BatchCommand extends FormulaOrBriefCommand {
 
     private int print(BatchSheet sheet) {
         var result = json() ? BatchResults.withBlend(sheet) : BatchResults.of(sheet);
-        print(() -> ResultJson.text(result), () -> SheetReport.of(result));
+        print(result, () -> SheetReport.of(result));
         workbook.write(() -> BatchWorkbook.of(result), err());
         return ExitStatus.of(sheet);
     }

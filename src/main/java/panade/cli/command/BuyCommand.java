@@ -7,12 +7,14 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.BuyResults;
+import panade.assemble.setting.SetResults;
 import panade.bench.PlannedBench;
 import panade.buy.Buying;
 import panade.buy.LeftoverWorth;
@@ -28,6 +30,8 @@ import panade.cli.frame.UnsupportedFeatures;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
+import panade.cli.setting.Answers;
+import panade.cli.setting.SetOption;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Problem;
@@ -39,7 +43,6 @@ import panade.domain.purchase.Schedule.Span;
 import panade.domain.purchase.Storage;
 import panade.domain.purchase.StoreRoom;
 import panade.export.BuyCsv;
-import panade.export.ResultJson;
 import panade.plan.Engines;
 import panade.plan.Outcome.Blended;
 import panade.plan.Planner;
@@ -49,6 +52,7 @@ import panade.remark.BriefRemarks;
 import panade.render.TextRenderer;
 import panade.report.plate.SheetReport;
 import panade.report.question.BuyReport;
+import panade.result.setting.SetResult;
 import panade.workbook.BuyWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -90,6 +94,9 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
 
     @Option(names = "--without", paramLabel = "ID", description = "Leave this ingredient out; repeatable.")
     private final List<String> without = new ArrayList<>();
+
+    @Mixin
+    private final SetOption set = new SetOption();
 
     @Option(names = "--stock", paramLabel = "FILE", description = "What is on hand: ingredient,amount,bestBefore.")
     private @Nullable Path stock;
@@ -140,6 +147,7 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
         var problems = new ArrayList<Problem>();
         var now = new Span("", prices, List.of());
         var briefs = read(now, problems);
+        var moved = moved(problems);
         if (!problems.isEmpty()) {
             return ProblemPrinter.print(problems, err);
         }
@@ -160,7 +168,7 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
         if (!problems.isEmpty() || schedule == null || room == null) {
             return ProblemPrinter.print(problems, err);
         }
-        return plan(schedule, all, room, worth);
+        return plan(schedule, all, room, worth, new Answers(out, err, json, moved));
     }
 
     private static <T> @Nullable T accepted(Reading<T> reading, List<Problem> problems) {
@@ -184,13 +192,40 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
             var amount = p < span.amounts().size() ? span.amounts().get(p) : weight(product.substring(sign + 1));
             var lists = span.prices().isEmpty() ? prices : span.prices();
             var overrides = new Overrides(lists, amount, without, null);
-            var brief = accepted(Documents.readBrief(Path.of(product.substring(0, sign)), overrides), problems);
+            var file = Path.of(product.substring(0, sign));
+            var brief = accepted(Documents.readBrief(file, trying(file, overrides)), problems);
             if (brief != null) {
                 problems.addAll(UnsupportedFeatures.sure(brief));
                 briefs.add(brief);
             }
         }
         return briefs;
+    }
+
+    /** With the numbers to be tried that one product has a place for; another may have it for the rest. */
+    private Overrides trying(Path file, Overrides overrides) {
+        return set.settings().isEmpty() ? overrides : Documents.settable(file, overrides.trying(set.settings()));
+    }
+
+    /** What the numbers move of each product that has a place for any; what none has a place for is told. */
+    private @Nullable SetResult moved(List<Problem> problems) {
+        var missing = new LinkedHashSet<>(set.settings());
+        var all = new ArrayList<SetResults.Named>();
+        for (var product : products) {
+            var overrides = trying(file(product), new Overrides(prices, null, without, null));
+            var tried = overrides.settings().isEmpty()
+                    ? null
+                    : accepted(Documents.readTried(file(product), overrides), problems);
+            if (tried != null) {
+                missing.removeAll(overrides.settings());
+                all.add(new SetResults.Named(tried.written().title(), tried));
+            }
+        }
+        if (!missing.isEmpty()) {
+            var overrides = new Overrides(prices, null, without, null).trying(List.copyOf(missing));
+            accepted(Documents.readTried(file(products.get(0)), overrides), problems);
+        }
+        return all.isEmpty() || !problems.isEmpty() ? null : SetResults.of(planner, all);
     }
 
     /** An amount as typed, refused here so that no option is blamed that nobody gave. */
@@ -208,14 +243,15 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
         return Documents.termFiles(brief.offers()).stream();
     }
 
-    private int plan(Schedule schedule, List<List<Brief>> briefs, StoreRoom room, LeftoverWorth worth) {
+    private int plan(
+            Schedule schedule, List<List<Brief>> briefs, StoreRoom room, LeftoverWorth worth, Answers printed) {
         var made = new ArrayList<Period>();
         for (int t = 0; t < briefs.size(); t++) {
             var inPeriod = new ArrayList<Product>();
             for (var read : briefs.get(t)) {
                 var brief = BriefRemarks.on(planner, read);
                 if (!(planner.answer(brief) instanceof Blended blended)) {
-                    return new OutcomePrinter(out, err, json).print(planner.plan(brief));
+                    return new OutcomePrinter(printed, err).print(planner.plan(brief));
                 }
                 inPeriod.add(new Product(blended, brief.batch().base()));
             }
@@ -225,12 +261,12 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
             var answers = Buying.answers(planner, made, room, schedule.storage(), worth, Duration.ofSeconds(seconds));
             var bench = sheets ? new PlanSheets(planner, files()).of(answers) : PlannedBench.NONE;
             var result = BuyResults.of(answers, worth, room, bench);
-            out.print(
-                    csv
-                            ? BuyCsv.of(result)
-                            : json
-                                    ? ResultJson.text(result)
-                                    : TextRenderer.render(BuyReport.of(result, stop.isAsked())));
+            if (csv) {
+                out.print(BuyCsv.of(result));
+                printed.tellAside();
+            } else {
+                printed.print(result, () -> BuyReport.of(result, stop.isAsked()));
+            }
             if (!csv && !json) {
                 SheetReport.of(result).forEach(sheet -> out.print("\n" + TextRenderer.render(sheet)));
             }
@@ -241,9 +277,11 @@ public final class BuyCommand implements Callable<Integer>, LongRunning {
     }
 
     private List<Path> files() {
-        return products.stream()
-                .map(product -> Path.of(product.substring(0, product.lastIndexOf('='))))
-                .toList();
+        return products.stream().map(BuyCommand::file).toList();
+    }
+
+    private static Path file(String product) {
+        return Path.of(product.substring(0, product.lastIndexOf('=')));
     }
 
     private int status(PlanSearch search) {

@@ -119,6 +119,7 @@ public final class ExportCommand extends BriefCommand {
         var text = format.mps != null ? model.mps() : model.lp();
         if (file == null) {
             out().print(text);
+            answers().tellAside();
             brief.remarks().forEach(remark -> err().println(PlainText.message("Remark: " + remark.line())));
             return ExitStatus.DONE;
         }
@@ -140,15 +141,16 @@ public final class ExportCommand extends BriefCommand {
     }
 
     private int told(Brief brief, ModelExport model, Path file) {
-        if (json()) {
-            out().print(ResultJson.text(new ModelResult(
-                    model.columnCount(), model.rowCount(), model.wholeCount(), RemarkLines.of(brief.remarks()))));
-        } else {
+        answers()
+                .printForMachines(() -> new ModelResult(
+                        model.columnCount(), model.rowCount(), model.wholeCount(), RemarkLines.of(brief.remarks())));
+        if (!json()) {
             out().println("Wrote " + PlainText.line(file.toString()) + ": " + model.columnCount() + " columns"
                     + (model.wholeCount() == 0 ? "" : ", " + model.wholeCount() + " of them whole numbers,")
                     + " and "
                     + model.rowCount() + " rows. Its optimum is the least cost of 1000 kg.");
             brief.remarks().forEach(remark -> out().println("Remark: " + remark.line()));
+            answers().tellUnder();
         }
         return ExitStatus.DONE;
     }

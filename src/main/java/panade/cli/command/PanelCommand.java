@@ -15,7 +15,6 @@ import panade.cli.frame.WeightConverter;
 import panade.cli.frame.WorkbookOption;
 import panade.domain.Blend;
 import panade.domain.Brief;
-import panade.export.ResultJson;
 import panade.label.Panel;
 import panade.label.PanelRequest;
 import panade.label.nutrition.EnergyMethod;
@@ -151,7 +150,7 @@ public final class PanelCommand extends FormulaOrBriefCommand {
             return ExitStatus.DOCUMENT;
         }
         var result = PanelResults.of(panel, what, brief.remarks());
-        print(() -> ResultJson.text(result), () -> PanelReport.of(result));
+        print(result, () -> PanelReport.of(result));
         workbook.write(() -> PanelWorkbook.of(result), err());
         return ExitStatus.DONE;
     }

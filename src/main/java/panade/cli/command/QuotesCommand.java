@@ -7,18 +7,20 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.QuotesResults;
 import panade.assemble.formula.MadeQuotesResults;
+import panade.assemble.setting.SetResults;
 import panade.cli.frame.BriefsCommand;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.FormulaOption;
 import panade.cli.frame.Version;
 import panade.cli.frame.WorkbookOption;
+import panade.document.Documents;
+import panade.document.setting.Tried;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.origin.Remark;
 import panade.domain.trial.Formula;
-import panade.export.ResultJson;
 import panade.nudge.Start;
 import panade.quotes.Comparing;
 import panade.quotes.PriceComparison;
@@ -95,7 +97,19 @@ public final class QuotesCommand extends BriefsCommand {
                 : new Reading.Rejected<>(((Reading.Rejected<Formula>) reading).problems());
     }
 
+    private void tellMoved(ListedBriefs briefs) {
+        if (!suppliers) {
+            tellWith(briefs.moved(planner(), overrides(), overrides().prices()));
+        } else if (Documents.readTried(Path.of(briefs.pooled().file()), overrides())
+                instanceof Reading.Accepted<Tried> tried) {
+            tellWith(SetResults.of(planner(), tried.value()));
+        }
+    }
+
     private int compare(ListedBriefs briefs, @Nullable Formula made) {
+        if (!overrides().settings().isEmpty()) {
+            tellMoved(briefs);
+        }
         var all = planner().keepingLabel(BriefRemarks.on(planner(), briefs.pooled()));
         var names = suppliers ? Comparing.suppliers(all) : briefs.names();
         if (names.isEmpty()) {
@@ -126,7 +140,7 @@ public final class QuotesCommand extends BriefsCommand {
     private int print(Brief pooled, PriceComparison comparison, List<Remark> remarks, @Nullable MadeUnder made) {
         var result = QuotesResults.of(pooled, json() ? comparison.explained() : comparison, remarks);
         if (made == null) {
-            print(() -> ResultJson.text(result), () -> QuotesReport.of(result));
+            print(result, () -> QuotesReport.of(result));
         } else {
             var kept = MadeQuotesResults.of(
                     made.formula().title(),
@@ -134,7 +148,7 @@ public final class QuotesCommand extends BriefsCommand {
                     made.under(pooled),
                     comparison,
                     result);
-            print(() -> ResultJson.text(kept), () -> MadeQuotesReport.of(kept));
+            print(kept, () -> MadeQuotesReport.of(kept));
         }
         workbook.write(() -> QuotesWorkbook.of(result), err());
         return Stream.concat(comparison.best().stream(), Stream.of(comparison.pooled()))

@@ -14,7 +14,6 @@ import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
 import panade.domain.pantry.PropertyWords;
-import panade.export.ResultJson;
 import panade.plan.Outcome.Blended;
 import panade.reach.Reaching;
 import panade.reach.ShelfTarget;
@@ -83,7 +82,7 @@ public final class ReachCommand extends BriefCommand implements LongRunning {
 
     private int print(Target target) {
         var result = ReachResults.of(target, named(target.best().brief()));
-        print(() -> ResultJson.text(result), () -> ReachReport.of(result));
+        print(result, () -> ReachReport.of(result));
         return ExitStatus.DONE;
     }
 

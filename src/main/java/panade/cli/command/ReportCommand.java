@@ -97,9 +97,14 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
             return super.work();
         }
         var reading = ListedBriefs.read(file(), overrides, overrides.prices());
-        return reading instanceof Reading.Accepted<ListedBriefs> accepted
-                ? report(accepted.value())
-                : refuse(((Reading.Rejected<ListedBriefs>) reading).problems());
+        if (reading instanceof Reading.Rejected<ListedBriefs> rejected) {
+            return refuse(rejected.problems());
+        }
+        var briefs = ((Reading.Accepted<ListedBriefs>) reading).value();
+        if (!overrides.settings().isEmpty()) {
+            tellWith(briefs.moved(planner(), overrides, overrides.prices()));
+        }
+        return report(briefs);
     }
 
     @Override
@@ -215,6 +220,7 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
                                 none -> "no blend can meet every bound, proved.",
                                 open -> OutcomePrinter.undecided(PlainText.line(open.reason()))));
         remarks(outcome).forEach(remark -> out().println("Remark: " + remark.line()));
+        answers().tellUnder();
         return ExitStatus.of(outcome);
     }
 }

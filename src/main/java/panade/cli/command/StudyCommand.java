@@ -17,7 +17,6 @@ import panade.document.Documents;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.purchase.OfferId;
-import panade.export.ResultJson;
 import panade.nudge.Start;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Dimension;
@@ -125,7 +124,7 @@ public final class StudyCommand extends FormulaOrBriefCommand implements LongRun
         var known = ((Reading.Accepted<Map<OfferId, BigFraction>>) spreads).value();
         var study = FormulaStudy.of(made.brief(), made.blend(), known, draws, compositions(), seed);
         var result = MadeStudyResults.of(title, made, study, seed);
-        print(() -> ResultJson.text(result), () -> MadeStudyReport.of(result));
+        print(result, () -> MadeStudyReport.of(result));
         return ExitStatus.DONE;
     }
 
@@ -146,7 +145,7 @@ public final class StudyCommand extends FormulaOrBriefCommand implements LongRun
                 : VaryingCompositions.of(planner(), blended, known, compositions(), seed, threads)
                         .orElse(null);
         var result = StudyResults.of(study, composed);
-        print(() -> ResultJson.text(result), () -> StudyReport.of(result));
+        print(result, () -> StudyReport.of(result));
         return result.certificate().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
     }
 

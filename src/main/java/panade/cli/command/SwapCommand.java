@@ -12,7 +12,6 @@ import panade.cli.frame.Version;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.domain.origin.Origin;
-import panade.export.ResultJson;
 import panade.plan.Outcome.Blended;
 import panade.report.question.SwapReport;
 import panade.substitute.Substituting;
@@ -69,7 +68,7 @@ public final class SwapCommand extends BriefCommand {
 
     private int print(Substitution swap) {
         var result = SwapResults.of(json() ? swap.explained() : swap);
-        print(() -> ResultJson.text(result), () -> SwapReport.of(result));
+        print(result, () -> SwapReport.of(result));
         return ExitStatus.of(swap.after());
     }
 }

@@ -19,12 +19,10 @@ import panade.domain.Brief;
 import panade.domain.LimitKind;
 import panade.domain.Side;
 import panade.domain.purchase.Offer;
-import panade.export.ResultJson;
 import panade.export.TraceCsv;
 import panade.plan.Outcome.Blended;
 import panade.quantity.Dimension;
 import panade.quantity.Quantity;
-import panade.render.TextRenderer;
 import panade.report.question.TraceReport;
 import panade.report.trial.SureCurveReport;
 import panade.trace.BoundTracing;
@@ -156,7 +154,7 @@ public final class TraceCommand extends BriefCommand implements LongRunning {
                     + " ingredient states a \"spread\", with room between its numbers.");
         }
         var result = SureCurveResults.of(SureCurve.of(planner(), brief, bound));
-        print(() -> ResultJson.text(result), () -> SureCurveReport.of(result));
+        print(result, () -> SureCurveReport.of(result));
         return ExitStatus.DONE;
     }
 
@@ -222,10 +220,12 @@ public final class TraceCommand extends BriefCommand implements LongRunning {
             return explain(brief);
         }
         var result = TraceResults.of(curve.get());
-        out().print(
-                        csv
-                                ? TraceCsv.of(result)
-                                : json() ? ResultJson.text(result) : TextRenderer.render(TraceReport.of(result)));
+        if (csv) {
+            out().print(TraceCsv.of(result));
+            answers().tellAside();
+        } else {
+            print(result, () -> TraceReport.of(result));
+        }
         return ExitStatus.DONE;
     }
 }

@@ -2,11 +2,14 @@ package panade.cli.formula;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.formula.CompareResults;
 import panade.assemble.formula.Compared;
+import panade.assemble.setting.SetResults;
 import panade.cli.frame.BriefOptions;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
@@ -14,16 +17,17 @@ import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.UnsupportedFeatures;
 import panade.cli.frame.UsageErrors;
 import panade.cli.frame.Version;
+import panade.cli.setting.Answers;
 import panade.document.Documents;
+import panade.document.setting.Tried;
 import panade.document.syntax.Problem;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.domain.trial.Formula;
-import panade.export.ResultJson;
 import panade.nudge.Start;
 import panade.remark.BriefRemarks;
-import panade.render.TextRenderer;
 import panade.report.formula.CompareReport;
+import panade.result.setting.SetResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -65,6 +69,7 @@ public final class CompareCommand implements Callable<Integer> {
     private boolean json;
 
     private final Console console;
+    private final Set<Path> briefs = new LinkedHashSet<>();
 
     public CompareCommand(Console console) {
         this.console = console;
@@ -82,8 +87,19 @@ public final class CompareCommand implements Callable<Integer> {
             return ProblemPrinter.print(problems.stream().distinct().toList(), console.err());
         }
         var result = CompareResults.of(compared);
-        console.out().print(json ? ResultJson.text(result) : TextRenderer.render(CompareReport.of(result)));
+        new Answers(console.out(), console.err(), json, moved()).print(result, () -> CompareReport.of(result));
         return ExitStatus.DONE;
+    }
+
+    /** What numbers that are tried move of each brief that is looked at; null where none is tried. */
+    private @Nullable SetResult moved() {
+        var all = new ArrayList<SetResults.Named>();
+        for (var each : options.overrides().settings().isEmpty() ? List.<Path>of() : List.copyOf(briefs)) {
+            if (Documents.readTried(each, options.overrides()) instanceof Reading.Accepted<Tried> tried) {
+                all.add(new SetResults.Named(tried.value().written().title(), tried.value()));
+            }
+        }
+        return all.isEmpty() ? null : SetResults.of(console.planner(), all);
     }
 
     /** What a file stands for; nothing, and the problems, where it cannot be read. */
@@ -118,6 +134,7 @@ public final class CompareCommand implements Callable<Integer> {
     }
 
     private Brief looked(Brief found) {
+        briefs.add(Path.of(found.file()));
         return console.planner().keepingLabel(BriefRemarks.on(console.planner(), found));
     }
 }

@@ -14,16 +14,17 @@ import panade.cli.frame.OutcomePrinter;
 import panade.cli.frame.ProblemPrinter;
 import panade.cli.frame.UnsupportedFeatures;
 import panade.cli.frame.UsageErrors;
+import panade.cli.setting.Answers;
+import panade.cli.setting.TriedFormula;
 import panade.document.Documents;
 import panade.document.syntax.Problem;
 import panade.document.syntax.Reading;
 import panade.domain.trial.Formula;
-import panade.export.ResultJson;
 import panade.nudge.Start;
 import panade.plan.Planner;
 import panade.remark.BriefRemarks;
-import panade.render.TextRenderer;
 import panade.report.ReportDocument;
+import panade.result.setting.SetResult;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -55,6 +56,7 @@ abstract class FormulaCommand implements Callable<Integer> {
     private boolean json;
 
     private final Console console;
+    private @Nullable SetResult moved;
 
     FormulaCommand(Console console) {
         this.console = console;
@@ -74,11 +76,13 @@ abstract class FormulaCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         check();
-        var reading = read(Objects.requireNonNull(formula));
+        var formula = Objects.requireNonNull(this.formula);
+        var reading = read(formula);
         if (reading instanceof Reading.Rejected<Formula> rejected) {
             return refuse(rejected.problems());
         }
         var read = ((Reading.Accepted<Formula>) reading).value();
+        moved = new TriedFormula(formula, brief, options.overrides()).moved(planner(), read);
         var looked = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
         var problems = new ArrayList<>(UnsupportedFeatures.of(looked));
         return answer(read, new Start(looked, read.shares(), read.suppliers()), problems);
@@ -98,12 +102,16 @@ abstract class FormulaCommand implements Callable<Integer> {
     }
 
     final int print(Object result, Supplier<ReportDocument> people) {
-        console.out().print(json ? ResultJson.text(result) : TextRenderer.render(people.get()));
+        answers().print(result, people);
         return ExitStatus.DONE;
     }
 
     final OutcomePrinter printer() {
-        return new OutcomePrinter(console.out(), console.err(), json);
+        return new OutcomePrinter(answers(), console.err());
+    }
+
+    private Answers answers() {
+        return new Answers(console.out(), console.err(), json, moved);
     }
 
     final ParameterException usage(String message) {

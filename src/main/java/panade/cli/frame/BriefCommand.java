@@ -2,7 +2,9 @@ package panade.cli.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import panade.assemble.setting.SetResults;
 import panade.document.Documents;
+import panade.document.setting.Tried;
 import panade.document.syntax.Problem;
 import panade.document.syntax.Reading;
 import panade.domain.Brief;
@@ -48,12 +50,40 @@ public abstract class BriefCommand extends BriefsCommand {
 
     @Override
     protected int work() {
-        var reading = Documents.readBrief(file(), overrides());
-        if (reading instanceof Reading.Rejected<Brief> rejected) {
-            return refuse(Documents.isFormula(file()) ? List.of(notABrief()) : rejected.problems());
+        if (!overrides().settings().isEmpty()) {
+            return workTrying();
         }
-        var brief = BriefRemarks.on(planner(), ((Reading.Accepted<Brief>) reading).value());
+        var reading = Documents.readBrief(file(), overrides());
+        return reading instanceof Reading.Accepted<Brief> accepted
+                ? work(accepted.value(), () -> {})
+                : refuse(wrong(((Reading.Rejected<Brief>) reading).problems()));
+    }
+
+    private List<Problem> wrong(List<Problem> problems) {
+        return Documents.isFormula(file()) ? List.of(notABrief()) : problems;
+    }
+
+    private int workTrying() {
+        var reading = Documents.readTried(file(), overrides());
+        if (reading instanceof Reading.Rejected<Tried> rejected) {
+            return refuse(wrong(rejected.problems()));
+        }
+        var tried = ((Reading.Accepted<Tried>) reading).value();
+        return work(tried.now(), () -> tellWith(SetResults.of(planner(), tried)));
+    }
+
+    /**
+     * Works on a brief that the command can answer.
+     *
+     * @param first what is done before
+     */
+    private int work(Brief read, Runnable first) {
+        var brief = BriefRemarks.on(planner(), read);
         var unsupported = unsupported(brief);
-        return unsupported.isEmpty() ? answer(brief) : refuse(unsupported);
+        if (!unsupported.isEmpty()) {
+            return refuse(unsupported);
+        }
+        first.run();
+        return answer(brief);
     }
 }

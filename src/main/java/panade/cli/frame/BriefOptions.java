@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import panade.cli.setting.SetOption;
 import panade.document.syntax.Overrides;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Options that stand in for what the brief says. */
@@ -24,7 +26,10 @@ public final class BriefOptions {
     @Option(names = "--target", paramLabel = "PRICE", description = "Hope for this price, such as 3.90/lb.")
     private @Nullable String target;
 
+    @Mixin
+    private final SetOption set = new SetOption();
+
     public Overrides overrides() {
-        return new Overrides(List.copyOf(prices), batch, List.copyOf(without), target);
+        return new Overrides(List.copyOf(prices), batch, List.copyOf(without), target).trying(set.settings());
     }
 }

@@ -7,14 +7,15 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import panade.cli.setting.Answers;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Problem;
 import panade.domain.Brief;
 import panade.plan.Engines;
 import panade.plan.Outcome;
 import panade.plan.Planner;
-import panade.render.TextRenderer;
 import panade.report.ReportDocument;
+import panade.result.setting.SetResult;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -41,6 +42,7 @@ public abstract class BriefsCommand implements Callable<Integer> {
 
     private final Console console;
     private final Planner planner;
+    private @Nullable SetResult moved;
 
     protected BriefsCommand(Console console) {
         this.console = console;
@@ -60,8 +62,18 @@ public abstract class BriefsCommand implements Callable<Integer> {
     protected abstract int work();
 
     /** Prints an answer for machines or for people. */
-    protected final void print(Supplier<String> machines, Supplier<ReportDocument> people) {
-        console.out().print(json ? machines.get() : TextRenderer.render(people.get()));
+    protected final void print(Object result, Supplier<ReportDocument> people) {
+        answers().print(result, people);
+    }
+
+    /** For answers, told with what numbers that are tried move. */
+    protected final Answers answers() {
+        return new Answers(console.out(), console.err(), json, moved);
+    }
+
+    /** Has each answer tell as well what numbers that are tried move. */
+    protected final void tellWith(SetResult result) {
+        moved = result;
     }
 
     /** Prints what came of a brief where there is no blend to go on with. */
@@ -85,7 +97,7 @@ public abstract class BriefsCommand implements Callable<Integer> {
     }
 
     protected final OutcomePrinter printer() {
-        return new OutcomePrinter(console.out(), console.err(), json);
+        return new OutcomePrinter(answers(), console.err());
     }
 
     protected final @Nullable CommandSpec spec() {

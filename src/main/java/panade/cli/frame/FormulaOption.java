@@ -2,6 +2,7 @@ package panade.cli.frame;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import panade.cli.setting.TriedFormula;
 import panade.document.Documents;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
@@ -25,5 +26,10 @@ public final class FormulaOption {
     /** Reads a formula, under the brief that is asked for or else under its own. */
     public Reading<Formula> read(Path file, Overrides overrides) {
         return Documents.readFormula(file, under, overrides);
+    }
+
+    /** A formula with the numbers that are to be tried. */
+    public TriedFormula tried(Path file, Overrides overrides) {
+        return new TriedFormula(file, under, overrides);
     }
 }

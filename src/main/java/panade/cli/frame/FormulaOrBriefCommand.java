@@ -38,6 +38,10 @@ public abstract class FormulaOrBriefCommand extends BriefCommand {
             return refuse(rejected.problems());
         }
         var read = ((Reading.Accepted<Formula>) reading).value();
+        var moved = formula.tried(file(), overrides()).moved(planner(), read);
+        if (moved != null) {
+            tellWith(moved);
+        }
         var brief = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
         return answer(read.title(), brief, read);
     }

@@ -4,24 +4,26 @@ import java.io.PrintWriter;
 import panade.assemble.BlendResults;
 import panade.assemble.BriefResults;
 import panade.assemble.NoBlendResults;
+import panade.cli.setting.Answers;
 import panade.cost.OptionalSections;
-import panade.export.ResultJson;
 import panade.plan.Outcome;
 import panade.render.PlainText;
-import panade.render.TextRenderer;
 import panade.report.blend.BlendReport;
 import panade.report.blend.ConflictReport;
 
 /** Prints an outcome and gives the exit status that goes with it. */
 public final class OutcomePrinter {
-    private final PrintWriter out;
+    private final Answers answers;
     private final PrintWriter err;
-    private final boolean json;
 
-    public OutcomePrinter(PrintWriter out, PrintWriter err, boolean json) {
-        this.out = out;
+    public OutcomePrinter(Answers answers, PrintWriter err) {
+        this.answers = answers;
         this.err = err;
-        this.json = json;
+    }
+
+    /** A printer of answers with which no numbers are tried. */
+    public OutcomePrinter(PrintWriter out, PrintWriter err, boolean json) {
+        this(new Answers(out, err, json, null), err);
     }
 
     public int print(Outcome outcome) {
@@ -30,7 +32,7 @@ public final class OutcomePrinter {
         }
         if (outcome instanceof Outcome.Conflicted conflicted) {
             var result = NoBlendResults.of(conflicted);
-            out.print(json ? ResultJson.text(result) : TextRenderer.render(ConflictReport.of(result)));
+            answers.print(result, () -> ConflictReport.of(result));
             return ExitStatus.of(conflicted);
         }
         return undecided((Outcome.Undecided) outcome);
@@ -42,10 +44,9 @@ public final class OutcomePrinter {
      * @param all whether to list every unused ingredient
      */
     public int print(Outcome.Blended blended, OptionalSections asides, boolean all) {
-        out.print(
-                json
-                        ? ResultJson.text(BlendResults.of(blended, asides))
-                        : TextRenderer.render(BlendReport.of(BlendResults.withMoves(blended, asides), all)));
+        answers.print(
+                () -> BlendResults.of(blended, asides),
+                () -> BlendReport.of(BlendResults.withMoves(blended, asides), all));
         return ExitStatus.DONE;
     }
 
@@ -55,9 +56,7 @@ public final class OutcomePrinter {
     }
 
     private int undecided(Outcome.Undecided undecided) {
-        if (json) {
-            out.print(ResultJson.text(BriefResults.of(undecided)));
-        }
+        answers.printForMachines(() -> BriefResults.of(undecided));
         err.println(PlainText.message(undecided(undecided.reason())));
         return ExitStatus.of(undecided);
     }

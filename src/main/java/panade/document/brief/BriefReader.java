@@ -16,6 +16,7 @@ import panade.document.selector.Ceilings;
 import panade.document.selector.ExclusionReader;
 import panade.document.selector.NameResolver;
 import panade.document.selector.Names;
+import panade.document.setting.Edits;
 import panade.document.syntax.Amounts;
 import panade.document.syntax.Expect;
 import panade.document.syntax.Fields;
@@ -51,16 +52,22 @@ public final class BriefReader {
     private ObjectNode root;
     private final boolean wholeChain;
     private final List<String> without;
+    private final Edits edits;
     private final Problems problems;
     private final Expect expect;
     private final Amounts amounts;
 
-    /** A reader of a brief; a field may be missing unless the whole chain it is based on could be read. */
-    public BriefReader(ObjectNode root, boolean wholeChain, List<String> without, Problems problems) {
+    /**
+     * A reader of a brief; a field may be missing unless the whole chain it is based on could be read.
+     *
+     * @param edits of what the brief refers to; the brief itself is edited already
+     */
+    public BriefReader(ObjectNode root, boolean wholeChain, List<String> without, Edits edits, Problems problems) {
         this.written = root;
         this.root = root;
         this.wholeChain = wholeChain;
         this.without = without;
+        this.edits = edits;
         this.problems = problems;
         this.expect = new Expect(problems);
         this.amounts = new Amounts(problems);
@@ -69,7 +76,7 @@ public final class BriefReader {
     /** The brief; empty when something was wrong. */
     public Optional<Brief> read(String shownAs) {
         new Fields(root, problems, FIELDS);
-        var supply = new SupplyReader(problems, wholeChain).read(written);
+        var supply = new SupplyReader(problems, wholeChain, edits).read(written);
         root = supply.set().map(set -> new NameResolver(set).resolved(written)).orElse(written);
         var names = new Names(supply.set(), StageReader.ids(value("stages")), problems);
         var batch = batch();

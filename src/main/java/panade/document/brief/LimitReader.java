@@ -33,7 +33,9 @@ record LimitReader(
             problems.add(bound.origin(), "Neither \"min\" nor \"max\" is given", "Expected at least one of them.");
         }
         if (min.isPresent() && max.isPresent() && isAbove(min.get(), max.get())) {
-            tellAbove(bound.field("min").orElseThrow().value(), min.get(), max.get());
+            var most = bound.field("max").orElseThrow().value();
+            boolean typed = most.origin().line() == 0; // on the command line, which is what can be mended
+            tellAbove(typed ? most : bound.field("min").orElseThrow().value(), min.get(), max.get());
         }
         return new Limits(min.orElse(null), max.orElse(null));
     }

@@ -10,6 +10,7 @@ import panade.document.kitchen.PantrySheetsReader;
 import panade.document.kitchen.Workbook;
 import panade.document.offer.PriceList;
 import panade.document.offer.PriceListReader;
+import panade.document.setting.Edits;
 import panade.document.syntax.Expect;
 import panade.document.syntax.JsonDocument;
 import panade.document.syntax.Node;
@@ -35,11 +36,13 @@ public final class SupplyReader {
     private final boolean wholeChain;
     private final Expect expect;
     private final References references;
+    private final Edits edits;
     private final Set<String> read = new HashSet<>();
 
     /** A reader that tells what is missing only where all the brief is based on could be read. */
-    public SupplyReader(Problems problems, boolean wholeChain) {
+    public SupplyReader(Problems problems, boolean wholeChain, Edits edits) {
         this.wholeChain = wholeChain;
+        this.edits = edits;
         this.problems = problems;
         this.expect = new Expect(problems);
         this.references = new References(problems);
@@ -60,7 +63,7 @@ public final class SupplyReader {
             currency = currency.or(() -> prices.flatMap(PriceList::currency));
         }
         boolean complete = problems.count() == faultsBefore && set.isPresent();
-        return new Supply(set, List.copyOf(offers), currency.orElse(""), complete);
+        return new Supply(set, edits.in(offers), currency.orElse(""), complete);
     }
 
     private Optional<PriceList> readPrices(
@@ -85,9 +88,10 @@ public final class SupplyReader {
     }
 
     private Optional<? extends Node> root(Path file) {
-        return Workbook.isNamed(file)
+        Optional<? extends Node> root = Workbook.isNamed(file)
                 ? PantrySheetsReader.read(file, file.toString(), problems)
                 : JsonDocument.read(file, file.toString(), problems);
+        return root.map(node -> node instanceof ObjectNode object ? edits.in(object) : node);
     }
 
     private List<TextNode> lists(ObjectNode brief) {

@@ -59,7 +59,7 @@ public final class FormulaReader {
                 .map(node -> new WeighedReader(names).lines(node));
         lines.ifPresent(found -> found.forEach(this::check));
         return lines.filter(found -> problems.none())
-                .map(found -> formula(title.map(TextNode::text).orElse(shownAs), found));
+                .map(found -> formula(overrides.titled(title.map(TextNode::text).orElse(shownAs)), found));
     }
 
     private Formula formula(String title, Map<Use, Line> lines) {

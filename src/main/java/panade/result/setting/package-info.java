@@ -1,0 +1,5 @@
+/** What a try of numbers moves. */
+@NullMarked
+package panade.result.setting;
+
+import org.jspecify.annotations.NullMarked;
