@@ -49,6 +49,7 @@ public final class BatchResults {
     private static BatchResult result(BatchSheet sheet, @Nullable BlendResult best) {
         return new BatchResult(
                 new BatchResults(sheet).sheet(best),
+                null,
                 RemarkLines.of(sheet.brief().remarks()));
     }
 

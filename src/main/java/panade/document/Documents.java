@@ -140,7 +140,16 @@ public final class Documents {
 
     /** Reads trials with the brief that they are about, or everything that is wrong with any of it. */
     public static Reading<TrialSet> readTrials(Path file) {
-        return new TrialDocuments(file).read();
+        return readTrials(file, List.of());
+    }
+
+    /**
+     * The same with what stands in tables beside those that the document names.
+     *
+     * @param tables CSV files, or workbooks with the sheets Weighed and Measured
+     */
+    public static Reading<TrialSet> readTrials(Path file, List<Path> tables) {
+        return new TrialDocuments(file, tables).read();
     }
 
     /**
@@ -162,7 +171,7 @@ public final class Documents {
 
     /** Reads what a formula of the product of some trials weighs, or everything that is wrong with it. */
     public static Reading<Weighed> readMade(Path file, TrialSet trials) {
-        return new TrialDocuments(file).readMade(trials);
+        return new TrialDocuments(file, List.of()).readMade(trials);
     }
 
     /** Reads an ingredient set from its text, before there is such a file. */

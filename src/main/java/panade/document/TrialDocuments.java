@@ -24,8 +24,16 @@ final class TrialDocuments {
     private final Problems problems = new Problems();
     private final Expect expect = new Expect(problems);
 
-    TrialDocuments(Path file) {
+    private final List<Path> tables;
+
+    /**
+     * A document.
+     *
+     * @param tables beside those that it names
+     */
+    TrialDocuments(Path file, List<Path> tables) {
         this.file = file;
+        this.tables = List.copyOf(tables);
     }
 
     Reading<TrialSet> read() {
@@ -40,7 +48,7 @@ final class TrialDocuments {
             return new Reading.Rejected<>(rejected.problems());
         }
         return new TrialsReader(((Reading.Accepted<Brief>) brief).value(), problems)
-                .read(root.orElseThrow(), file.toString())
+                .read(root.orElseThrow(), file.toString(), tables)
                 .<Reading<TrialSet>>map(Reading.Accepted::new)
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }

@@ -12,12 +12,45 @@ import panade.result.BlendResult.Allergens;
 /**
  * What to weigh for one batch.
  *
+ * @param trial what is filled in where the batch is one of trials; null where it is not
  * @param remarks on the brief
  */
-public record BatchResult(@JsonUnwrapped Sheet sheet, List<RemarkLine> remarks) {
+public record BatchResult(
+        @JsonUnwrapped Sheet sheet,
+        @JsonInclude(Include.NON_NULL) @Nullable Trial trial,
+        List<RemarkLine> remarks) {
     public BatchResult {
         remarks = List.copyOf(remarks);
     }
+
+    /** The same batch as one of trials. */
+    public BatchResult as(@Nullable Trial other) {
+        return new BatchResult(sheet, other, remarks);
+    }
+
+    /**
+     * A trial to be made.
+     *
+     * @param code three digits that tell a taster nothing
+     * @param blanks figures to be taken
+     * @param settings of the process that trials differ in, to be noted
+     */
+    public record Trial(String id, int code, List<Blank> blanks, List<String> settings) {
+        public Trial {
+            blanks = List.copyOf(blanks);
+            settings = List.copyOf(settings);
+        }
+    }
+
+    /**
+     * A figure to be taken.
+     *
+     * @param response what is measured
+     * @param unit empty for scores
+     * @param scale from where to where, such as {@code 1 to 9}; empty where it has no ends
+     * @param by the taster; empty for what is measured with something that has no taste
+     */
+    public record Blank(String response, String unit, String scale, String by) {}
 
     /**
      * A bench sheet; weights in grams.

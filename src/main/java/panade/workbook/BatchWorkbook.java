@@ -34,7 +34,12 @@ public final class BatchWorkbook {
 
     /** The book. */
     public static Book of(BatchResult result) {
-        return new BatchWorkbook(result.sheet()).book();
+        var sheets = new ArrayList<>(new BatchWorkbook(result.sheet()).book().sheets());
+        var trial = result.trial();
+        if (trial != null) {
+            sheets.addAll(TrialSheets.of(result.sheet(), trial));
+        }
+        return new Book(sheets);
     }
 
     private Book book() {

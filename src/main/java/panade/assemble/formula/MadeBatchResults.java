@@ -38,6 +38,7 @@ public final class MadeBatchResults {
                 start.unsold().stream()
                         .map(id -> brief.set().ingredient(id).name())
                         .toList(),
+                null,
                 RemarkLines.of(brief.remarks()),
                 title);
     }

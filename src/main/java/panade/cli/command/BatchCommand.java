@@ -1,5 +1,6 @@
 package panade.cli.command;
 
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.BatchResults;
@@ -15,6 +16,8 @@ import panade.cli.frame.MoveConverter;
 import panade.cli.frame.Version;
 import panade.cli.frame.WeightConverter;
 import panade.cli.frame.WorkbookOption;
+import panade.cli.trial.TrialOptions;
+import panade.document.syntax.Reading;
 import panade.domain.Brief;
 import panade.nudge.Start;
 import panade.plan.Outcome.Blended;
@@ -37,6 +40,9 @@ import picocli.CommandLine.Option;
 public final class BatchCommand extends FormulaOrBriefCommand {
     @Mixin
     private final WorkbookOption workbook = new WorkbookOption();
+
+    @Mixin
+    private final TrialOptions trial = new TrialOptions();
 
     @Option(
             names = "--weighing",
@@ -74,6 +80,7 @@ public final class BatchCommand extends FormulaOrBriefCommand {
     @Override
     protected void check() {
         workbook.check();
+        trial.check();
     }
 
     @Override
@@ -88,10 +95,16 @@ public final class BatchCommand extends FormulaOrBriefCommand {
     protected int answer(String title, Start made) {
         var brief = made.brief();
         var cap = new MoveAtMost(most);
-        var sheet = Weighing.of(planner(), brief, made.blend(), fineEnough(brief), cap);
-        var result = MadeBatchResults.of(title, made, sheet, cap);
+        var scales = fineEnough(brief);
+        var form = trial.form();
+        if (form instanceof Reading.Rejected<Optional<BatchResult.Trial>> rejected) {
+            return refuse(rejected.problems());
+        }
+        var sheet = Weighing.of(planner(), brief, made.blend(), scales, cap);
+        var result = MadeBatchResults.of(title, made, sheet, cap).as(asked(form));
         print(result, () -> MadeSheetReport.of(result));
-        workbook.write(() -> BatchWorkbook.of(new BatchResult(result.sheet(), result.remarks())), err());
+        workbook.write(
+                () -> BatchWorkbook.of(new BatchResult(result.sheet(), result.trial(), result.remarks())), err());
         if (result.broken().isEmpty()) {
             return ExitStatus.DONE;
         }
@@ -112,8 +125,18 @@ public final class BatchCommand extends FormulaOrBriefCommand {
     @Override
     protected int answer(Brief brief) {
         var scales = fineEnough(brief);
+        var form = trial.form();
+        if (form instanceof Reading.Rejected<Optional<BatchResult.Trial>> rejected) {
+            return refuse(rejected.problems());
+        }
         var outcome = planner().answer(brief);
-        return outcome instanceof Blended blended ? print(Weighing.of(planner(), blended, scales)) : explain(brief);
+        return outcome instanceof Blended blended
+                ? print(Weighing.of(planner(), blended, scales), asked(form))
+                : explain(brief);
+    }
+
+    private static BatchResult.@Nullable Trial asked(Reading<Optional<BatchResult.Trial>> form) {
+        return ((Reading.Accepted<Optional<BatchResult.Trial>>) form).value().orElse(null);
     }
 
     private Scales scales(Brief brief) {
@@ -122,8 +145,8 @@ public final class BatchCommand extends FormulaOrBriefCommand {
         return new Scales(step, fine, fine == null ? BigFraction.ZERO : limit);
     }
 
-    private int print(BatchSheet sheet) {
-        var result = json() ? BatchResults.withBlend(sheet) : BatchResults.of(sheet);
+    private int print(BatchSheet sheet, BatchResult.@Nullable Trial asked) {
+        var result = (json() ? BatchResults.withBlend(sheet) : BatchResults.of(sheet)).as(asked);
         print(result, () -> SheetReport.of(result));
         workbook.write(() -> BatchWorkbook.of(result), err());
         return ExitStatus.of(sheet);

@@ -42,6 +42,13 @@ public final class FitCommand implements Callable<Integer> {
     private @Nullable Path trials;
 
     @Option(
+            names = "--table",
+            paramLabel = "FILE",
+            description = "Take in what was weighed and measured from a table (.csv) or a filled bench sheet (.xlsx);"
+                    + " repeatable.")
+    private List<Path> tables = new ArrayList<>();
+
+    @Option(
             names = "--at",
             paramLabel = "FORMULA",
             description = "Predict the next batch of this formula: a JSON document with \"made\"; repeatable.")
@@ -63,7 +70,7 @@ public final class FitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var reading = Documents.readTrials(Objects.requireNonNull(trials));
+        var reading = Documents.readTrials(Objects.requireNonNull(trials), tables);
         return reading instanceof Reading.Accepted<TrialSet> accepted
                 ? answer(accepted.value())
                 : refuse(((Reading.Rejected<TrialSet>) reading).problems());

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import panade.document.kitchen.Workbook;
 import panade.document.syntax.Problems;
+import panade.domain.origin.Origin;
+import panade.sheet.Place;
 
 /** A sheet of a workbook in the place of a CSV file. */
 final class SheetTable {
@@ -43,6 +45,12 @@ final class SheetTable {
         return "Expected heads such as: " + String.join(", ", kind.columns()) + ".";
     }
 
+    /** The blank cell of a row under a head. */
+    private static Origin below(Origin head, Origin row) {
+        var cell = head.sheet() + "!" + Place.of(head.column() - 1, row.line());
+        return new Origin(head.file(), row.line(), head.column(), "", cell);
+    }
+
     private static Map<String, PriceCell> cells(Workbook.Row row, Workbook.Table table, Problems problems) {
         var cells = new TreeMap<String, PriceCell>();
         table.heads().forEach((head, place) -> {
@@ -51,7 +59,7 @@ final class SheetTable {
                     head,
                     new PriceCell(
                             cell.map(Workbook.Filled::text).orElse(""),
-                            cell.map(Workbook.Filled::origin).orElse(row.origin()),
+                            cell.map(Workbook.Filled::origin).orElseGet(() -> below(place, row.origin())),
                             problems));
         });
         return cells;

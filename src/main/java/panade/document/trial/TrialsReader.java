@@ -1,5 +1,6 @@
 package panade.document.trial;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -45,6 +46,15 @@ public final class TrialsReader {
 
     /** The trials; empty when something was wrong. */
     public Optional<TrialSet> read(ObjectNode written, String shownAs) {
+        return read(written, shownAs, List.of());
+    }
+
+    /**
+     * The same with tables beside those that the document names.
+     *
+     * @param tables CSV files, or workbooks
+     */
+    public Optional<TrialSet> read(ObjectNode written, String shownAs, List<Path> tables) {
         var root = new NameResolver(brief.set()).resolved(written);
         var fields = new Fields(root, problems, "title", "brief", "responses", "levers", "forms", "trials", "tables");
         var title = fields.get("title").flatMap(node -> expect.text(node, "a text"));
@@ -54,7 +64,7 @@ public final class TrialsReader {
                 .map(node -> new ResponseReader(names).read(node, shared.orElse(List.of()), forms))
                 .orElse(List.of());
         responses.stream().filter(each -> each.levers().isEmpty()).forEach(this::tellNoLevers);
-        var trials = trials(fields, responses);
+        var trials = trials(fields, responses, tables);
         checkLevers(responses, trials);
         checkBlocks(trials);
         if (problems.none()) {
@@ -83,17 +93,17 @@ public final class TrialsReader {
                 "Expected \"levers\" beside \"responses\", such as {\"ether\": {\"kind\": \"cellulose-ether\"}}.");
     }
 
-    private List<Trial> trials(Fields fields, List<Response> responses) {
+    private List<Trial> trials(Fields fields, List<Response> responses, List<Path> tables) {
         var written = new ArrayList<ObjectNode>();
         fields.get("trials")
                 .flatMap(node -> expect.list(node, LIST))
                 .map(ArrayNode::items)
                 .orElse(List.of())
                 .forEach(item -> expect.object(item, LIST).ifPresent(written::add));
-        if (fields.get("tables").isEmpty()) {
+        if (fields.get("tables").isEmpty() && tables.isEmpty()) {
             fields.required("trials", LIST);
         }
-        var all = new TrialTables(problems).merged(written, fields.get("tables"));
+        var all = new TrialTables(problems).merged(written, fields.get("tables"), tables);
         var reader = new TrialReader(names, responses);
         var byId = new LinkedHashMap<String, Trial>();
         for (var each : all) {

@@ -13,6 +13,7 @@ import panade.report.Figures;
 import panade.report.Remarks;
 import panade.report.ReportDocument;
 import panade.report.plate.SheetReport;
+import panade.report.plate.TrialBlanks;
 import panade.result.BatchResult.Fail;
 import panade.result.BatchResult.Line;
 import panade.result.BatchResult.Sheet;
@@ -44,6 +45,10 @@ public final class MadeSheetReport {
         addBroken(blocks);
         addMoved(blocks);
         blocks.addAll(SheetReport.work(sheet));
+        var trial = result.trial();
+        if (trial != null) {
+            blocks.addAll(TrialBlanks.of(trial));
+        }
         return Remarks.on(
                 new ReportDocument(result.title() + ": " + sheet.batch() + " to weigh", blocks), result.remarks());
     }

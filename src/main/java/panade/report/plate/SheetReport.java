@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 import panade.quantity.Decimal;
 import panade.quantity.Unit;
 import panade.report.Block;
@@ -53,10 +54,10 @@ public final class SheetReport {
 
     /** The sheet. */
     public static ReportDocument of(BatchResult result) {
-        return new SheetReport(result.sheet()).document(result.remarks());
+        return new SheetReport(result.sheet()).document(result.trial(), result.remarks());
     }
 
-    private ReportDocument document(List<RemarkLine> remarks) {
+    private ReportDocument document(BatchResult.@Nullable Trial trial, List<RemarkLine> remarks) {
         var blocks = head();
         if (sheet.met() && !sheet.plainFails().isEmpty()) {
             blocks.add(new Paragraph("Each weight rounded on its own would break:"));
@@ -65,6 +66,9 @@ public final class SheetReport {
             blocks.add(new Paragraph(moved()));
         }
         blocks.addAll(work());
+        if (trial != null) {
+            blocks.addAll(TrialBlanks.of(trial));
+        }
         return Remarks.on(new ReportDocument(sheet.title() + ": " + sheet.batch() + " to weigh", blocks), remarks);
     }
 
@@ -96,7 +100,7 @@ public final class SheetReport {
 
     /** The sheet of a product in a purchase plan, headed by how often it is to be made. */
     private static ReportDocument of(Planned planned) {
-        var document = new SheetReport(planned.sheet()).document(planned.remarks());
+        var document = new SheetReport(planned.sheet()).document(null, planned.remarks());
         var blocks = new ArrayList<Block>();
         var times = Figures.significant(planned.batches(), 4);
         blocks.add(new Paragraph(planned.amount() + " of the plan are " + times

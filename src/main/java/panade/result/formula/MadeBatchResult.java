@@ -1,6 +1,8 @@
 package panade.result.formula;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -17,6 +19,7 @@ import panade.result.RemarkLine;
  * @param brokenAsMade paths of what the sheet breaks and the formula does as well, whatever it is weighed on
  * @param rulesBroken each rule that the weights break, in words
  * @param unsold names of what no list sells; its cost is not counted
+ * @param trial what is filled in where the batch is one of trials; null where it is not
  * @param remarks on the documents
  * @param title what the formula is called
  */
@@ -27,6 +30,7 @@ public record MadeBatchResult(
         List<String> brokenAsMade,
         List<String> rulesBroken,
         List<String> unsold,
+        @JsonInclude(Include.NON_NULL) BatchResult.@Nullable Trial trial,
         List<RemarkLine> remarks,
         @JsonIgnore String title) {
     public MadeBatchResult {
@@ -35,6 +39,12 @@ public record MadeBatchResult(
         rulesBroken = List.copyOf(rulesBroken);
         unsold = List.copyOf(unsold);
         remarks = List.copyOf(remarks);
+    }
+
+    /** The same batch as one of trials. */
+    public MadeBatchResult as(BatchResult.@Nullable Trial other) {
+        return new MadeBatchResult(
+                sheet, moveAtMost, moved, brokenAsMade, rulesBroken, unsold, other, remarks, title);
     }
 
     /** What the weights break and the formula keeps. */

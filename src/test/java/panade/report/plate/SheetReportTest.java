@@ -144,7 +144,7 @@ class SheetReportTest {
 
     private static String text(Sheet sheet) {
         var remark = new RemarkLine("/title", "brief.json", 3, "odd", "brief.json:3");
-        return TextRenderer.render(SheetReport.of(new BatchResult(sheet, List.of(remark))))
+        return TextRenderer.render(SheetReport.of(new BatchResult(sheet, null, List.of(remark))))
                 .replaceAll("\n *", " ");
     }
 }
