@@ -189,7 +189,7 @@ public final class MadeResults {
                 brief.bounds().stream().map(this::bound).toList(),
                 Explanation.holdings(brief, blend).stream()
                         .map(each -> new Property(
-                                each.property(), each.value(), each.unit().symbol()))
+                                each.property(), each.value(), each.unit().symbol(), each.title()))
                         .toList(),
                 least == null ? null : new Cheapest(least, isKnown() ? change(least, cost) : null),
                 unsold.stream().map(id -> brief.set().ingredient(id).name()).toList());

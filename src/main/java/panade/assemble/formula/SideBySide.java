@@ -149,7 +149,7 @@ final class SideBySide {
         return made.stream()
                 .flatMap(Optional::stream)
                 .flatMap(each -> each.properties().stream())
-                .map(each -> new HoldingRow(each.property(), each.unit(), each(i -> held(i, each))))
+                .map(each -> new HoldingRow(each.title(), each.unit(), each(i -> held(i, each))))
                 .distinct()
                 .filter(row -> row.values().stream().anyMatch(Objects::nonNull))
                 .toList();

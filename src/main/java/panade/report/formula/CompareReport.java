@@ -222,7 +222,7 @@ public final class CompareReport {
                     columns("Property", "unit"),
                     result.holdings().stream()
                             .map(held -> cells(
-                                    Stream.of(held.property(), held.unit()),
+                                    Stream.of(held.title(), held.unit()),
                                     held.values(),
                                     value -> Figures.significant(value, DIGITS)))
                             .toList()));

@@ -199,9 +199,7 @@ public final class MadeReport {
         var rows = made.properties().stream()
                 .filter(each -> each.value() != null)
                 .map(each -> List.of(
-                        each.property(),
-                        Figures.significant(Objects.requireNonNull(each.value()), DIGITS),
-                        each.unit()))
+                        each.title(), Figures.significant(Objects.requireNonNull(each.value()), DIGITS), each.unit()))
                 .toList();
         if (!rows.isEmpty()) {
             blocks.add(new Heading("What it holds"));

@@ -162,7 +162,7 @@ public record CompareResult(
             @Nullable Boolean met) {}
 
     /** What each holds of a property; null where it is not known. */
-    public record HoldingRow(String property, String unit, List<@Nullable BigFraction> values) {
+    public record HoldingRow(String title, String unit, List<@Nullable BigFraction> values) {
         public HoldingRow {
             values = Collections.unmodifiableList(new ArrayList<>(values));
         }

@@ -78,8 +78,17 @@ public record MadeResult(
             @Nullable BigFraction max,
             @Nullable Boolean met) {}
 
-    /** What is held of a property; null where it is not known. */
-    public record Property(String property, @Nullable BigFraction value, String unit) {}
+    /**
+     * What is held of a property.
+     *
+     * @param value null where it is not known
+     * @param title as people read it
+     */
+    public record Property(
+            String property,
+            @Nullable BigFraction value,
+            String unit,
+            @JsonIgnore String title) {}
 
     /** The least cost, and how much more that is than is paid now; null where that is not known. */
     public record Cheapest(BigFraction perKg, @Nullable BigFraction changePerKg) {}
