@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -31,6 +32,9 @@ class DifferentialTest {
     @TempDir
     Path folder;
 
+    /** Kitchens where the other solver found none, or a dearer one, though the blend told keeps every line. */
+    private int missed;
+
     @Test
     void status_and_cost_are_those_of_another_reading_and_another_solver() throws IOException {
         var wrong = new ArrayList<String>();
@@ -40,14 +44,15 @@ class DifferentialTest {
             Attack.clear(folder);
             var run = CommandRun.of("blend", kitchen.writeInto(folder).toString(), "--json");
             var told = told(run);
-            var fault = told == null ? run.messages() : fault(kitchen, told);
+            var fault = told == null ? refused(run) : fault(kitchen, run, told);
             met.merge(told == null ? "refused" : told.isPresent() ? "blend" : "no blend", 1, Integer::sum);
             if (fault != null) {
                 wrong.add("kitchen " + number + ": " + fault);
                 System.out.println(wrong.get(wrong.size() - 1) + "\n" + kitchen);
             }
         }
-        System.out.println(KITCHENS + " kitchens " + met + ", " + wrong.size() + " differ from ojAlgo's answer");
+        System.out.println(KITCHENS + " kitchens " + met + ", " + wrong.size()
+                + " differ from ojAlgo's answer, but for " + missed + " where ojAlgo missed the blend");
         assertThat(wrong).isEqualTo(List.of());
     }
 
@@ -65,10 +70,15 @@ class DifferentialTest {
                         .asDouble());
     }
 
+    /** A drawn bound may have a least above its most, which is a fault of the document. */
+    private static @Nullable String refused(CommandRun run) {
+        return run.messages().contains("is above the most") ? null : run.messages();
+    }
+
     /**
      * What rounding in another solver cannot explain: its own answer with every row eased, and tightened, by a little.
      */
-    private static @Nullable String fault(DrawnKitchen kitchen, OptionalDouble told) {
+    private @Nullable String fault(DrawnKitchen kitchen, CommandRun run, OptionalDouble told) {
         var reference = Reference.leastCost(kitchen, 0);
         if (isClose(told, reference)) {
             return null;
@@ -80,9 +90,32 @@ class DifferentialTest {
                 : eased.isPresent()
                         && eased.getAsDouble() <= told.getAsDouble() * (1 + CLOSE)
                         && (tightened.isEmpty() || told.getAsDouble() <= tightened.getAsDouble() * (1 + CLOSE));
-        return isBetween
+        return isBetween || told.isPresent() && isMissed(kitchen, run, told.getAsDouble(), reference)
                 ? null
                 : "told " + told + ", solved " + reference + ", eased " + eased + ", tightened " + tightened;
+    }
+
+    /**
+     * Whether the other solver missed a blend that is there: the one told costs less and keeps every line, read anew.
+     */
+    private boolean isMissed(DrawnKitchen kitchen, CommandRun run, double told, OptionalDouble reference) {
+        var blend = JsonMapper.shared().readTree(run.output()).path("blend");
+        var shares = new Reading(kitchen)
+                .goods().stream()
+                        .mapToDouble(one -> StreamSupport.stream(blend.spliterator(), false)
+                                .filter(line ->
+                                        line.path("ingredient").asString().equals(one.id())
+                                                && line.path("stage").asString().equals(one.stage())
+                                                && line.path("supplier")
+                                                        .asString()
+                                                        .equals(one.offer().supplier()))
+                                .mapToDouble(line -> line.path("share").asDouble())
+                                .sum())
+                        .toArray();
+        boolean isLess = reference.isEmpty() || told < reference.getAsDouble();
+        boolean isMissed = isLess && new Recheck(kitchen, shares).fault() == null;
+        missed += isMissed ? 1 : 0;
+        return isMissed;
     }
 
     private static boolean isClose(OptionalDouble one, OptionalDouble other) {

@@ -45,7 +45,7 @@ final class Reading {
         this.set = kitchen.set();
         this.brief = kitchen.brief();
         for (var offer : kitchen.offers()) {
-            if (!names(brief.path("avoid").path("ingredients"), offer.id())) {
+            if (!isCalled(brief.path("avoid").path("ingredients"), offer.id())) {
                 double usable = number(ingredient(offer.id()).path("usable"), SHARES, 1);
                 double price = offer.price() / mass(offer.per()) / usable;
                 stages(offer.id()).forEach(stage -> goods.add(new Goods(offer.id(), stage, offer, price)));
@@ -97,7 +97,7 @@ final class Reading {
         return names(list, id) || parent.isString() && isCalled(list, parent.asString());
     }
 
-    private boolean isKind(JsonNode list, String id) {
+    boolean isKind(JsonNode list, String id) {
         var kinds = ingredient(id).path("kinds");
         return StreamSupport.stream(kinds.spliterator(), false).anyMatch(kind -> names(list, kind.asString()));
     }

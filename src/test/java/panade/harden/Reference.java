@@ -97,7 +97,7 @@ final class Reference {
                 .orElse(TRACE);
     }
 
-    private static double percent(JsonNode text) {
+    static double percent(JsonNode text) {
         return Double.parseDouble(text.asString().replace(" %", "")) / 100;
     }
 
