@@ -119,7 +119,7 @@ class SameLabelTest {
     @Test
     void what_an_order_costs_is_told_without_a_number_that_nobody_can_type() throws IOException {
         var kept = blended(kitchen("\"sameLabel\": [\"starch\", \"flour\"]"));
-        var said = TextRenderer.render(BlendReport.of(BlendResults.withMoves(kept, OptionalSections.NONE)))
+        var said = TextRenderer.render(BlendReport.of(BlendResults.withMoves(kept, OptionalSections.NONE), true))
                 .replaceAll("\\s+", " ");
         assertThat(said)
                 .contains("- label: starch over flour: dropping this alone would save 0.59/lb.")

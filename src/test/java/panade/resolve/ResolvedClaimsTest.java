@@ -46,7 +46,7 @@ class ResolvedClaimsTest {
         var blend = Answered.to(kitchen, "blend", Answered.BRIEF);
         boolean isBlend = new BlendClaims(kitchen, tally).check(blend);
         if (isBlend && !hasRules(kitchen) && random.nextInt(3) == 0) {
-            var text = Answered.text(kitchen, "blend", Answered.BRIEF);
+            var text = Answered.text(kitchen, "blend", Answered.BRIEF, "--all");
             var least = new PlainAnswer(kitchen).least().orElseThrow();
             new StepClaims(kitchen, least, tally).check(text, blend.json().get("bounds"));
         }

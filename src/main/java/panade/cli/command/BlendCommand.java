@@ -68,7 +68,8 @@ public final class BlendCommand extends BriefCommand {
 
     @Option(
             names = "--all",
-            description = "List every ingredient that is not used; without it, those that are nearest to coming in.")
+            description =
+                    "Tell all: each bound, how far each ingredient may move, what is not used, what the blend holds.")
     private boolean all;
 
     public BlendCommand(Console console) {

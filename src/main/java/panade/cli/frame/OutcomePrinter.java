@@ -41,7 +41,7 @@ public final class OutcomePrinter {
     /**
      * Prints a blend.
      *
-     * @param all whether to list every unused ingredient
+     * @param all whether to tell all that is known, or what is looked at first
      */
     public int print(Outcome.Blended blended, OptionalSections asides, boolean all) {
         answers.print(

@@ -18,17 +18,39 @@ import panade.result.BoundResult.Step;
 public record BindingWords(String currency) {
     /** One sentence for each bound whose number moves the cost, dearest first; the others share the last one. */
     List<String> points(List<BoundResult> bounds) {
-        var touched = touched(bounds);
         var points = new ArrayList<String>();
-        touched.stream().filter(BoundResult::holdsCostUp).map(this::sentence).forEach(points::add);
-        var idle = touched.stream()
-                .filter(bound -> !bound.holdsCostUp())
-                .map(BoundResult::name)
-                .toList();
+        holding(bounds).stream().map(this::sentence).forEach(points::add);
+        var idle = touchedInVain(bounds).stream().map(BoundResult::name).toList();
         if (!idle.isEmpty()) {
             points.add("Touched, but a small move either way changes nothing: " + String.join(", ", idle) + ".");
         }
         return points;
+    }
+
+    /** The same of so many of the dearest; the others are counted. */
+    List<String> dearest(List<BoundResult> bounds, int most) {
+        var points = new ArrayList<String>();
+        var holding = holding(bounds);
+        holding.stream().limit(most).map(this::sentence).forEach(points::add);
+        int more = holding.size() - most;
+        if (more > 0) {
+            points.add(
+                    "and " + more + (more == 1 ? " more, which holds" : " more, each of which holds") + " it up less.");
+        }
+        int idle = touchedInVain(bounds).size();
+        if (idle > 0) {
+            points.add("Touched, but a small move either way changes nothing: " + idle
+                    + (idle == 1 ? " bound." : " bounds."));
+        }
+        return points;
+    }
+
+    private static List<BoundResult> holding(List<BoundResult> bounds) {
+        return touched(bounds).stream().filter(BoundResult::holdsCostUp).toList();
+    }
+
+    private static List<BoundResult> touchedInVain(List<BoundResult> bounds) {
+        return touched(bounds).stream().filter(bound -> !bound.holdsCostUp()).toList();
     }
 
     /** The bounds that the blend touches, dearest first. */

@@ -17,6 +17,9 @@ import panade.result.BlendResult;
 
 /** Words the least-cost blend and its reasons. */
 public final class BlendReport {
+    /** So many of the bounds that hold the cost up are read; there may be thirty. */
+    private static final int DEAREST = 5;
+
     private final BlendResult result;
     private final boolean all;
 
@@ -25,15 +28,10 @@ public final class BlendReport {
         this.all = all;
     }
 
-    /** The report on a blend, with what was asked for beside it. */
-    public static ReportDocument of(BlendResult result) {
-        return of(result, false);
-    }
-
     /**
-     * The same.
+     * The report on a blend, with what was asked for beside it.
      *
-     * @param all whether to list every unused ingredient, not only those that are nearest to coming in
+     * @param all whether to tell all that is known, or what is looked at first and how much there is beside
      */
     public static ReportDocument of(BlendResult result, boolean all) {
         return new BlendReport(result, all).document();
@@ -50,30 +48,59 @@ public final class BlendReport {
         if (full != null) {
             blocks.addAll(FullCostTable.of(full, result.brief().currency()));
         }
-        var binding = new BindingWords(result.brief().currency())
-                .points(result.bounds().get());
         blocks.add(new Heading("What holds the cost up"));
-        blocks.add(binding.isEmpty() ? new Paragraph("No bound binds.") : new Points(binding));
-        blocks.addAll(LimitTable.of(result.bounds().get()));
-        if (SureTable.isAbout(result)) {
-            blocks.addAll(SureTable.of(result));
-        } else {
-            blocks.addAll(RoomTable.of(result));
-            blocks.addAll(
-                    all
-                            ? UnusedTable.of(result.unused().get())
-                            : UnusedTable.of(result.nearest().get()));
-        }
-        blocks.addAll(HoldingsTable.of(result.properties()));
+        blocks.addAll(all ? wholly() : briefly());
         var ladder = result.ladder();
         if (ladder != null) {
             blocks.addAll(LadderTable.of(ladder));
         }
         blocks.add(new Heading("Mind"));
         blocks.add(new Points(cautions(result)));
+        if (!all) {
+            blocks.add(new Paragraph("With --all: each bound, how far each ingredient may move, what is not used and at"
+                    + " which price it would be, and what the blend holds."));
+        }
         return Remarks.on(
                 new ReportDocument(result.brief().title(), blocks),
                 Objects.requireNonNullElse(result.remarks(), List.of()));
+    }
+
+    private List<Block> wholly() {
+        var bounds = result.bounds().get();
+        var blocks = new ArrayList<Block>(List.of(points(words().points(bounds))));
+        blocks.addAll(LimitTable.of(bounds));
+        if (SureTable.isAbout(result)) {
+            blocks.addAll(SureTable.of(result));
+        } else {
+            blocks.addAll(RoomTable.of(result));
+            blocks.addAll(UnusedTable.of(result.unused().get()));
+        }
+        blocks.addAll(HoldingsTable.of(result.properties()));
+        return blocks;
+    }
+
+    private List<Block> briefly() {
+        var bounds = result.bounds().get();
+        long idle = bounds.stream().filter(bound -> bound.binding() == null).count();
+        var blocks = new ArrayList<Block>(List.of(points(words().dearest(bounds, DEAREST))));
+        if (idle > 0) {
+            blocks.add(new Paragraph(
+                    "It keeps " + idle + (idle == 1 ? " other bound" : " other bounds") + " with room to spare."));
+        }
+        blocks.addAll(
+                SureTable.isAbout(result)
+                        ? SureTable.of(result)
+                        : UnusedTable.nearest(
+                                result.nearest().get(), result.brief().currency()));
+        return blocks;
+    }
+
+    private BindingWords words() {
+        return new BindingWords(result.brief().currency());
+    }
+
+    private static Block points(List<String> points) {
+        return points.isEmpty() ? new Paragraph("No bound binds.") : new Points(points);
     }
 
     /** What to mind about the blend. */

@@ -46,10 +46,9 @@ final class SureTable {
         }
         if (any(result, true)) {
             blocks.add(
-                    new Paragraph(
-                            "What trials taught is told of the next batch, or where the bound says so of the mean"
-                                    + " of many; \"give or take\" is one standard deviation of it as far as the trials tell (Student's"
-                                    + " distribution). The blend is kept within what was tried: see \"as far as tried\" above."));
+                    new Paragraph("What trials taught is told of the next batch, or where the bound says so of the mean"
+                            + " of many; \"give or take\" is one standard deviation of it as far as the trials tell (Student's"
+                            + " distribution). The blend is kept within what was tried."));
         }
         blocks.add(
                 new Paragraph("With such bounds a cheaper or dearer price moves the blend little by little, so prices"

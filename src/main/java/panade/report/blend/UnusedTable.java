@@ -1,7 +1,9 @@
 package panade.report.blend;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import org.apache.commons.numbers.fraction.BigFraction;
 import panade.report.Block;
 import panade.report.Block.Column;
 import panade.report.Block.Heading;
@@ -36,14 +38,29 @@ public final class UnusedTable {
                                         + " under half a per cent."));
     }
 
-    /** The same for those that are nearest to coming in, with a word on how many more there are. */
-    public static List<Block> of(NearestUnused nearest) {
-        var blocks = new ArrayList<>(of(nearest.first()));
-        if (nearest.others() > 0) {
-            blocks.add(new Paragraph("These are the nearest to coming in. Of " + nearest.others()
-                    + " more, each would have to lose a larger part of its price; --all lists them."));
+    /** How many there are, and which of them is nearest to coming in. */
+    static List<Block> nearest(NearestUnused nearest, String currency) {
+        int unused = nearest.first().size() + nearest.others();
+        if (unused == 0) {
+            return List.of();
         }
-        return blocks;
+        var words = unused == 1 ? "1 ingredient is not used." : unused + " ingredients are not used.";
+        return List.of(new Paragraph(nearest.first().stream()
+                .filter(each -> each.entersAt() != null && each.pricePerKg().signum() > 0)
+                .max(Comparator.comparing(UnusedTable::keptOfPrice))
+                .map(each -> words + " Nearest to coming in: " + each.name() + ", below "
+                        + perPound(Objects.requireNonNull(each.entersAt()), currency) + " as bought, now "
+                        + Figures.money(Figures.perPound(each.pricePerKg())) + ".")
+                .orElse(words)));
+    }
+
+    /** The part of its price that is left where it comes in. */
+    private static BigFraction keptOfPrice(UnusedIngredient unused) {
+        return Objects.requireNonNull(unused.entersAt()).divide(unused.pricePerKg());
+    }
+
+    private static String perPound(BigFraction perKg, String currency) {
+        return Figures.money(Figures.perPound(perKg)) + (currency.isEmpty() ? "" : " " + currency) + "/lb";
     }
 
     private static List<String> row(UnusedIngredient unused) {

@@ -69,7 +69,8 @@ class StepWordsTest {
     }
 
     private static String said(SmallKitchen kitchen) {
-        return TextRenderer.render(BlendReport.of(BlendResults.withMoves(kitchen.blended(), OptionalSections.NONE)))
+        return TextRenderer.render(
+                        BlendReport.of(BlendResults.withMoves(kitchen.blended(), OptionalSections.NONE), true))
                 .lines()
                 .map(String::strip)
                 .collect(Collectors.joining(" "));
