@@ -8,15 +8,19 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.BatchResults;
 import panade.assemble.BlendResults;
+import panade.assemble.MadeResults;
 import panade.assemble.NoBlendResults;
 import panade.assemble.PanelResults;
 import panade.assemble.TraceResults;
+import panade.assemble.formula.MadeBatchResults;
+import panade.bench.MoveAtMost;
 import panade.bench.Scales;
 import panade.bench.Weighing;
 import panade.cli.frame.BriefCommand;
 import panade.cli.frame.ChoiceConverter;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
+import panade.cli.frame.FormulaOption;
 import panade.cli.frame.LongRunning;
 import panade.cli.frame.OutcomePrinter;
 import panade.cli.frame.UnsupportedFeatures;
@@ -28,9 +32,13 @@ import panade.document.syntax.Reading;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.origin.Remark;
+import panade.domain.trial.Formula;
+import panade.export.ResultJson;
 import panade.file.WholeFile;
 import panade.label.Panel;
 import panade.label.nutrition.Format;
+import panade.nudge.Start;
+import panade.page.MadePage;
 import panade.page.Page;
 import panade.page.ReportInput;
 import panade.plan.Outcome;
@@ -44,6 +52,7 @@ import panade.report.blend.VerdictWords;
 import panade.trace.Curve;
 import panade.trace.KeyCurves;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes a page. */
@@ -86,12 +95,18 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
     @Option(names = "--no-curves", description = "Draw no curves; they take most of the time.")
     private boolean curveless;
 
+    @Mixin
+    private final FormulaOption formula = new FormulaOption();
+
     public ReportCommand(Console console) {
         super(console);
     }
 
     @Override
     protected int work() {
+        if (formula.isFormula(file())) {
+            return workOnFormula();
+        }
         var overrides = overrides();
         if (overrides.prices().size() < 2) {
             return super.work();
@@ -105,6 +120,56 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
             tellWith(briefs.moved(planner(), overrides, overrides.prices()));
         }
         return report(briefs);
+    }
+
+    private int workOnFormula() {
+        if (isChosen() || overrides().prices().size() > 1) {
+            throw usage(
+                    "A formula: expected no --price and no --bound, for what is made has no curve, and one --prices;"
+                            + " \"quotes\" compares lists.");
+        }
+        var reading = formula.read(file(), overrides());
+        if (reading instanceof Reading.Rejected<Formula> rejected) {
+            return refuse(rejected.problems());
+        }
+        var read = ((Reading.Accepted<Formula>) reading).value();
+        var brief = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
+        var problems = UnsupportedFeatures.of(brief);
+        return problems.isEmpty()
+                ? report(read.title(), new Start(brief, read.shares(), read.suppliers()))
+                : refuse(problems);
+    }
+
+    private int report(String title, Start made) {
+        var brief = made.brief();
+        var scales = Scales.stated(brief);
+        scales.tooCoarse(brief).ifPresent(step -> {
+            throw usage("A scale that reads " + step.text() + " a step is too coarse for a batch of "
+                    + brief.batch().text() + ".");
+        });
+        var now = MadeResults.of(title, made, planner().answer(brief));
+        var cap = new MoveAtMost(null);
+        var html = MadePage.of(
+                now,
+                PanelResults.of(
+                        Panel.of(brief, made.blend(), format), "Of what is made, as it is weighed in.", List.of()),
+                MadeBatchResults.of(title, made, Weighing.of(planner(), brief, made.blend(), scales, cap), cap),
+                List.of(
+                        brief.batch().text() + " batch",
+                        "formula: " + file().getFileName(),
+                        "brief: " + brief.title()));
+        if (!isWritten(html)) {
+            return ExitStatus.USAGE;
+        }
+        if (json()) {
+            out().print(ResultJson.text(now));
+        } else {
+            out().println("Wrote " + PlainText.line(page().toString()) + ": what is made, its cost, label and sheet.");
+            now.remarks()
+                    .forEach(remark ->
+                            out().println("Remark: " + PlainText.line(remark.place() + ": " + remark.text())));
+        }
+        return ExitStatus.DONE;
     }
 
     @Override
@@ -202,12 +267,20 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
                 : ((Conflicted) outcome).brief().remarks();
     }
 
-    private int write(Outcome outcome, ReportInput input) {
+    /** Writes the page; tells it where that cannot be done. */
+    private boolean isWritten(String html) {
         try {
-            WholeFile.write(page(), Page.of(input));
+            WholeFile.write(page(), html);
+            return true;
         } catch (IOException broken) {
             err().println(PlainText.line(page().toString())
                     + ": cannot be written there. Expected a file in a folder that exists and may be written to.");
+            return false;
+        }
+    }
+
+    private int write(Outcome outcome, ReportInput input) {
+        if (!isWritten(Page.of(input))) {
             return ExitStatus.USAGE;
         }
         if (json()) {

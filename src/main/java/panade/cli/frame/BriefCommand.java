@@ -37,7 +37,7 @@ public abstract class BriefCommand extends BriefsCommand {
                 new Origin(file().toString(), 1, 1, ""),
                 "This says what is made, and this command asks what could be made",
                 List.of("Expected a brief, such as the one that the formula names. \"made\", \"nudge\", \"compare\","
-                        + " \"batch\", \"panel\", \"quotes\" and \"study\" take formulas."));
+                        + " \"batch\", \"panel\", \"quotes\", \"study\" and \"report\" take formulas."));
     }
 
     /** What of a brief the command cannot follow. */

@@ -44,6 +44,15 @@ public final class MadeReport {
     }
 
     private ReportDocument document() {
+        return Remarks.on(new ReportDocument(now.title(), blocks()), now.remarks());
+    }
+
+    /** Everything but the remarks. */
+    public static List<Block> withoutRemarks(MadeNow now) {
+        return new MadeReport(now).blocks();
+    }
+
+    private List<Block> blocks() {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(paid()));
         addBroken(blocks);
@@ -54,7 +63,7 @@ public final class MadeReport {
         }
         addDifferences(blocks);
         addHoldings(blocks);
-        return Remarks.on(new ReportDocument(now.title(), blocks), now.remarks());
+        return blocks;
     }
 
     private static void addIf(List<Block> blocks, String before, List<String> names, String after) {

@@ -38,7 +38,17 @@ public final class MadeSheetReport {
         return new MadeSheetReport(result).document();
     }
 
+    /** The sheet without its title and its remarks. */
+    public static List<Block> bare(MadeBatchResult result) {
+        return new MadeSheetReport(result).blocks();
+    }
+
     private ReportDocument document() {
+        return Remarks.on(
+                new ReportDocument(result.title() + ": " + sheet.batch() + " to weigh", blocks()), result.remarks());
+    }
+
+    private List<Block> blocks() {
         var blocks = new ArrayList<Block>();
         blocks.add(SheetReport.toFillIn());
         blocks.add(new Paragraph("As it is made, scaled to " + sheet.batch() + "; " + paid() + "."));
@@ -49,8 +59,7 @@ public final class MadeSheetReport {
         if (trial != null) {
             blocks.addAll(TrialBlanks.of(trial));
         }
-        return Remarks.on(
-                new ReportDocument(result.title() + ": " + sheet.batch() + " to weigh", blocks), result.remarks());
+        return blocks;
     }
 
     private String paid() {
