@@ -8,10 +8,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.assemble.StudyResults;
 import panade.assemble.formula.MadeStudyResults;
+import panade.assemble.trial.HeldResults;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
 import panade.cli.frame.FormulaOrBriefCommand;
 import panade.cli.frame.LongRunning;
+import panade.cli.frame.UnsupportedFeatures;
 import panade.cli.frame.Version;
 import panade.document.Documents;
 import panade.document.syntax.Reading;
@@ -23,7 +25,9 @@ import panade.quantity.Dimension;
 import panade.quantity.Quantity;
 import panade.report.formula.MadeStudyReport;
 import panade.report.plate.StudyReport;
+import panade.report.trial.HeldReport;
 import panade.vary.FormulaStudy;
+import panade.vary.HeldStudy;
 import panade.vary.Varying;
 import panade.vary.VaryingCompositions;
 import picocli.CommandLine.Command;
@@ -107,12 +111,20 @@ public final class StudyCommand extends FormulaOrBriefCommand implements LongRun
         return false;
     }
 
+    @Override
+    protected boolean knowsSure() {
+        return true;
+    }
+
     private int compositions() {
         return compositions == null ? (int) Math.min(draws, MOST_UNASKED) : compositions;
     }
 
     @Override
     protected int answer(String title, Start made) {
+        if (made.brief().isSure()) {
+            return refuse(UnsupportedFeatures.sure(made.brief()));
+        }
         if (prove || draws > MOST_SUMMED) {
             throw usage("Of a formula every draw is an exact sum: expected no --prove, and --draws " + MOST_SUMMED
                     + " at most.");
@@ -139,6 +151,9 @@ public final class StudyCommand extends FormulaOrBriefCommand implements LongRun
         if (!(best instanceof Blended blended)) {
             return explain(brief);
         }
+        if (brief.isSure()) {
+            return held(blended);
+        }
         var study = Varying.of(planner(), blended, known, draws, seed, threads, prove);
         var composed = compositions() == 0
                 ? null
@@ -147,6 +162,22 @@ public final class StudyCommand extends FormulaOrBriefCommand implements LongRun
         var result = StudyResults.of(study, composed);
         print(result, () -> StudyReport.of(result));
         return result.certificate().off() == 0 ? ExitStatus.DONE : ExitStatus.OUR_FAULT;
+    }
+
+    /** With sure bounds the blend changes with every price, so only what it holds is drawn. */
+    private int held(Blended blended) {
+        if (compositions() == 0) {
+            throw usage("--compositions 0: expected some, since beside bounds that are to be sure only what ingredients"
+                    + " hold is drawn.");
+        }
+        var study = HeldStudy.of(blended, compositions(), seed, threads);
+        if (study.isEmpty()) {
+            throw usage("No ingredient states a \"spread\", so there is nothing to draw beside bounds that are to be"
+                    + " sure.");
+        }
+        var result = HeldResults.of(blended, study.get(), seed);
+        print(result, () -> HeldReport.of(result));
+        return ExitStatus.DONE;
     }
 
     private Reading<Map<OfferId, BigFraction>> spreads(Brief brief) {

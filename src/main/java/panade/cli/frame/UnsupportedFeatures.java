@@ -27,7 +27,7 @@ public final class UnsupportedFeatures {
                 .map(bound -> new Problem(
                         bound.origin(),
                         "this command cannot keep \"" + bound.name() + "\" sure",
-                        List.of("Expected a brief without it; \"blend\", \"compare\" and \"trace --sure\" know it.")))
+                        List.of("Expected a brief without it; \"blend\", \"study\" and \"trace --sure\" know it.")))
                 .toList();
     }
 

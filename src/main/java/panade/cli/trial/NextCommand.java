@@ -131,7 +131,7 @@ public final class NextCommand implements Callable<Integer>, LongRunning {
     }
 
     private int answer(TrialSet set) {
-        var problems = new ArrayList<>(UnsupportedFeatures.perCooked(set.brief()));
+        var problems = new ArrayList<>(UnsupportedFeatures.of(set.brief()));
         problems.addAll(beyond(Levers.of(set)));
         if (!problems.isEmpty()) {
             return refuse(problems);
