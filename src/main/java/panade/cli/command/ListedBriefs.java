@@ -37,7 +37,8 @@ public record ListedBriefs(List<String> names, List<Brief> each, Brief pooled) {
         var pooled = read(brief, overrides, problems);
         var each = new ArrayList<Brief>();
         for (var list : lists) {
-            each.addAll(read(brief, pooled.isEmpty() ? overrides.with(list) : under(list, pooled.get(0), overrides), problems));
+            each.addAll(read(
+                    brief, pooled.isEmpty() ? overrides.with(list) : under(list, pooled.get(0), overrides), problems));
         }
         return problems.isEmpty()
                 ? new Reading.Accepted<>(new ListedBriefs(names(lists), each, pooled.get(0)))

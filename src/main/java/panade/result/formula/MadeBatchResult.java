@@ -43,8 +43,7 @@ public record MadeBatchResult(
 
     /** The same batch as one of trials. */
     public MadeBatchResult as(BatchResult.@Nullable Trial other) {
-        return new MadeBatchResult(
-                sheet, moveAtMost, moved, brokenAsMade, rulesBroken, unsold, other, remarks, title);
+        return new MadeBatchResult(sheet, moveAtMost, moved, brokenAsMade, rulesBroken, unsold, other, remarks, title);
     }
 
     /** What the weights break and the formula keeps. */
