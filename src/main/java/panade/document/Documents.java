@@ -82,6 +82,18 @@ public final class Documents {
                 .orElseGet(() -> new Reading.Rejected<>(problems.inOrder()));
     }
 
+    /**
+     * A brief merged with those that it is based on, as it is written, each part with its own place; empty where some
+     * of it cannot be read.
+     */
+    public static Optional<ObjectNode> written(Path file, Overrides overrides) {
+        var problems = new Problems();
+        var chain = new BriefChain(problems);
+        return chain.read(file, file.toString())
+                .map(root -> Overriding.apply(root, overrides))
+                .filter(root -> problems.none());
+    }
+
     /** The brief, which remembers what it was before the command line changed it if it must keep the label of that. */
     private static Reading<Brief> comparedWith(Path file, Overrides overrides, Brief brief) {
         var label = brief.practice().sameLabel();

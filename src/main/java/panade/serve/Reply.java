@@ -17,9 +17,11 @@ public record Reply(int status, String type, String body, Map<String, String> he
     static final int NOT_FOUND = 404;
     static final int METHOD_NOT_ALLOWED = 405;
     static final int CONFLICT = 409;
+    static final int PRECONDITION = 412;
     static final int TOO_LARGE = 413;
     static final int UNSUPPORTED_TYPE = 415;
     static final int MISDIRECTED = 421;
+    static final int UNPROCESSABLE = 422;
     static final int TOO_MANY = 429;
     static final int FAULT = 500;
 
@@ -35,6 +37,21 @@ public record Reply(int status, String type, String body, Map<String, String> he
     /** A page. */
     public static Reply html(String page) {
         return of("text/html", page);
+    }
+
+    /** A sentence. */
+    public static Reply said(String words) {
+        return of("text/plain", words);
+    }
+
+    /** What was asked for was not done, and why. */
+    public static Reply refused(String why) {
+        return refusal(UNPROCESSABLE, why);
+    }
+
+    /** What was asked for would be done only if it was asked for again. */
+    public static Reply doubted(String why) {
+        return refusal(PRECONDITION, why);
     }
 
     /** Nothing is there. */

@@ -65,7 +65,8 @@ public final class ChangedBrief {
                 : new Reading.Rejected<>(problems);
     }
 
-    private Overrides overriding(Changes changes) {
+    /** The overrides that say the same, prices and stock apart. */
+    Overrides overriding(Changes changes) {
         var target = changes.target();
         boolean none = target != null && target.isBlank();
         var typed = new ArrayList<>(changes.limits());
@@ -88,6 +89,14 @@ public final class ChangedBrief {
                 .ifPresent(price -> prices.put(id, price.perKg())));
         problems.addAll(told.inOrder());
         return prices;
+    }
+
+    Path file() {
+        return file;
+    }
+
+    Brief start() {
+        return start;
     }
 
     private static Brief bought(Brief brief, Map<OfferId, BigFraction> prices, Changes changes) {

@@ -3,7 +3,7 @@
 // only copy of what is changed; what was worked out comes from the program as a page and is taken over as it is.
 (() => {
   const PATIENCE = 120000;
-  const fields = [...document.querySelectorAll('main input')];
+  const fields = [...document.querySelectorAll('main input[name]')];
   const byName = new Map(fields.map(field => [field.name, field]));
   const undo = document.getElementById('undo');
   const redo = document.getElementById('redo');
@@ -140,7 +140,33 @@
     ask();
   };
 
-  document.querySelector('main').addEventListener('change', changed);
+  // Saving over a file is asked for twice, with nothing else in between.
+  const save = document.getElementById('save');
+  const saved = document.getElementById('saved');
+  const name = document.getElementById('save-as');
+  let doubted = '';
+  save.addEventListener('submit', event => {
+    event.preventDefault();
+    const question = form() + '\n' + name.value;
+    const said = new URLSearchParams(form());
+    said.set('version', document.body.dataset.version);
+    said.set('name', name.value);
+    if (question === doubted) said.set('over', 'yes');
+    doubted = '';
+    saved.textContent = '';
+    const request = new XMLHttpRequest();
+    request.open('POST', 'save');
+    request.setRequestHeader('Content-Type', 'application/x-www-form-urlencoded');
+    request.onload = () => {
+      if (request.status === 412) doubted = question;
+      saved.textContent = request.responseText.trim();
+      saved.classList.toggle('trouble', request.status !== 200);
+    };
+    request.onerror = silent;
+    request.send(said.toString());
+  });
+
+  document.querySelector('main').addEventListener('change', event => { if (event.target.name) changed(); });
   document.querySelector('main').addEventListener('click', event => {
     const button = event.target.closest('button[data-form]');
     if (!button) return;
@@ -149,11 +175,12 @@
     changed();
   });
   document.addEventListener('keydown', event => {
-    if (event.key === 'Enter' && event.target.matches('input[type="text"]')) {
+    if (event.key === 'Enter' && event.target.matches('input[name][type="text"]')) {
       changed();
       return;
     }
-    const own = event.target.matches('input[type="text"]') && event.target.value !== (byName.get(event.target.name).dataset.held ?? event.target.value);
+    const own = event.target.matches('input[type="text"]')
+      && event.target.value !== (event.target.dataset.held ?? event.target.defaultValue);
     if (own || !(event.ctrlKey || event.metaKey) || event.altKey) return;
     const key = event.key.toLowerCase();
     if (key === 'z' && !event.shiftKey) {

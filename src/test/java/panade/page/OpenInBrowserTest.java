@@ -286,6 +286,32 @@ class OpenInBrowserTest {
     }
 
     @Test
+    void what_is_changed_is_saved_as_a_brief_and_over_another_only_when_asked_twice() throws IOException {
+        var brief = folder.resolve("brief.json");
+        Files.writeString(brief, "{\"basedOn\": \"" + Path.of(FILLING).toAbsolutePath() + "\"}");
+        try (var page = ServedPage.of(brief.toString())) {
+            cook.visit(page.address());
+            cook.type(cook.fieldOf("fibre, most"), "2.8 %");
+            cook.type("batch", "10 lb");
+            cook.save("thinner");
+            var saved = folder.resolve("thinner.json");
+            assertThat(browser.text("#saved")).isEqualTo("Saved as " + saved + ".");
+            assertThat(cook.figure()).isEqualTo(perPound(State.json(List.of("blend", saved.toString(), "--json"))));
+            cook.save("thinner");
+            assertThat(browser.text("#saved")).isEqualTo(saved + " is there already. Save again to write over that.");
+            cook.type(cook.fieldOf("fibre, most"), "2.6 %");
+            cook.save("thinner");
+            assertThat(browser.text("#saved")).contains("is there already");
+            cook.save("thinner");
+            assertThat(browser.text("#saved")).startsWith("Saved as ");
+            assertThat(saved).content().contains("2.6 %");
+            cook.save("brief");
+            assertThat(browser.text("#saved")).startsWith("This page was opened from a file of that name");
+            assertThat(brief).content().doesNotContain("2.6 %");
+        }
+    }
+
+    @Test
     void two_tabs_do_not_disturb_each_other() {
         cook.visit(filling.address());
         var start = cook.figure();

@@ -49,6 +49,19 @@ record Worker(Browser browser) {
         waitForAnswer();
     }
 
+    /** Saves under a name, and waits until something is said of it. */
+    void save(String name) {
+        var input = browser.driver().findElement(By.id("save-as"));
+        input.sendKeys(Keys.chord(Keys.CONTROL, "a"), name, Keys.ENTER);
+        waitForWords();
+    }
+
+    /** Waits until something is said of a file. */
+    void waitForWords() {
+        new WebDriverWait(browser.driver(), PATIENCE)
+                .until(driver -> !browser.text("#saved").isEmpty());
+    }
+
     void waitForAnswer() {
         new WebDriverWait(browser.driver(), PATIENCE)
                 .until(driver -> driver.findElement(By.tagName("main")).getDomAttribute("aria-busy") == null);

@@ -1,8 +1,10 @@
 package panade.cli.open;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import panade.document.syntax.Overrides;
 import panade.document.syntax.Reading;
@@ -10,6 +12,8 @@ import panade.page.open.OpenPage;
 import panade.plan.Planner;
 import panade.serve.Pages;
 import panade.serve.Reply;
+import panade.whatif.Changes;
+import panade.whatif.SavedBrief.Saved;
 
 /**
  * Answers the page. Nothing is kept of what anybody changes: each question says all of it, so tabs do not disturb each
@@ -53,14 +57,36 @@ final class OpenPages implements Pages {
 
     @Override
     public Reply post(String path, Map<String, String> form) {
-        if (!path.equals("answer")) {
-            return Reply.notFound();
-        }
         var known = opened.get();
-        return known != null
-                        && known.version().text().equals(form.get("version"))
-                        && known.version().isCurrent()
-                ? Reply.html(known.page(known.controls().changes(form)))
-                : Reply.outdated("Expected the page of the documents as they are now.");
+        boolean same = known != null
+                && known.version().text().equals(form.get("version"))
+                && known.version().isCurrent();
+        return known == null || !same
+                ? Reply.outdated("Expected the page of the documents as they are now.")
+                : answer(known, path, form);
+    }
+
+    private static Reply answer(Opening known, String path, Map<String, String> form) {
+        var changes = known.controls().changes(form);
+        return switch (path) {
+            case "answer" -> Reply.html(known.page(changes));
+            case "save" -> saved(known, changes, form);
+            default -> Reply.notFound();
+        };
+    }
+
+    private static Reply saved(Opening known, Changes changes, Map<String, String> form) {
+        var saved = known.saver().write(changes, form.getOrDefault("name", ""), form.containsKey("over"));
+        if (saved instanceof Saved.Refused refused) {
+            return Reply.refused(refused.why());
+        }
+        return saved instanceof Saved.Occupied occupied
+                ? Reply.doubted(named(occupied.files()) + (occupied.files().size() == 1 ? " is" : " are")
+                        + " there already. Save again to write over that.")
+                : Reply.said("Saved as " + named(((Saved.Written) saved).files()) + ".");
+    }
+
+    private static String named(List<Path> files) {
+        return files.stream().map(Path::toString).collect(Collectors.joining(" with "));
     }
 }

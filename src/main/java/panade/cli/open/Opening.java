@@ -19,6 +19,7 @@ import panade.remark.BriefRemarks;
 import panade.result.BriefResult;
 import panade.whatif.ChangedBrief;
 import panade.whatif.Changes;
+import panade.whatif.SavedBrief;
 
 /**
  * A brief as its documents stated it when the page was loaded, with what came of it.
@@ -74,5 +75,11 @@ record Opening(
         }
         var brief = ((Reading.Accepted<Brief>) reading).value();
         return OpenPage.of(views.of(brief, solved(planner, brief)));
+    }
+
+    /** Writes what is changed as documents. */
+    SavedBrief saver() {
+        return new SavedBrief(
+                changed, version.written().keySet().stream().map(Path::of).toList());
     }
 }

@@ -14,7 +14,7 @@ import panade.domain.purchase.OfferId;
 
 /** Reads a price list. */
 public final class PriceListReader {
-    private static final CsvTable.Kind KIND = new CsvTable.Kind(
+    static final CsvTable.Kind KIND = new CsvTable.Kind(
             "a price list",
             "Prices",
             List.of("ingredient", "supplier", "price", "per", "pack", "minimum", "available", "currency", "note"),

@@ -14,6 +14,7 @@ import panade.report.Block;
  * @param title the product's name
  * @param facts what it was opened from, each a short line
  * @param version of the documents that it was opened from
+ * @param saveAs a name for a brief that says what is changed
  * @param fields of the batch and the target
  * @param headline what came of the brief as it stands
  * @param said the same in a sentence, for whoever hears the page
@@ -30,6 +31,7 @@ public record OpenView(
         String title,
         List<String> facts,
         String version,
+        String saveAs,
         List<Typed> fields,
         Headline headline,
         String said,

@@ -60,6 +60,7 @@ public final class OpenViews {
                 start.title(),
                 facts(),
                 version,
+                saveAs(),
                 controls.fields(),
                 headline(result),
                 moved.said(),
@@ -74,7 +75,13 @@ public final class OpenViews {
     }
 
     private List<String> facts() {
-        return List.of("opened from " + start.file(), "nothing on this page changes a document");
+        return List.of("opened from " + start.file(), "nothing on this page changes that file");
+    }
+
+    private String saveAs() {
+        var name = start.file()
+                .substring(Math.max(start.file().lastIndexOf('/'), start.file().lastIndexOf('\\')) + 1);
+        return name.replaceFirst("\\.[^.]*$", "") + "-changed.json";
     }
 
     private static Headline headline(BriefResult result) {
