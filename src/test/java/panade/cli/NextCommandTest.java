@@ -59,12 +59,11 @@ class NextCommandTest {
     private String trials(String levers, String process) throws IOException {
         var trials = new ArrayList<String>();
         for (int i = 0; i < MADE.length; i++) {
-            var form = """
-                    {"id": "T%d", "weighed": {"mix": {"gum": "%.1f g", "water": "%.0f g", "flour": "%.1f g"}}, %s
-                     "measured": {"break": %.0f}}""";
             trials.add(String.format(
                     Locale.ROOT,
-                    form,
+                    """
+                    {"id": "T%d", "weighed": {"mix": {"gum": "%.1f g", "water": "%.0f g", "flour": "%.1f g"}}, %s
+                     "measured": {"break": %.0f}}""",
                     i + 1,
                     1000 * MADE[i][0],
                     1000 * MADE[i][1],

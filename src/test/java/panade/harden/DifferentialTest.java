@@ -90,7 +90,7 @@ class DifferentialTest {
                 : eased.isPresent()
                         && eased.getAsDouble() <= told.getAsDouble() * (1 + CLOSE)
                         && (tightened.isEmpty() || told.getAsDouble() <= tightened.getAsDouble() * (1 + CLOSE));
-        return isBetween || told.isPresent() && isMissed(kitchen, run, told.getAsDouble(), reference)
+        return isBetween || (told.isPresent() && isMissed(kitchen, run, told.getAsDouble(), reference))
                 ? null
                 : "told " + told + ", solved " + reference + ", eased " + eased + ", tightened " + tightened;
     }

@@ -288,7 +288,7 @@ record DrawnKitchen(ObjectNode set, ObjectNode brief, List<Offer> offers) {
 
         private JsonNode written(JsonNode selector, double value, RoundingMode mode) {
             var property = selector.path("property").asString("");
-            if (List.of("bite", "load", "burden").contains(property) || property.isEmpty() && selector.has("per")) {
+            if (List.of("bite", "load", "burden").contains(property) || (property.isEmpty() && selector.has("per"))) {
                 return JSON.numberNode(rounded(value, 1, mode));
             }
             if (selector.has("per")) {

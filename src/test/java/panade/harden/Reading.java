@@ -36,9 +36,11 @@ final class Reading {
     record Goods(String id, String stage, DrawnKitchen.Offer offer, double price) {}
 
     /** What a bound compares: {@code of} at least, or at most, a number times {@code per}. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Measure(double[] of, double[] per) {}
 
     /** A row: {@code form} between two numbers. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Row(String path, double[] form, double least, double most) {}
 
     Reading(DrawnKitchen kitchen) {
@@ -62,7 +64,7 @@ final class Reading {
     }
 
     static double mass(String text) {
-        var words = (Character.isDigit(text.charAt(0)) ? text : "1 " + text).split(" ");
+        var words = (Character.isDigit(text.charAt(0)) ? text : "1 " + text).split(" ", -1);
         return Double.parseDouble(words[0]) * Objects.requireNonNull(MASSES.get(words[1]));
     }
 
@@ -73,7 +75,7 @@ final class Reading {
         if (node.isNumber()) {
             return node.asDouble();
         }
-        var words = node.asString().split(" ");
+        var words = node.asString().split(" ", -1);
         return new BigDecimal(words[0]).doubleValue() * Objects.requireNonNull(units.get(words[1]));
     }
 
@@ -94,7 +96,7 @@ final class Reading {
     /** An ingredient by its own id or by that of the one it is a lot of. */
     private boolean isCalled(JsonNode list, String id) {
         var parent = ingredient(id).path("variantOf");
-        return names(list, id) || parent.isString() && isCalled(list, parent.asString());
+        return names(list, id) || (parent.isString() && isCalled(list, parent.asString()));
     }
 
     boolean isKind(JsonNode list, String id) {

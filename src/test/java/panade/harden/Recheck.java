@@ -12,6 +12,7 @@ import tools.jackson.databind.JsonNode;
  *
  * @param shares of the batch, in the order of the reading's goods
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record Recheck(DrawnKitchen kitchen, double[] shares) {
     /** Shares are told to fifteen digits. */
     private static final double CLOSE = 1e-10;
