@@ -33,7 +33,7 @@ class PlainNamesTest {
 
     @Test
     void a_ceiling_is_called_by_its_ingredients_name() throws IOException {
-        assertThat(blend("\"max\": \"20 %\""))
+        assertThat(blend("\"max\": \"20 %\"", "--all"))
                 .contains("bean flour, most that may be used")
                 .contains("bean flour, all that Mill has")
                 .doesNotContain("bn-04");
@@ -44,12 +44,12 @@ class PlainNamesTest {
     void one_ceiling_that_is_far_off_is_told_as_one() throws IOException {
         Files.writeString(
                 folder.resolve("prices.csv"), "ingredient,supplier,price,per\nbn-04,Mill,3,kg\nst-11,Tap,2,kg\n");
-        assertThat(blend("\"min\": \"1 %\"").replaceAll("\\s+", " ")).contains("each used: 1 ceiling on use");
+        assertThat(blend("\"min\": \"1 %\"", "--all").replaceAll("\\s+", " ")).contains("each used: 1 ceiling on use");
     }
 
     @Test
     void tagnames_that_nobody_states_are_not_listed_as_unknown() throws IOException {
-        var told = blend("\"max\": \"20 %\"");
+        var told = blend("\"max\": \"20 %\"", "--all");
         assertThat(told).contains("PROCNT").doesNotContain("VITD", "RETOL", "TRP", "CHOLE");
         assertThat(blend("\"max\": \"20 %\"", "--json")).doesNotContain("VITD");
     }
