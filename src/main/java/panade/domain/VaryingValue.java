@@ -16,17 +16,14 @@ public record VaryingValue(String ingredient, String property, Composition highe
     /** The values that state a spread, of what a brief may use; where the number itself is unknown, none varies. */
     public static List<VaryingValue> of(Brief brief) {
         var values = new ArrayList<VaryingValue>();
-        for (var id : brief.candidates().stream().sorted().toList()) {
-            var spread = brief.set().ingredient(id).spread();
-            for (var property : spread.keySet().stream().sorted().toList()) {
-                var width = spread.getOrDefault(property, BigFraction.ZERO);
-                brief.composition()
-                        .stated(id, property)
-                        .filter(mean -> width.signum() > 0)
-                        .map(mean -> brief.set().holding(Map.of(id, Map.of(property, mean.add(width)))))
-                        .ifPresent(set -> values.add(new VaryingValue(
-                                id, property, brief.composition().in(set))));
-            }
+        for (var spread : brief.set().spreads(brief.candidates())) {
+            var id = spread.ingredient();
+            var property = spread.property();
+            brief.composition()
+                    .stated(id, property)
+                    .map(mean -> brief.set().holding(Map.of(id, Map.of(property, mean.add(spread.width())))))
+                    .ifPresent(set -> values.add(
+                            new VaryingValue(id, property, brief.composition().in(set))));
         }
         return List.copyOf(values);
     }

@@ -43,7 +43,7 @@ public record LabelChange(
         return new LabelChange(
                 without(is, was),
                 without(was, is),
-                !common(was, is).equals(common(is, was)),
+                isReordered(was, is),
                 without(allergens(after), allergens(before)),
                 without(allergens(before), allergens(after)),
                 without(after.allergens().notKnown(), before.allergens().notKnown()),
@@ -54,7 +54,13 @@ public record LabelChange(
         return panel.allergens().named().stream().map(Carried::name).toList();
     }
 
-    private static List<String> without(List<String> names, List<String> others) {
+    /** Whether the names that both have come in another order. */
+    public static boolean isReordered(List<String> names, List<String> others) {
+        return !common(names, others).equals(common(others, names));
+    }
+
+    /** Those of some names that are not among others. */
+    public static List<String> without(List<String> names, List<String> others) {
         return names.stream().filter(name -> !others.contains(name)).toList();
     }
 

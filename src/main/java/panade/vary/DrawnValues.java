@@ -58,16 +58,12 @@ final class DrawnValues {
     /** The same of some ingredients, whether they may be used or not. */
     static DrawnValues of(Brief brief, Set<String> ids, long seed) {
         var values = new ArrayList<Value>();
-        for (var id : ids.stream().sorted().toList()) {
-            var spread = brief.set().ingredient(id).spread();
-            for (var property : spread.keySet().stream().sorted().toList()) {
-                var width = spread.getOrDefault(property, BigFraction.ZERO);
-                brief.composition()
-                        .stated(id, property)
-                        .filter(mean -> width.signum() > 0)
-                        .ifPresent(mean -> values.add(new Value(
-                                id, property, mean, width, most(brief.set().property(property)))));
-            }
+        for (var spread : brief.set().spreads(ids)) {
+            var most = most(brief.set().property(spread.property()));
+            brief.composition()
+                    .stated(spread.ingredient(), spread.property())
+                    .ifPresent(mean ->
+                            values.add(new Value(spread.ingredient(), spread.property(), mean, spread.width(), most)));
         }
         return new DrawnValues(brief.set(), List.copyOf(values), seed);
     }

@@ -10,6 +10,7 @@ import panade.audit.Audit;
 import panade.domain.Blend;
 import panade.domain.Brief;
 import panade.label.Allergens;
+import panade.label.LabelChange;
 import panade.label.Statement;
 import panade.result.formula.CompareResult;
 import panade.result.formula.CompareResult.Item;
@@ -97,16 +98,8 @@ public final class CompareResults {
                 names,
                 List.copyOf(Allergens.stated(brief, blend)),
                 List.copyOf(Allergens.notKnown(brief, blend)),
-                without(names, others),
-                without(others, names),
-                !common(names, others).equals(common(others, names)));
-    }
-
-    private static List<String> without(List<String> names, List<String> others) {
-        return names.stream().filter(name -> !others.contains(name)).toList();
-    }
-
-    private static List<String> common(List<String> names, List<String> others) {
-        return names.stream().filter(others::contains).toList();
+                LabelChange.without(names, others),
+                LabelChange.without(others, names),
+                LabelChange.isReordered(names, others));
     }
 }

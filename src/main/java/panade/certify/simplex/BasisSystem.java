@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import panade.model.Basis;
 import panade.model.LinearModel;
@@ -159,32 +160,28 @@ public final class BasisSystem {
      * @param multipliers by row
      */
     static Combination combined(LinearModel model, List<BigFraction> multipliers) {
+        var counting = IntStream.range(0, multipliers.size())
+                .filter(i -> multipliers.get(i).signum() != 0)
+                .boxed()
+                .toList();
+        var forms =
+                counting.stream().map(i -> model.rows().get(i).form().whole()).toList();
         var common = WholeForm.commonDenominator(multipliers);
-        var shared = sharedDenominator(model, multipliers);
+        var shared = forms.stream().map(WholeForm::denominator).reduce(BigInteger.ONE, BasisSystem::leastMultiple);
         var sums = new BigInteger[model.columns().size()];
         Arrays.fill(sums, BigInteger.ZERO);
-        for (int i = 0; i < multipliers.size(); i++) {
-            if (multipliers.get(i).signum() != 0) {
-                var form = model.rows().get(i).form().whole();
-                var factor = Integers.times(multipliers.get(i), common).multiply(shared.divide(form.denominator()));
-                for (int k = 0; k < form.size(); k++) {
-                    int j = form.column(k);
-                    sums[j] = sums[j].add(factor.multiply(form.value(k)));
-                }
+        for (int k = 0; k < forms.size(); k++) {
+            var form = forms.get(k);
+            var factor = Integers.times(multipliers.get(counting.get(k)), common)
+                    .multiply(shared.divide(form.denominator()));
+            for (int term = 0; term < form.size(); term++) {
+                sums[form.column(term)] = sums[form.column(term)].add(factor.multiply(form.value(term)));
             }
         }
         return new Combination(Arrays.asList(sums), common.multiply(shared));
     }
 
-    /** The least number that makes every row whole that counts. */
-    private static BigInteger sharedDenominator(LinearModel model, List<BigFraction> multipliers) {
-        var shared = BigInteger.ONE;
-        for (int i = 0; i < multipliers.size(); i++) {
-            if (multipliers.get(i).signum() != 0) {
-                var own = model.rows().get(i).form().whole().denominator();
-                shared = shared.divide(shared.gcd(own)).multiply(own);
-            }
-        }
-        return shared;
+    private static BigInteger leastMultiple(BigInteger one, BigInteger other) {
+        return one.divide(one.gcd(other)).multiply(other);
     }
 }

@@ -16,11 +16,10 @@ import panade.assemble.formula.MadeBatchResults;
 import panade.bench.MoveAtMost;
 import panade.bench.Scales;
 import panade.bench.Weighing;
-import panade.cli.frame.BriefCommand;
 import panade.cli.frame.ChoiceConverter;
 import panade.cli.frame.Console;
 import panade.cli.frame.ExitStatus;
-import panade.cli.frame.FormulaOption;
+import panade.cli.frame.FormulaOrBriefCommand;
 import panade.cli.frame.LongRunning;
 import panade.cli.frame.OutcomePrinter;
 import panade.cli.frame.UnsupportedFeatures;
@@ -32,7 +31,6 @@ import panade.document.syntax.Reading;
 import panade.domain.Bound;
 import panade.domain.Brief;
 import panade.domain.origin.Remark;
-import panade.domain.trial.Formula;
 import panade.export.ResultJson;
 import panade.file.WholeFile;
 import panade.label.Panel;
@@ -52,7 +50,6 @@ import panade.report.blend.VerdictWords;
 import panade.trace.Curve;
 import panade.trace.KeyCurves;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes a page. */
@@ -65,7 +62,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: panade report constraints/dumpling-filling.json -o filling.html"})
-public final class ReportCommand extends BriefCommand implements LongRunning {
+public final class ReportCommand extends FormulaOrBriefCommand implements LongRunning {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
@@ -95,21 +92,15 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
     @Option(names = "--no-curves", description = "Draw no curves; they take most of the time.")
     private boolean curveless;
 
-    @Mixin
-    private final FormulaOption formula = new FormulaOption();
-
     public ReportCommand(Console console) {
         super(console);
     }
 
     @Override
-    protected int work() {
-        if (formula.isFormula(file())) {
-            return workOnFormula();
-        }
+    protected int workOnBrief() {
         var overrides = overrides();
         if (overrides.prices().size() < 2) {
-            return super.work();
+            return super.workOnBrief();
         }
         var reading = ListedBriefs.read(file(), overrides, overrides.prices());
         if (reading instanceof Reading.Rejected<ListedBriefs> rejected) {
@@ -122,22 +113,19 @@ public final class ReportCommand extends BriefCommand implements LongRunning {
         return report(briefs);
     }
 
-    private int workOnFormula() {
+    @Override
+    protected void checkFormula() {
         if (isChosen() || overrides().prices().size() > 1) {
             throw usage(
                     "A formula: expected no --price and no --bound, for what is made has no curve, and one --prices;"
                             + " \"quotes\" compares lists.");
         }
-        var reading = formula.read(file(), overrides());
-        if (reading instanceof Reading.Rejected<Formula> rejected) {
-            return refuse(rejected.problems());
-        }
-        var read = ((Reading.Accepted<Formula>) reading).value();
-        var brief = planner().keepingLabel(BriefRemarks.on(planner(), read.brief()));
-        var problems = UnsupportedFeatures.of(brief);
-        return problems.isEmpty()
-                ? report(read.title(), new Start(brief, read.shares(), read.suppliers()))
-                : refuse(problems);
+    }
+
+    @Override
+    protected int answer(String title, Start made) {
+        var problems = UnsupportedFeatures.of(made.brief());
+        return problems.isEmpty() ? report(title, made) : refuse(problems);
     }
 
     private int report(String title, Start made) {

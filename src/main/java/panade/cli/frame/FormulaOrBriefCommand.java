@@ -27,12 +27,21 @@ public abstract class FormulaOrBriefCommand extends BriefCommand {
     /** Refuses options that cannot be meant of a brief. */
     protected void checkBrief() {}
 
+    /** Refuses options that cannot be meant of a formula. */
+    protected void checkFormula() {}
+
+    /** Does the command's work where a brief is given. */
+    protected int workOnBrief() {
+        return super.work();
+    }
+
     @Override
     protected final int work() {
         if (!formula.isFormula(file())) {
             checkBrief();
-            return super.work();
+            return workOnBrief();
         }
+        checkFormula();
         var reading = formula.read(file(), overrides());
         if (reading instanceof Reading.Rejected<Formula> rejected) {
             return refuse(rejected.problems());

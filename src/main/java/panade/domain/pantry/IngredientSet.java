@@ -2,6 +2,7 @@ package panade.domain.pantry;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +29,24 @@ public record IngredientSet(
         Map<String, BigFraction> assume,
         Map<String, Property> properties,
         Map<String, Ingredient> ingredients) {
+
+    /**
+     * By how much a value of an ingredient differs from lot to lot.
+     *
+     * @param width its standard deviation, in the property's unit, above zero
+     */
+    public record Spread(String ingredient, String property, BigFraction width) {}
+
+    /** What varies of some ingredients, by id and property. */
+    public List<Spread> spreads(Collection<String> ids) {
+        return ids.stream()
+                .sorted()
+                .flatMap(id -> new TreeMap<>(ingredient(id).spread())
+                        .entrySet().stream()
+                                .map(spread -> new Spread(id, spread.getKey(), spread.getValue()))
+                                .filter(spread -> spread.width().signum() > 0))
+                .toList();
+    }
 
     /** The pantry with some values, by ingredient and property, in the place of its own. */
     public IngredientSet holding(Map<String, Map<String, BigFraction>> others) {

@@ -60,12 +60,7 @@ final class Cures {
     }
 
     private String cost(@Nullable BigFraction perKg, @Nullable Boolean proved) {
-        if (perKg == null) {
-            return "price not known";
-        }
-        var currency = result.brief().currency();
-        var words = Figures.money(Figures.perPound(perKg)) + (currency.isEmpty() ? "" : " " + currency) + "/lb";
-        return Boolean.TRUE.equals(proved) ? words : "at most " + words;
+        return ConflictReport.cost(result, perKg, proved) + (perKg == null ? "" : "/lb");
     }
 
     /** The change as a form; empty where no field stands for it. */

@@ -177,6 +177,11 @@ public final class ConflictReport {
     }
 
     private String cost(@Nullable BigFraction perKg, @Nullable Boolean proved) {
+        return cost(result, perKg, proved);
+    }
+
+    /** What a pound costs with a change, as far as it is known; without the word for a pound. */
+    public static String cost(NoBlendResult result, @Nullable BigFraction perKg, @Nullable Boolean proved) {
         if (perKg == null) {
             return "price not known";
         }

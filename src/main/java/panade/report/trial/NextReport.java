@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import panade.quantity.Decimal;
@@ -186,12 +187,10 @@ public final class NextReport {
             blocks.add(new Paragraph("These weights break " + String.join(", ", mixing.broken())
                     + ": do not weigh them; take a finer scale or a larger batch."));
         }
-        var rows = new ArrayList<List<String>>();
-        var stage = "";
-        for (var line : mixing.lines()) {
-            rows.add(row(line, line.stage().equals(stage) ? "" : line.stage()));
-            stage = line.stage();
-        }
+        var lines = mixing.lines();
+        var rows = IntStream.range(0, lines.size())
+                .mapToObj(i -> row(lines.get(i), i > 0 && isIn(lines.get(i - 1).stage(), lines.get(i))))
+                .toList();
         blocks.add(new Table(
                 List.of(
                         new Column("Stage", false),
@@ -207,8 +206,16 @@ public final class NextReport {
                 result.measured().stream().map(NextReport::row).toList()));
     }
 
-    private static List<String> row(Line line, String stage) {
-        return List.of(stage, line.name(), Figures.significant(line.kilograms().multiply(1000), 9), WRITE_HERE);
+    private static boolean isIn(String stage, Line line) {
+        return line.stage().equals(stage);
+    }
+
+    private static List<String> row(Line line, boolean goesOn) {
+        return List.of(
+                goesOn ? "" : line.stage(),
+                line.name(),
+                Figures.significant(line.kilograms().multiply(1000), 9),
+                WRITE_HERE);
     }
 
     private static List<String> row(Measured measured) {
